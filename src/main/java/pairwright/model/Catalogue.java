@@ -1,0 +1,18 @@
+package pairwright.model;
+
+import java.util.Map;
+
+/**
+ * Everything the program knows, by id, in a stable order.
+ *
+ * @param version changes whenever any entry changes
+ */
+public record Catalogue(
+        Map<String, MicType> mics,
+        Map<String, Source> sources,
+        Map<String, Room> rooms,
+        Map<String, Character> characters,
+        Map<String, Technique> techniques,
+        Vocabulary words,
+        String version) {
+}

@@ -1,0 +1,11 @@
+package pairwright.model;
+
+/**
+ * Another source that plays at the same time.
+ *
+ * @param source its id
+ * @param distanceM from the microphone
+ * @param angleDegrees at the microphone, between the source that is recorded and the neighbour: 180 is behind the microphone
+ */
+public record Neighbour(String source, double distanceM, double angleDegrees) {
+}

@@ -1,0 +1,42 @@
+package pairwright.model;
+
+/**
+ * A mic type, in one pattern, at one position, distance and aim, with what it is predicted to give.
+ *
+ * @param micType id
+ * @param name of the type
+ * @param family of the type
+ * @param pattern that is set
+ * @param position id at the source
+ * @param positionName of the position
+ * @param brings what is heard there
+ * @param distanceM from the sounding surface
+ * @param aimDegrees turned off the line to the source
+ * @param nullDegrees where the pattern hears least, off its own axis; null for a pattern without a null
+ * @param phantom whether phantom power is on
+ * @param pad whether a pad is in
+ * @param padDb which; 0 for none
+ * @param invertPolarity whether the channel is inverted
+ * @param channels how many it takes
+ * @param free how many are free; null without a locker
+ * @param predicted what it gives
+ */
+public record Placement(
+        String micType,
+        String name,
+        MicFamily family,
+        Pattern pattern,
+        String position,
+        String positionName,
+        String brings,
+        double distanceM,
+        double aimDegrees,
+        Double nullDegrees,
+        boolean phantom,
+        boolean pad,
+        double padDb,
+        boolean invertPolarity,
+        int channels,
+        Integer free,
+        Predicted predicted) {
+}

@@ -1,0 +1,43 @@
+package pairwright.model;
+
+import java.util.List;
+import pairwright.acoustics.OctaveCurve;
+
+/**
+ * A named place at a source.
+ *
+ * @param id unique within the source, kebab case
+ * @param name in a few words, for a set-up sheet
+ * @param side on which side of the source
+ * @param distanceM from the sounding surface
+ * @param offAxisDegrees between the source's main axis and the line to the microphone
+ * @param aimDegrees how far the microphone may be turned off that line
+ * @param heightM above the floor, where it matters; else null
+ * @param levelDb against the level the source's figure gives for that distance
+ * @param toneDb against the source's average spectrum
+ * @param brings what is heard there, in a few words
+ * @param mount what holds the microphone
+ * @param overPeople whether something hangs above a person
+ * @param opposite whether the surface moves the other way than at the front, so that polarity is inverted
+ * @param onlyFamilies families that can be used there; empty for any acoustic one
+ * @param dangers what can harm a microphone there
+ * @param keepClear what must stay free
+ */
+public record Position(
+        String id,
+        String name,
+        Side side,
+        Range distanceM,
+        Range offAxisDegrees,
+        Range aimDegrees,
+        Double heightM,
+        double levelDb,
+        OctaveCurve toneDb,
+        String brings,
+        Mount mount,
+        boolean overPeople,
+        boolean opposite,
+        List<MicFamily> onlyFamilies,
+        List<Danger> dangers,
+        List<KeepClear> keepClear) {
+}

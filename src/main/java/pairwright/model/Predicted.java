@@ -1,0 +1,52 @@
+package pairwright.model;
+
+import pairwright.acoustics.OctaveCurve;
+
+/**
+ * What a placement is predicted to give. Level, noise and balance are of the capsule at its place, not of the mix.
+ *
+ * @param peakDbSpl loudest true peak at the capsule
+ * @param typicalDbSpl running level at the capsule
+ * @param headroomDb what is left to its limit, pad included, over that peak as a sine equivalent
+ * @param noiseDba noise of microphone and preamplifier as a level at the capsule
+ * @param signalToNoiseDb running level, A-weighted, over that noise
+ * @param gainDb gain that puts the running level at -18 dBFS or the peak at -6 dBFS, whichever is less, with 0 dBFS at +22 dBu
+ * @param outputPeakDbu level on the cable at the loudest peak
+ * @param proximityDb lift at 100 Hz from being close
+ * @param directToReverbDb direct sound over the room's
+ * @param separationDb own level over the loudest neighbour, both as picked up; null with no neighbour
+ * @param loadingLossDb what the usual 1.5 kohm input takes from a passive type, 0 or less
+ * @param spreadDb how much louder the nearest part of a wide source is than its edge
+ * @param offAxisDb what turning the microphone costs at 8 kHz, 0 or less
+ * @param lowDb mean colour 63 to 250 Hz, against the source as it is, from 500 Hz to 2 kHz
+ * @param boxDb colour at 500 Hz, the same way
+ * @param presenceDb mean colour 2 to 4 kHz, the same way
+ * @param airDb mean colour 8 to 16 kHz, the same way
+ * @param toneMissDb how far the colour is from what is wanted, weighted by where the source sounds
+ * @param toneFit 1 when it is what is wanted, 0 at 3 dB off, -1 at 6 dB or more
+ * @param toneDb what is recorded, octaves 63 Hz to 16 kHz, re 1 kHz
+ * @param colourDb how that differs from the source as it is, about 500 Hz to 2 kHz
+ */
+public record Predicted(
+        double peakDbSpl,
+        double typicalDbSpl,
+        double headroomDb,
+        double noiseDba,
+        double signalToNoiseDb,
+        double gainDb,
+        double outputPeakDbu,
+        double proximityDb,
+        double directToReverbDb,
+        Double separationDb,
+        double loadingLossDb,
+        double spreadDb,
+        double offAxisDb,
+        double lowDb,
+        double boxDb,
+        double presenceDb,
+        double airDb,
+        double toneMissDb,
+        double toneFit,
+        OctaveCurve toneDb,
+        OctaveCurve colourDb) {
+}

@@ -1,0 +1,35 @@
+package pairwright.model;
+
+import java.time.OffsetDateTime;
+import java.util.List;
+
+/**
+ * What is asked, after the words were understood. Ids refer to the catalogue.
+ *
+ * @param words the sentence as it was given; empty if none
+ * @param source id; null if none was understood
+ * @param ways ways of playing, those the source knows
+ * @param dynamics ids of catalogue/words/dynamics.yaml
+ * @param room id; null for the usual one
+ * @param character ids, in the order they were said
+ * @param limits what must be kept
+ * @param neighbours who plays next to it
+ * @param circumstances ids of catalogue/words/circumstances.yaml
+ * @param options how many are wanted
+ * @param from start of the time it is needed; null for now
+ * @param until end of that time; null for unknown
+ */
+public record Question(
+        String words,
+        String source,
+        List<String> ways,
+        List<String> dynamics,
+        String room,
+        List<String> character,
+        Limits limits,
+        List<Neighbour> neighbours,
+        List<String> circumstances,
+        int options,
+        OffsetDateTime from,
+        OffsetDateTime until) {
+}

@@ -1,0 +1,26 @@
+package pairwright.model;
+
+/**
+ * What two placements are predicted to do together.
+ *
+ * @param delayMs how much later the sound reaches the later one
+ * @param firstNullHz first cancellation of their sum, same polarity; null when they stand in one plane
+ * @param levelDifferenceDb level of the first over the second, as picked up and brought to equal gain for equal sensitivity
+ * @param rippleDb peak to dip of the sum at that difference, at equal gain
+ * @param contrastDb how much their tone differs, level apart
+ * @param distanceRatio farther over nearer
+ * @param recordingAngleDegrees for a stereo pair: the angle that fills the picture, plus or minus 10; else null
+ * @param sourceAngleDegrees the angle the source takes, seen from there
+ * @param spacingM between the capsules
+ */
+public record Together(
+        double delayMs,
+        Double firstNullHz,
+        double levelDifferenceDb,
+        double rippleDb,
+        double contrastDb,
+        double distanceRatio,
+        Double recordingAngleDegrees,
+        double sourceAngleDegrees,
+        double spacingM) {
+}

@@ -1,0 +1,35 @@
+package pairwright.rules;
+
+import pairwright.model.Technique;
+import pairwright.model.Together;
+
+/**
+ * Two placements and how they relate, for rules to read.
+ *
+ * @param first the first placement
+ * @param second the second
+ * @param technique how they relate
+ * @param known whether the trade uses this pair at this source with these types
+ * @param why what the two add to each other here, from the catalogue; empty where it says nothing
+ * @param secondInverted whether the second channel is inverted
+ * @param together what they do together
+ */
+public record Paired(
+        Placed first,
+        Placed second,
+        Technique technique,
+        boolean known,
+        String why,
+        boolean secondInverted,
+        Together together) {
+
+    @Override
+    public boolean equals(Object other) {
+        return this == other;
+    }
+
+    @Override
+    public int hashCode() {
+        return first.index() * 31 + second.index();
+    }
+}

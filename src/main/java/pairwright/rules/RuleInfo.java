@@ -1,0 +1,48 @@
+package pairwright.rules;
+
+import java.util.List;
+import pairwright.model.Basis;
+import pairwright.model.Effect;
+import pairwright.model.Severity;
+
+/**
+ * What a rule says of itself.
+ *
+ * @param id never reused
+ * @param title in a few words
+ * @param concern the folder it lives in
+ * @param topic the file it lives in, without its ending
+ * @param effect what its findings do
+ * @param severity of its cautions; null for other effects
+ * @param points what a finding adds at full share; below zero for against; 0 for cautions and what rules out
+ * @param says the sentence, with the names of its values in braces
+ * @param why the reason behind it
+ * @param on the kind of basis
+ * @param basis what exactly it rests on
+ * @param teachable whether an exercise can be built on it
+ * @param cases situations in which it fires or stays silent, in words
+ */
+public record RuleInfo(
+        String id,
+        String title,
+        String concern,
+        String topic,
+        Effect effect,
+        Severity severity,
+        double points,
+        String says,
+        String why,
+        Basis on,
+        String basis,
+        boolean teachable,
+        List<Case> cases) {
+
+    /**
+     * One case.
+     *
+     * @param says the situation
+     * @param fires whether the rule fires in it
+     */
+    public record Case(String says, boolean fires) {
+    }
+}
