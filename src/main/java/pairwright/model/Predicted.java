@@ -3,7 +3,8 @@ package pairwright.model;
 import pairwright.acoustics.OctaveCurve;
 
 /**
- * What a placement is predicted to give. Level, noise and balance are of the capsule at its place, not of the mix.
+ * What a placement is predicted to give. Level, noise and balance are of the capsule at its place, not of the mix. A number that
+ * does not apply is null: a lead has no sound pressure, the open air no reverberation.
  *
  * @param peakDbSpl loudest true peak at the capsule
  * @param typicalDbSpl running level at the capsule
@@ -28,15 +29,15 @@ import pairwright.acoustics.OctaveCurve;
  * @param colourDb how that differs from the source as it is, about 500 Hz to 2 kHz
  */
 public record Predicted(
-        double peakDbSpl,
-        double typicalDbSpl,
-        double headroomDb,
-        double noiseDba,
-        double signalToNoiseDb,
-        double gainDb,
-        double outputPeakDbu,
+        Double peakDbSpl,
+        Double typicalDbSpl,
+        Double headroomDb,
+        Double noiseDba,
+        Double signalToNoiseDb,
+        Double gainDb,
+        Double outputPeakDbu,
         double proximityDb,
-        double directToReverbDb,
+        Double directToReverbDb,
         Double separationDb,
         double loadingLossDb,
         double spreadDb,
@@ -49,4 +50,9 @@ public record Predicted(
         double toneFit,
         OctaveCurve toneDb,
         OctaveCurve colourDb) {
+
+    /** How much the tone misses what is wanted beyond 3 dB: 0 up to there, 1 at 6 dB. */
+    public double toneUnfitShare() {
+        return Math.max(0, -toneFit);
+    }
 }
