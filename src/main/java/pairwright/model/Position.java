@@ -13,6 +13,8 @@ import pairwright.acoustics.OctaveCurve;
  * @param offAxisDegrees between the source's main axis and the line to the microphone
  * @param aimDegrees how far the microphone may be turned off that line
  * @param heightM above the floor, where it matters; else null
+ * @param pathM how much farther the sound has come when it leaves the surface the distance is measured from, against the surface
+ *     that sounds first, such as the depth of the shell for a place outside a kick drum; null for no difference
  * @param levelDb against the level the source's figure gives for that distance
  * @param toneDb against the source's average spectrum
  * @param brings what is heard there, in a few words
@@ -31,6 +33,7 @@ public record Position(
         Range offAxisDegrees,
         Range aimDegrees,
         Double heightM,
+        Double pathM,
         double levelDb,
         OctaveCurve toneDb,
         String brings,
