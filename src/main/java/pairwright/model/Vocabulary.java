@@ -80,8 +80,9 @@ public record Vocabulary(
      * @param character there is too much of
      * @param faults words that always complain of it
      * @param wants the character that is wanted instead
+     * @param ratherThanTooMuch the character that is wanted where it should not be "too" much
      */
-    public record Opposite(String character, List<String> faults, String wants) {
+    public record Opposite(String character, List<String> faults, String wants, String ratherThanTooMuch) {
     }
 
     /**
