@@ -266,7 +266,7 @@ class RefusalTest {
         return functions.stream();
     }
 
-    private static List<Class<?>> types() {
+    static List<Class<?>> types() {
         try {
             Path classes = Path.of(Level.class.getProtectionDomain().getCodeSource().getLocation().toURI())
                     .resolve("pairwright/acoustics");
