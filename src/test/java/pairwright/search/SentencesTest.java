@@ -28,7 +28,7 @@ class SentencesTest {
     @TestFactory
     List<DynamicTest> every_sentence_of_the_table_is_read_as_it_says() {
         return SmallCatalogue.rows("sentences.csv").stream()
-                .map(row -> DynamicTest.dynamicTest(sentence(row), () -> assertEquals(expected(row), found(row))))
+                .map(row -> DynamicTest.dynamicTest('"' + sentence(row) + '"', () -> assertEquals(expected(row), found(row))))
                 .toList();
     }
 
