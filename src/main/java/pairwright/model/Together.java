@@ -23,4 +23,9 @@ public record Together(
         Double recordingAngleDegrees,
         double sourceAngleDegrees,
         double spacingM) {
+
+    /** Recording angle less the angle the source takes: below 0 the edges crowd, above 0 the source sits narrow; 0 for no stereo pair. */
+    public double angleMissDegrees() {
+        return recordingAngleDegrees == null ? 0 : recordingAngleDegrees - sourceAngleDegrees;
+    }
 }

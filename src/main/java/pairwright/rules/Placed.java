@@ -16,6 +16,7 @@ import pairwright.model.Predicted;
  * @param distanceM from the sounding surface
  * @param aimDegrees turned off the line to the source
  * @param nullDegrees where the pattern hears least; null without a null
+ * @param nullMissDegrees between its null and the loudest neighbour; 180 without a null or a neighbour
  * @param padDb pad that is in; 0 for none
  * @param habit what the trade thinks of it here; null for nothing in particular
  * @param habitWhy its reason; empty for none
@@ -43,6 +44,7 @@ public record Placed(
         double distanceM,
         double aimDegrees,
         Double nullDegrees,
+        double nullMissDegrees,
         double padDb,
         HabitRank habit,
         String habitWhy,

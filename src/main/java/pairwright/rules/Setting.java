@@ -24,6 +24,7 @@ import pairwright.model.Source;
  * @param channels the most channels an option may take
  * @param neighbours how many other sources play
  * @param loudestNeighbourDbSpl running level of the loudest neighbour where the microphone is; 0 with none
+ * @param loudestNeighbourDegrees between the source and that neighbour, seen from the microphone; 0 with none
  * @param stereoWanted the words asked for stereo
  * @param monoWanted the words asked for mono
  * @param onePerformer one person sings and plays
@@ -47,9 +48,42 @@ public record Setting(
         int channels,
         int neighbours,
         double loudestNeighbourDbSpl,
+        double loudestNeighbourDegrees,
         boolean stereoWanted,
         boolean monoWanted,
         boolean onePerformer,
         boolean children,
         boolean live) {
+
+    private static final int HZ_63 = 0;
+    private static final int HZ_250 = 2;
+    private static final int HZ_2000 = 5;
+    private static final int HZ_4000 = 6;
+    private static final int HZ_8000 = 7;
+    private static final int HZ_16000 = 8;
+
+    /** How much more is wanted from 63 to 250 Hz than the source gives; 0 when nothing special is wanted. */
+    public double wantedLowDb() {
+        return wanted == null ? 0 : wanted.toneDb().meanDb(HZ_63, HZ_250);
+    }
+
+    /** The same from 2 to 4 kHz. */
+    public double wantedPresenceDb() {
+        return wanted == null ? 0 : wanted.toneDb().meanDb(HZ_2000, HZ_4000);
+    }
+
+    /** The same from 8 to 16 kHz. */
+    public double wantedAirDb() {
+        return wanted == null ? 0 : wanted.toneDb().meanDb(HZ_8000, HZ_16000);
+    }
+
+    /** What the source itself has at 8 kHz, under its strongest octave. */
+    public double sourceAirDb() {
+        return source.spectrumDb().at(HZ_8000);
+    }
+
+    /** Volume of the room. */
+    public double volumeM3() {
+        return room.volumeM3();
+    }
 }
