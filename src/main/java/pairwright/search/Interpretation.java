@@ -21,6 +21,7 @@ final class Interpretation {
     /** How far the source may stand from the words that make it a neighbour, in words. */
     private static final int NEIGHBOUR_REACH = 5;
     private static final int DISTANCE_REACH = 5;
+    private static final int SAME_THING_REACH = 4;
     /** Options that are shown where nobody says how many. */
     private static final int USUAL_OPTIONS = 3;
     private static final double MOST_CHANNELS = 64;
@@ -207,20 +208,40 @@ final class Interpretation {
             return combined;
         }
         var named = sources.get(0);
-        var readings = bestFirst(named);
-        understand(named.first(), named.end(), "source", readings.get(0), lexicon.source(readings.get(0)).name());
-        if (readings.size() > 1 || sources.size() > 1) {
-            readings.forEach(id -> alsoReads(sentence.words(named), "source", id, lexicon.source(id).name()));
-            offer(sources.subList(1, sources.size()));
+        var sameAgain = sources.stream().filter(other -> other != named && isSaidTogether(named, other)).toList();
+        var readings = bestFirst(named, sameAgain);
+        var source = readings.get(0);
+        understand(named.first(), named.end(), "source", source, lexicon.source(source).name());
+        var rest = new ArrayList<>(sources.subList(1, sources.size()));
+        for (var other : sameAgain) {
+            if (other.ids().contains(source)) {
+                understand(other.first(), other.end(), "source", source, lexicon.source(source).name());
+                rest.remove(other);
+            }
         }
-        return readings.get(0);
+        if (readings.size() > 1 || !rest.isEmpty()) {
+            readings.forEach(id -> alsoReads(sentence.words(named), "source", id, lexicon.source(id).name()));
+            offer(rest);
+        }
+        return source;
     }
 
-    /** The readings of an ambiguous word; those that know how it is played go first. */
+    /** "A guitar through an amplifier" is one thing said twice; "a viola and a guitar" and "a viola, a guitar" are two. */
+    private boolean isSaidTogether(Tag named, Tag other) {
+        return other.first() >= named.end() && other.first() - named.end() <= SAME_THING_REACH && !sentence.isBroken(named.first(), other.first())
+                && sentence.tags(Kind.MODIFIER).noneMatch(tag -> tag.id().equals("and") && named.end() <= tag.first() && tag.end() <= other.first());
+    }
+
     private List<String> bestFirst(Tag named) {
+        return bestFirst(named, List.of());
+    }
+
+    /** The readings of an ambiguous word: those that know how it is played go first, then those that are said again. */
+    private List<String> bestFirst(Tag named, List<Tag> sameAgain) {
         var ways = wanted(Kind.WAY);
         return named.ids().stream()
-                .sorted(Comparator.comparingLong((String id) -> ways.stream().filter(way -> knownWay(id, way).isPresent()).count()).reversed())
+                .sorted(Comparator.comparingLong((String id) -> ways.stream().filter(way -> knownWay(id, way).isPresent()).count())
+                        .thenComparingLong(id -> sameAgain.stream().filter(other -> other.ids().contains(id)).count()).reversed())
                 .toList();
     }
 

@@ -9,6 +9,8 @@ enum Kind {
     boolean survivesInside(Kind longer) {
         return switch (this) {
             case SOURCE -> longer == WAY || longer == CIRCUMSTANCE;
+            case ROOM -> longer == CIRCUMSTANCE;
+            case CIRCUMSTANCE -> longer == SOURCE;
             case QUANTITY -> longer == BEFORE_NEIGHBOUR || longer == AFTER_NEIGHBOUR;
             default -> false;
         };

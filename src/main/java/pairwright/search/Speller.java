@@ -10,6 +10,9 @@ final class Speller {
 
     /** Words tried for one misspelling. */
     private static final int CANDIDATES = 4;
+    /** Endings of plurals that the stemming, made for English, leaves. */
+    private static final Set<String> PLURALS = Set.of("n", "en", "nen", "er", "e", "i", "es");
+    private static final List<String> ALIKE = List.of("aeiouy", "ckqg", "cszx", "fvwph", "dt", "mn", "bpv", "gj", "lr");
 
     private record Candidate(String stem, int edits, int shared) {
     }
@@ -25,6 +28,11 @@ final class Speller {
     List<String> near(String stem) {
         if (stem.length() < 4 || stem.length() > 40 || !stem.chars().allMatch(Character::isLetter)) {
             return List.of();
+        }
+        var plural = stems.stream().filter(known -> known.length() >= 4 && stem.startsWith(known)
+                && PLURALS.contains(stem.substring(known.length()))).toList();
+        if (!plural.isEmpty()) {
+            return plural;
         }
         return stems.stream()
                 .filter(known -> Math.abs(known.length() - stem.length()) <= editsAllowed(stem) && startAlike(known, stem))
@@ -43,8 +51,19 @@ final class Speller {
     }
 
     private boolean isNear(String stem, Candidate candidate) {
-        boolean letterReplaced = candidate.stem().length() == stem.length() && candidate.shared() < stem.length();
-        return candidate.edits() <= editsAllowed(stem) && !(stem.length() == 4 && letterReplaced);
+        boolean isReplaced = candidate.stem().length() == stem.length() && candidate.shared() < stem.length();
+        return candidate.edits() <= editsAllowed(stem) && (!isReplaced || candidate.edits() > 1
+                || stem.length() > 4 && isLikelyReplaced(stem, candidate.stem()));
+    }
+
+    /** Vowels are confused, and consonants that sound alike; any other letter mostly makes another word ("distance", "distant"). */
+    private static boolean isLikelyReplaced(String typed, String known) {
+        int at = 0;
+        while (typed.charAt(at) == known.charAt(at)) {
+            at++;
+        }
+        var letters = new char[] {typed.charAt(at), known.charAt(at)};
+        return ALIKE.stream().anyMatch(group -> group.indexOf(letters[0]) >= 0 && group.indexOf(letters[1]) >= 0);
     }
 
     private static int editsAllowed(String stem) {
