@@ -506,13 +506,20 @@ final class Interpretation {
         return List.copyOf(words);
     }
 
+    /** The end of the phrase that starts here, and of those that reach on from inside it: "30 metres" and "metres away". */
     private int endOfUnused(int at) {
-        int amount = amounts.stream().filter(found -> found.first() == at).mapToInt(Amount::end).max().orElse(at + 1);
-        int phrase = sentence.tags().stream().filter(tag -> tag.first() == at && tag.kind() != Kind.IGNORED)
-                .mapToInt(Tag::end).max().orElse(at + 1);
-        int end = Math.max(amount, phrase);
+        int end = at + 1;
+        for (int longer = reach(at, end); longer > end; longer = reach(at, end)) {
+            end = longer;
+        }
         int next = said.nextSetBit(at);
-        return next < 0 ? end : Math.max(at + 1, Math.min(end, next));
+        return next < 0 ? end : Math.min(end, next);
+    }
+
+    private int reach(int from, int end) {
+        int amount = amounts.stream().filter(found -> from <= found.first() && found.first() < end).mapToInt(Amount::end).max().orElse(end);
+        return sentence.tags().stream().filter(tag -> from <= tag.first() && tag.first() < end && tag.kind() != Kind.IGNORED)
+                .mapToInt(Tag::end).reduce(Math.max(end, amount), Math::max);
     }
 
     private int startOfDenial(int at) {

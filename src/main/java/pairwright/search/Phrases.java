@@ -2,10 +2,9 @@ package pairwright.search;
 
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.LinkedHashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.stream.Collectors;
 
 /** The phrases of one kind, found in a sentence by the longest that fits. Filled first, then only read. */
@@ -16,7 +15,7 @@ final class Phrases {
 
     private final Kind kind;
     private final Map<String, List<Entry>> byStems = new HashMap<>();
-    private final Set<String> stems = new LinkedHashSet<>();
+    private final Map<String, String> stemsBySpelling = new LinkedHashMap<>();
     private int longest = 0;
 
     Phrases(Kind kind) {
@@ -41,6 +40,7 @@ final class Phrases {
             return;
         }
         put(id, tokens);
+        tokens.forEach(token -> stemsBySpelling.put(token.spelling(), token.stem()));
         if (tokens.size() == 2 && kind.isCorrected() && !tokens.get(1).opens()) {
             // people write "kickdrum" and "kick drum" alike
             put(id, Text.tokens(tokens.get(0).spelling() + tokens.get(1).spelling()));
@@ -54,25 +54,11 @@ final class Phrases {
             entries.add(entry);
         }
         longest = Math.max(longest, tokens.size());
-        tokens.forEach(token -> stems.add(token.stem()));
     }
 
-    /** The stems of every word of every phrase. */
-    Set<String> stems() {
-        return stems;
-    }
-
-    /** Whether exactly this phrase is listed. */
-    boolean knows(String phrase) {
-        var tokens = Text.tokens(phrase);
-        return byStems.containsKey(key(tokens, 0, tokens.size()));
-    }
-
-    /** What a whole phrase names; empty if nothing. */
-    List<String> named(String phrase) {
-        var tokens = Text.tokens(phrase);
-        var entries = byStems.getOrDefault(key(tokens, 0, tokens.size()), List.of());
-        return entries.stream().map(Entry::id).distinct().toList();
+    /** Every word of every phrase, and its stem. */
+    Map<String, String> stemsBySpelling() {
+        return stemsBySpelling;
     }
 
     /** The longest phrases from left to right, none overlapping. */

@@ -3,10 +3,9 @@ package pairwright.search;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
-import java.util.LinkedHashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import pairwright.model.Catalogue;
 import pairwright.model.Vocabulary;
 
@@ -62,14 +61,14 @@ final class Tagger {
         return phrases.get(kind);
     }
 
-    /** The stems a misspelt word may stand for. */
-    Set<String> correctStems() {
-        var stems = new LinkedHashSet<String>();
-        phrases.forEach((kind, list) -> {
-            if (kind.isCorrected()) {
-                stems.addAll(list.stems());
+    /** The words a misspelt word may stand for, and their stems. */
+    Map<String, String> correctStems() {
+        var stems = new LinkedHashMap<String, String>();
+        phrases.forEach((kind, list) -> list.stemsBySpelling().forEach((spelling, stem) -> {
+            if (kind.isCorrected() && spelling.length() >= kind.shortestCorrected()) {
+                stems.putIfAbsent(spelling, stem);
             }
-        });
+        }));
         return stems;
     }
 
