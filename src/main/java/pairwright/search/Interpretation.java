@@ -229,7 +229,7 @@ final class Interpretation {
     /** "A guitar through an amplifier" is one thing said twice; "a viola and a guitar" and "a viola, a guitar" are two. */
     private boolean isSaidTogether(Tag named, Tag other) {
         return other.first() >= named.end() && other.first() - named.end() <= SAME_THING_REACH && !sentence.isBroken(named.first(), other.first())
-                && sentence.tags(Kind.MODIFIER).noneMatch(tag -> tag.id().equals("and") && named.end() <= tag.first() && tag.end() <= other.first());
+                && !sentence.isAndBetween(named, other);
     }
 
     private List<String> bestFirst(Tag named) {
@@ -523,7 +523,7 @@ final class Interpretation {
     }
 
     private int startOfDenial(int at) {
-        return sentence.modifierBefore(new Tag(Kind.SOURCE, List.of(""), at, at + 1, true))
+        return sentence.modifierBefore(at)
                 .filter(found -> found.ids().contains("without")).map(Tag::first).orElse(at);
     }
 }

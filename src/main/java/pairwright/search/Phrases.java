@@ -16,7 +16,8 @@ final class Phrases {
     private final Kind kind;
     private final Map<String, List<Entry>> byStems = new HashMap<>();
     private final Map<String, String> stemsBySpelling = new LinkedHashMap<>();
-    private int longest = 0;
+    /** By the stem of a first word: how long its phrases get. */
+    private final Map<String, Integer> longestFrom = new HashMap<>();
 
     Phrases(Kind kind) {
         this.kind = kind;
@@ -53,7 +54,7 @@ final class Phrases {
         if (!entries.contains(entry)) {
             entries.add(entry);
         }
-        longest = Math.max(longest, tokens.size());
+        longestFrom.merge(tokens.get(0).stem(), tokens.size(), Math::max);
     }
 
     /** Every word of every phrase, and its stem. */
@@ -78,6 +79,7 @@ final class Phrases {
     }
 
     private Tag longestAt(List<Token> tokens, int first) {
+        int longest = longestFrom.getOrDefault(tokens.get(first).stem(), 0);
         for (int end = Math.min(tokens.size(), first + longest); end > first; end--) {
             var entries = byStems.get(key(tokens, first, end));
             if (entries != null) {

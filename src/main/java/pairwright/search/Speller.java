@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.apache.lucene.search.spell.LuceneLevenshteinDistance;
 
@@ -18,6 +19,7 @@ final class Speller {
     private static final int LONGEST_WORD = 40;
     /** Vowels are confused, and consonants that sound alike; any other letter mostly makes another word ("distance", "distant"). */
     private static final List<String> ALIKE = List.of("aeiouy", "ckqg", "cszx", "fvwph", "dt", "mn", "bpv", "gj");
+    private static final String HARD_C = "ckq";
     /** Endings of plurals and comparatives that the stemming leaves; it was made for English. */
     private static final Set<String> ENDINGS = Set.of("n", "en", "nen", "er", "e", "i", "es");
 
@@ -26,10 +28,12 @@ final class Speller {
 
     private final LuceneLevenshteinDistance distance = new LuceneLevenshteinDistance();
     private final Map<String, String> stems;
+    private final Map<Integer, List<String>> spellingsByFirstLetter;
 
     /** @param stems by spelling */
     Speller(Map<String, String> stems) {
         this.stems = stems;
+        spellingsByFirstLetter = stems.keySet().stream().filter(word -> word.length() > 1).collect(Collectors.groupingBy(word -> (int) word.charAt(0)));
     }
 
     /** The stems of the nearest words, best first; empty if none is near. */
@@ -44,8 +48,9 @@ final class Speller {
             }
         }
         var singular = typed.length() > 5 && typed.endsWith("s") ? typed.substring(0, typed.length() - 1) : typed;
-        return stems.entrySet().stream()
-                .flatMap(known -> Stream.of(typed, singular).distinct().flatMap(word -> candidate(word, known.getKey(), known.getValue()).stream()))
+        return firstLetters(typed)
+                .flatMap(letter -> spellingsByFirstLetter.getOrDefault(letter, List.of()).stream())
+                .flatMap(known -> Stream.of(typed, singular).distinct().flatMap(word -> candidate(word, known).stream()))
                 // a letter left out or swapped is likelier than a wrong one, so the word that uses more of the letters goes first
                 .sorted(Comparator.comparingInt(Candidate::edits).thenComparing(Comparator.comparingInt(Candidate::shared).reversed()))
                 .map(Candidate::stem)
@@ -59,8 +64,12 @@ final class Speller {
         return Math.max(0, distance.getDistance(one, other));
     }
 
-    private Optional<Candidate> candidate(String typed, String known, String stem) {
-        if (Math.abs(known.length() - typed.length()) > editsAllowed(typed) || !startsAlike(known, typed)) {
+    private Optional<Candidate> candidate(String typed, String known) {
+        if (Math.abs(known.length() - typed.length()) > editsAllowed(typed)) {
+            return Optional.empty();
+        }
+        boolean isSameStart = known.charAt(0) == typed.charAt(0) || HARD_C.indexOf(known.charAt(0)) >= 0 && HARD_C.indexOf(typed.charAt(0)) >= 0;
+        if (!isSameStart && (known.charAt(0) != typed.charAt(1) || known.charAt(1) != typed.charAt(0))) {
             return Optional.empty();
         }
         int edits = edits(known, typed);
@@ -69,7 +78,7 @@ final class Speller {
         boolean isReplaced = known.length() == typed.length() && !isSwapped;
         boolean isLikely = isSwapped || known.length() > 4 && typed.length() > 3
                 && (!isReplaced || edits > 1 || typed.length() > 4 && isLikelyReplaced(typed, known));
-        return edits <= editsAllowed(typed) && isLikely ? Optional.of(new Candidate(stem, edits, shared)) : Optional.empty();
+        return edits <= editsAllowed(typed) && isLikely ? Optional.of(new Candidate(stems.get(known), edits, shared)) : Optional.empty();
     }
 
     private static boolean isLikelyReplaced(String typed, String known) {
@@ -86,10 +95,10 @@ final class Speller {
         return typed.length() < LONG_WORD ? 1 : 2;
     }
 
-    private static boolean startsAlike(String known, String typed) {
-        char first = known.charAt(0);
-        return first == typed.charAt(0) || first == typed.charAt(1) && known.charAt(1) == typed.charAt(0)
-                || "ckq".indexOf(first) >= 0 && "ckq".indexOf(typed.charAt(0)) >= 0;
+    /** A word is rarely misspelt in its first letter, but for c, k and q, or where the first two are swapped. */
+    private static Stream<Integer> firstLetters(String typed) {
+        var firsts = HARD_C.indexOf(typed.charAt(0)) >= 0 ? HARD_C : typed.substring(0, 1);
+        return (firsts + typed.charAt(1)).chars().distinct().boxed();
     }
 
     /** Lucene says 1 - edits / length of the shorter; a swap of two letters is one edit. */

@@ -78,7 +78,11 @@ final class Tagger {
         phrases.values().forEach(list -> all.addAll(list.tags(tokens)));
         all.sort(Comparator.comparingInt(Tag::first).thenComparing(Comparator.comparingInt(Tag::length).reversed())
                 .thenComparing(Tag::kind));
-        return new ArrayList<>(all.stream().filter(tag -> all.stream().noneMatch(other -> overrules(other, tag))).toList());
+        // whatever overrules a phrase covers its first word too
+        var covering = new ArrayList<List<Tag>>();
+        tokens.forEach(token -> covering.add(new ArrayList<>(4)));
+        all.forEach(tag -> covering.subList(tag.first(), tag.end()).forEach(tags -> tags.add(tag)));
+        return all.stream().filter(tag -> covering.get(tag.first()).stream().noneMatch(other -> overrules(other, tag))).toList();
     }
 
     /** A longer phrase overrules one inside it, and a word spelt exactly overrules one that only shares its stem. */

@@ -73,13 +73,13 @@ class SentenceReaderTest {
         assertEquals(List.of(), READER.nearest("snare", 0));
     }
 
-    @Property(tries = 300)
+    @Property(tries = 150)
     void no_text_is_too_odd(@ForAll @StringLength(max = 400) String text) {
         assertIsWhole(text, READER.read(text));
         READER.nearest(text, 5);
     }
 
-    @Property(tries = 300)
+    @Property(tries = 150)
     void no_order_of_known_words_is_too_odd(@ForAll List<Integer> choices) {
         var words = List.of("drums", "next to", "behind", "no", "only", "two", "mics", "3", "m", "away", "guitar", "and", ",", "too", "bright", "ribbons",
                 "condensers", "very", "soft", "loud", "sings and plays", "bowed", "bass", "church", "barn", "phantom", "without", "dB of gain", "from the", "xyz");
