@@ -85,7 +85,7 @@ final class Placements {
     private void list(MicType mic) {
         List<Habit> habits = scene.setting().source().habits().stream().filter(habit -> habit.micType().equals(mic.id())).toList();
         for (Position position : scene.setting().source().positions()) {
-            if (!fits(mic, position)) {
+            if (!fits(mic, position) || !sensible(position)) {
                 continue;
             }
             for (PatternData pattern : mic.patterns()) {
@@ -96,6 +96,10 @@ final class Placements {
                 }
             }
         }
+    }
+
+    private boolean sensible(Position position) {
+        return position.onlyWays().isEmpty() || position.onlyWays().stream().anyMatch(scene.question().ways()::contains);
     }
 
     private static double[] distances(Position position) {

@@ -10,7 +10,6 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import pairwright.model.Basis;
 import pairwright.model.Effect;
-import pairwright.model.Value;
 
 class SentenceTest {
     @ParameterizedTest(name = "{0} {1} is said as {2}")
