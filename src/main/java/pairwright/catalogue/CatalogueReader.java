@@ -16,7 +16,6 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import pairwright.model.Catalogue;
@@ -33,7 +32,6 @@ public final class CatalogueReader {
     private final Path folder;
     private final Catalogue under;
     private final JsonMapper json = Json.mapper();
-    private final Function<String, EntrySchema> schemas = EntrySchema.all();
     private final List<FileFault> faults = new ArrayList<>();
     private final List<Entry<?>> entries = new ArrayList<>();
     private final Map<String, WordFile<?>> words = new LinkedHashMap<>();
@@ -77,7 +75,7 @@ public final class CatalogueReader {
         strangers();
         Kind.ENTRIES.forEach(this::entries);
         Kind.WORDS.forEach(this::words);
-        new CrossChecks(under, entries, words, schemas, faults).run();
+        new CrossChecks(under, entries, words, faults).run();
         faults.sort(Comparator.comparing(FileFault::file).thenComparingInt(FileFault::line).thenComparingInt(FileFault::column)
                 .thenComparing(FileFault::says));
         List<FileFault> found = faults.stream().distinct().toList();
@@ -107,7 +105,7 @@ public final class CatalogueReader {
     }
 
     private <T> T value(YamlFile yaml, Kind.Entries<T> kind) {
-        List<FileFault> wrong = schemas.apply(kind.schema()).faults(yaml);
+        List<FileFault> wrong = EntrySchema.named(kind.schema()).faults(yaml);
         faults.addAll(wrong);
         return wrong.isEmpty() ? bound(yaml, yaml.root(), "", kind.record()) : null;
     }
@@ -120,7 +118,7 @@ public final class CatalogueReader {
         YamlFile yaml = YamlFile.read(file, faults).orElse(null);
         List<T> items = null;
         if (yaml != null) {
-            List<FileFault> wrong = schemas.apply(kind.schema()).faults(yaml);
+            List<FileFault> wrong = EntrySchema.named(kind.schema()).faults(yaml);
             faults.addAll(wrong);
             if (wrong.isEmpty()) {
                 items = new ArrayList<>();

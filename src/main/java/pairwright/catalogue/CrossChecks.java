@@ -1,6 +1,7 @@
 package pairwright.catalogue;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
@@ -11,7 +12,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.function.Function;
 import pairwright.model.Catalogue;
 import pairwright.model.Character;
 import pairwright.model.Habit;
@@ -36,7 +36,6 @@ final class CrossChecks {
     private final Catalogue under;
     private final List<Entry<?>> entries;
     private final Map<String, CatalogueReader.WordFile<?>> words;
-    private final Function<String, EntrySchema> schemas;
     private final List<FileFault> faults;
     private final Set<String> micTypes;
     private final Set<String> sources;
@@ -44,11 +43,10 @@ final class CrossChecks {
     private final Set<String> techniques;
 
     CrossChecks(Catalogue under, List<Entry<?>> entries, Map<String, CatalogueReader.WordFile<?>> words,
-            Function<String, EntrySchema> schemas, List<FileFault> faults) {
+            List<FileFault> faults) {
         this.under = under;
         this.entries = entries;
         this.words = words;
-        this.schemas = schemas;
         this.faults = faults;
         this.micTypes = ids(Kind.MICS);
         this.sources = ids(Kind.SOURCES);
@@ -158,7 +156,7 @@ final class CrossChecks {
     /** Every figure rests on one thing; nothing else is said to rest on anything. */
     private void basis(Entry<?> entry) {
         YamlFile yaml = entry.yaml();
-        EntrySchema schema = schemas.apply(entry.kind().schema());
+        EntrySchema schema = EntrySchema.named(entry.kind().schema());
         Map<String, String> named = new HashMap<>();
         JsonNode list = yaml.root().path("basis");
         for (int i = 0; i < list.size(); i++) {
@@ -260,8 +258,8 @@ final class CrossChecks {
             strongest = Math.max(strongest, band);
         }
         if (strongest != 0) {
-            faults.add(yaml.fault("/spectrumDb", "the strongest octave of spectrumDb is " + strongest
-                    + " dB. Shift all nine so that the strongest is 0"));
+            faults.add(yaml.fault("/spectrumDb", "the strongest octave of spectrumDb is "
+                    + BigDecimal.valueOf(strongest).stripTrailingZeros().toPlainString() + " dB. Shift all nine so that the strongest is 0"));
         }
         List<String> positions = source.positions().stream().map(Position::id).toList();
         unique(yaml, "/positions", "position", positions);
@@ -283,14 +281,14 @@ final class CrossChecks {
             return; // a catalogue that has no words yet
         }
         for (int i = 0; i < source.ways().size(); i++) {
-            known(yaml, "/ways/" + i + "/id", source.ways().get(i).id(), known, "way in words/ways.yaml");
+            known(yaml, "/ways/" + i + "/id", source.ways().get(i).id(), known, "way", " in words/ways.yaml");
         }
     }
 
     private void habit(YamlFile yaml, String at, Habit habit, List<String> positions) {
-        known(yaml, at + "/micType", habit.micType(), micTypes, "mic type");
+        known(yaml, at + "/micType", habit.micType(), micTypes, "mic type", "");
         for (int i = 0; i < habit.positions().size(); i++) {
-            known(yaml, at + "/positions/" + i, habit.positions().get(i), positions, "position of this source");
+            known(yaml, at + "/positions/" + i, habit.positions().get(i), positions, "position", " at this source");
         }
         if (habit.withinM() != null && habit.beyondM() != null && habit.beyondM() >= habit.withinM()) {
             faults.add(yaml.fault(at + "/beyondM", "beyondM is " + EntrySchema.shown(yaml.root().at(at + "/beyondM"))
@@ -307,7 +305,7 @@ final class CrossChecks {
     }
 
     private void pair(YamlFile yaml, String at, PairRecipe pair, List<String> positions) {
-        known(yaml, at + "/technique", pair.technique(), techniques, "technique");
+        known(yaml, at + "/technique", pair.technique(), techniques, "technique", "");
         part(yaml, at + "/first", pair.first(), positions);
         part(yaml, at + "/second", pair.second(), positions);
         Technique technique = effective(Kind.TECHNIQUES, pair.technique());
@@ -323,9 +321,9 @@ final class CrossChecks {
     }
 
     private void part(YamlFile yaml, String at, PairRecipe.Part part, List<String> positions) {
-        known(yaml, at + "/position", part.position(), positions, "position of this source");
+        known(yaml, at + "/position", part.position(), positions, "position", " at this source");
         for (int i = 0; i < part.micTypes().size(); i++) {
-            known(yaml, at + "/micTypes/" + i, part.micTypes().get(i), micTypes, "mic type");
+            known(yaml, at + "/micTypes/" + i, part.micTypes().get(i), micTypes, "mic type", "");
         }
     }
 
@@ -355,7 +353,7 @@ final class CrossChecks {
             if (other.equals(character.id())) {
                 faults.add(yaml.fault(at, character.id() + " contradicts itself. Take it out of against"));
             } else {
-                known(yaml, at, other, characters, "character");
+                known(yaml, at, other, characters, "character", "");
             }
         }
     }
@@ -417,17 +415,17 @@ final class CrossChecks {
         for (int i = 0; i < items(Kind.AMBIGUITIES).size(); i++) {
             Vocabulary.Ambiguity ambiguity = items(Kind.AMBIGUITIES).get(i);
             for (int j = 0; j < ambiguity.readings().size(); j++) {
-                known(ambiguities.yaml(), "/" + i + "/readings/" + j, ambiguity.readings().get(j), sources, "source");
+                known(ambiguities.yaml(), "/" + i + "/readings/" + j, ambiguity.readings().get(j), sources, "source", "");
             }
         }
         CatalogueReader.WordFile<?> limits = words.get(Kind.LIMITS.name());
         for (int i = 0; i < items(Kind.LIMITS).size(); i++) {
             var sets = items(Kind.LIMITS).get(i).sets();
             for (int j = 0; j < sets.onlyMicTypes().size(); j++) {
-                known(limits.yaml(), "/" + i + "/sets/onlyMicTypes/" + j, sets.onlyMicTypes().get(j), micTypes, "mic type");
+                known(limits.yaml(), "/" + i + "/sets/onlyMicTypes/" + j, sets.onlyMicTypes().get(j), micTypes, "mic type", "");
             }
             for (int j = 0; j < sets.withoutMicTypes().size(); j++) {
-                known(limits.yaml(), "/" + i + "/sets/withoutMicTypes/" + j, sets.withoutMicTypes().get(j), micTypes, "mic type");
+                known(limits.yaml(), "/" + i + "/sets/withoutMicTypes/" + j, sets.withoutMicTypes().get(j), micTypes, "mic type", "");
             }
         }
     }
@@ -465,11 +463,11 @@ final class CrossChecks {
         }
     }
 
-    private void known(YamlFile yaml, String at, String id, Collection<String> known, String what) {
+    private void known(YamlFile yaml, String at, String id, Collection<String> known, String what, String where) {
         if (!known.contains(id)) {
             String remedy = Nearest.to(id, known).map(near -> "Did you mean " + near + "?").orElseGet(() ->
                     known.size() > 12 ? "Use a known id or add the entry" : Nearest.remedy(id, known));
-            faults.add(yaml.fault(at, "there is no " + what + " \"" + id + "\". " + remedy));
+            faults.add(yaml.fault(at, "there is no " + what + " \"" + id + "\"" + where + ". " + remedy));
         }
     }
 

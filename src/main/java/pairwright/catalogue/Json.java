@@ -241,7 +241,7 @@ public final class Json {
         @Override
         public JsonDeserializer<?> modifyCollectionDeserializer(DeserializationConfig config, CollectionType type,
                 BeanDescription description, JsonDeserializer<?> deserializer) {
-            return type.getRawClass() == List.class ? new FixedList(deserializer) : deserializer;
+            return List.class.isAssignableFrom(type.getRawClass()) ? new FixedList(deserializer) : deserializer;
         }
     }
 
