@@ -181,7 +181,9 @@ public final class CatalogueReader {
     private Catalogue whole() {
         Catalogue unversioned = new Catalogue(whole(Kind.MICS), whole(Kind.SOURCES), whole(Kind.ROOMS), whole(Kind.CHARACTERS),
                 whole(Kind.TECHNIQUES), new Vocabulary(whole(Kind.WAYS), whole(Kind.DYNAMICS), whole(Kind.LIMITS), whole(Kind.NEIGHBOURS),
-                        whole(Kind.AMBIGUITIES), whole(Kind.CIRCUMSTANCES), whole(Kind.FAMILIES), whole(Kind.IGNORED)), "");
+                        whole(Kind.AMBIGUITIES), whole(Kind.CIRCUMSTANCES), whole(Kind.FAMILIES), whole(Kind.IGNORED),
+                        whole(Kind.NAMES), whole(Kind.OPPOSITES), whole(Kind.COMBINATIONS), whole(Kind.MODIFIERS), whole(Kind.NUMBERS),
+                        whole(Kind.QUANTITIES)), "");
         return CatalogueVersion.stamped(unversioned);
     }
 

@@ -438,7 +438,9 @@ final class CrossChecks {
     private void wordsOfItem(CatalogueReader.WordFile<?> file, int item, String key, Map<String, String> taken) {
         JsonNode list = file.yaml().root().path(item).path("words");
         for (int j = 0; j < list.size(); j++) {
-            String before = taken.putIfAbsent(plain(list.get(j).asText()), key);
+            // "behind" before a name and "behind" after it are two things
+            String side = file.yaml().root().path(item).path("follows").asBoolean() ? " after it" : "";
+            String before = taken.putIfAbsent(plain(list.get(j).asText()) + side, key);
             if (before != null) {
                 faults.add(file.yaml().fault("/" + item + "/words/" + j, "\"" + list.get(j).asText() + "\" "
                         + (before.equals(key) ? "stands here twice. Take one out" : "already means " + before + ". Take it out of one of the two")));

@@ -71,6 +71,18 @@ final class Kind {
     static final Words<Vocabulary.FamilyWords> FAMILIES =
             new Words<>("families", Vocabulary.FamilyWords.class, Vocabulary::families, Vocabulary.FamilyWords::id);
     static final Words<String> IGNORED = new Words<>("ignored", String.class, Vocabulary::ignored, word -> word);
-    static final List<Words<?>> WORDS =
-            List.of(WAYS, DYNAMICS, LIMITS, NEIGHBOURS, AMBIGUITIES, CIRCUMSTANCES, FAMILIES, IGNORED);
+    static final Words<Vocabulary.SourceWords> NAMES =
+            new Words<>("names", Vocabulary.SourceWords.class, Vocabulary::names, Vocabulary.SourceWords::source);
+    static final Words<Vocabulary.Opposite> OPPOSITES =
+            new Words<>("opposites", Vocabulary.Opposite.class, Vocabulary::opposites, Vocabulary.Opposite::character);
+    static final Words<Vocabulary.Combination> COMBINATIONS = new Words<>("combinations", Vocabulary.Combination.class,
+            Vocabulary::combinations, combination -> List.of(combination.of(), combination.with()));
+    static final Words<Vocabulary.ModifierWords> MODIFIERS =
+            new Words<>("modifiers", Vocabulary.ModifierWords.class, Vocabulary::modifiers, Vocabulary.ModifierWords::id);
+    static final Words<Vocabulary.NumberWords> NUMBERS =
+            new Words<>("numbers", Vocabulary.NumberWords.class, Vocabulary::numbers, Vocabulary.NumberWords::value);
+    static final Words<Vocabulary.QuantityWords> QUANTITIES =
+            new Words<>("quantities", Vocabulary.QuantityWords.class, Vocabulary::quantities, Vocabulary.QuantityWords::id);
+    static final List<Words<?>> WORDS = List.of(WAYS, DYNAMICS, LIMITS, NEIGHBOURS, AMBIGUITIES, CIRCUMSTANCES, FAMILIES, IGNORED,
+            NAMES, OPPOSITES, COMBINATIONS, MODIFIERS, NUMBERS, QUANTITIES);
 }

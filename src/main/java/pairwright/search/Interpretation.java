@@ -21,6 +21,7 @@ final class Interpretation {
     /** How far the source may stand from the words that make it a neighbour, in words. */
     private static final int NEIGHBOUR_REACH = 5;
     private static final int DISTANCE_REACH = 5;
+    private static final int SAME_THING_REACH = 4;
     /** Options that are shown where nobody says how many. */
     private static final int USUAL_OPTIONS = 3;
     private static final double MOST_CHANNELS = 64;
@@ -207,20 +208,40 @@ final class Interpretation {
             return combined;
         }
         var named = sources.get(0);
-        var readings = bestFirst(named);
-        understand(named.first(), named.end(), "source", readings.get(0), lexicon.source(readings.get(0)).name());
-        if (readings.size() > 1 || sources.size() > 1) {
-            readings.forEach(id -> alsoReads(sentence.words(named), "source", id, lexicon.source(id).name()));
-            offer(sources.subList(1, sources.size()));
+        var sameAgain = sources.stream().filter(other -> other != named && isSaidTogether(named, other)).toList();
+        var readings = bestFirst(named, sameAgain);
+        var source = readings.get(0);
+        understand(named.first(), named.end(), "source", source, lexicon.source(source).name());
+        var rest = new ArrayList<>(sources.subList(1, sources.size()));
+        for (var other : sameAgain) {
+            if (other.ids().contains(source)) {
+                understand(other.first(), other.end(), "source", source, lexicon.source(source).name());
+                rest.remove(other);
+            }
         }
-        return readings.get(0);
+        if (readings.size() > 1 || !rest.isEmpty()) {
+            readings.forEach(id -> alsoReads(sentence.words(named), "source", id, lexicon.source(id).name()));
+            offer(rest);
+        }
+        return source;
     }
 
-    /** The readings of an ambiguous word; those that know how it is played go first. */
+    /** "A guitar through an amplifier" is one thing said twice; "a viola and a guitar" and "a viola, a guitar" are two. */
+    private boolean isSaidTogether(Tag named, Tag other) {
+        return other.first() >= named.end() && other.first() - named.end() <= SAME_THING_REACH && !sentence.isBroken(named.first(), other.first())
+                && !sentence.isAndBetween(named, other);
+    }
+
     private List<String> bestFirst(Tag named) {
+        return bestFirst(named, List.of());
+    }
+
+    /** The readings of an ambiguous word: those that know how it is played go first, then those that are said again. */
+    private List<String> bestFirst(Tag named, List<Tag> sameAgain) {
         var ways = wanted(Kind.WAY);
         return named.ids().stream()
-                .sorted(Comparator.comparingLong((String id) -> ways.stream().filter(way -> knownWay(id, way).isPresent()).count()).reversed())
+                .sorted(Comparator.comparingLong((String id) -> ways.stream().filter(way -> knownWay(id, way).isPresent()).count())
+                        .thenComparingLong(id -> sameAgain.stream().filter(other -> other.ids().contains(id)).count()).reversed())
                 .toList();
     }
 
@@ -485,17 +506,24 @@ final class Interpretation {
         return List.copyOf(words);
     }
 
+    /** The end of the phrase that starts here, and of those that reach on from inside it: "30 metres" and "metres away". */
     private int endOfUnused(int at) {
-        int amount = amounts.stream().filter(found -> found.first() == at).mapToInt(Amount::end).max().orElse(at + 1);
-        int phrase = sentence.tags().stream().filter(tag -> tag.first() == at && tag.kind() != Kind.IGNORED)
-                .mapToInt(Tag::end).max().orElse(at + 1);
-        int end = Math.max(amount, phrase);
+        int end = at + 1;
+        for (int longer = reach(at, end); longer > end; longer = reach(at, end)) {
+            end = longer;
+        }
         int next = said.nextSetBit(at);
-        return next < 0 ? end : Math.max(at + 1, Math.min(end, next));
+        return next < 0 ? end : Math.min(end, next);
+    }
+
+    private int reach(int from, int end) {
+        int amount = amounts.stream().filter(found -> from <= found.first() && found.first() < end).mapToInt(Amount::end).max().orElse(end);
+        return sentence.tags().stream().filter(tag -> from <= tag.first() && tag.first() < end && tag.kind() != Kind.IGNORED)
+                .mapToInt(Tag::end).reduce(Math.max(end, amount), Math::max);
     }
 
     private int startOfDenial(int at) {
-        return sentence.modifierBefore(new Tag(Kind.SOURCE, List.of(""), at, at + 1, true))
+        return sentence.modifierBefore(at)
                 .filter(found -> found.ids().contains("without")).map(Tag::first).orElse(at);
     }
 }

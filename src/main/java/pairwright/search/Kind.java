@@ -9,8 +9,19 @@ enum Kind {
     boolean survivesInside(Kind longer) {
         return switch (this) {
             case SOURCE -> longer == WAY || longer == CIRCUMSTANCE;
+            case ROOM -> longer == CIRCUMSTANCE;
+            case CIRCUMSTANCE -> longer == SOURCE;
             case QUANTITY -> longer == BEFORE_NEIGHBOUR || longer == AFTER_NEIGHBOUR;
             default -> false;
+        };
+    }
+
+    /** Letters a word of this kind has at least, to be taken for what was meant: the common short words are too near to each other. */
+    int shortestCorrected() {
+        return switch (this) {
+            case SOURCE, ROOM, FAMILY, MIC_TYPE, LIMIT -> 4;
+            case WAY -> 5;
+            default -> 6;
         };
     }
 

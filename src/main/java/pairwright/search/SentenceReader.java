@@ -59,10 +59,9 @@ public final class SentenceReader {
         // null where a word was joined to the one before
         var tokens = new ArrayList<>(given);
         for (int at = unknown.nextSetBit(0); at >= 0; at = unknown.nextSetBit(at + 1)) {
-            if (unknown.get(at + 1) && joinedWithNext(tokens, at)) {
-                tokens.set(at + 1, null);
+            if (join(tokens, at, at + 1)) {
                 unknown.clear(at + 1);
-            } else {
+            } else if (!join(tokens, at - 1, at)) {
                 respell(tokens, at);
             }
         }
@@ -70,15 +69,19 @@ public final class SentenceReader {
         return tokens;
     }
 
-    /** "Key board" for keyboard. */
-    private boolean joinedWithNext(List<Token> tokens, int at) {
-        var first = tokens.get(at);
-        var next = tokens.get(at + 1);
-        var joined = next.opens() ? List.<Token>of() : Text.tokens(first.spelling() + next.spelling());
+    /** "Key board" for keyboard: two words that only together name something, or name more than the one does. */
+    private boolean join(List<Token> tokens, int one, int next) {
+        if (one < 0 || next >= tokens.size() || tokens.get(one) == null || tokens.get(next).opens()) {
+            return false;
+        }
+        var first = tokens.get(one);
+        var last = tokens.get(next);
+        var joined = Text.tokens(first.spelling() + last.spelling());
         if (joined.size() != 1 || coverage(joined, 0) == 0) {
             return false;
         }
-        tokens.set(at, new Token(first.start(), next.end(), joined.get(0).spelling(), joined.get(0).stem(), first.opens()));
+        tokens.set(one, new Token(first.start(), last.end(), joined.get(0).spelling(), joined.get(0).stem(), first.opens()));
+        tokens.set(next, null);
         return true;
     }
 
@@ -99,7 +102,7 @@ public final class SentenceReader {
         if (longest > 0) {
             return;
         }
-        for (var stem : speller.near(token.stem())) {
+        for (var stem : speller.near(token.spelling())) {
             around.set(place, token.readAs(stem));
             int length = coverage(around, place);
             if (length > longest) {
