@@ -1,5 +1,6 @@
 package pairwright.catalogue;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -23,6 +24,7 @@ import pairwright.model.MicType;
 import pairwright.model.Pattern;
 import pairwright.model.PatternData;
 import pairwright.model.PowerNeed;
+import pairwright.model.Tolerance;
 
 /** The catalogue the program ships with. */
 class BuiltInCatalogueTest {
@@ -42,7 +44,7 @@ class BuiltInCatalogueTest {
     void packingTwiceGivesTheSameBytes(@TempDir Path one, @TempDir Path other) throws IOException {
         PackMain.main(new String[] {FOLDER.toString(), one.toString()});
         PackMain.main(new String[] {FOLDER.toString(), other.toString()});
-        assertEquals(Files.readString(one.resolve(CatalogueStore.PACKED)), Files.readString(other.resolve(CatalogueStore.PACKED)));
+        assertArrayEquals(Files.readAllBytes(one.resolve(CatalogueStore.PACKED)), Files.readAllBytes(other.resolve(CatalogueStore.PACKED)));
     }
 
     @Test
@@ -111,7 +113,7 @@ class BuiltInCatalogueTest {
         List<String> loaded = builtIn.mics().values().stream().filter(mic -> mic.needsLoadOhm() != null).map(MicType::id).toList();
         assertEquals(List.of("compact-ribbon", "hypercardioid-ribbon", "lo-fi", "long-ribbon", "piezo-pickup"), loaded);
         assertTrue(builtIn.mics().values().stream().filter(mic -> mic.family() == MicFamily.RIBBON)
-                .allMatch(mic -> mic.blastTolerance() == pairwright.model.Tolerance.LOW));
+                .allMatch(mic -> mic.blastTolerance() == Tolerance.LOW));
         assertEquals(PowerNeed.PHANTOM, builtIn.mics().get("active-ribbon").power());
     }
 
