@@ -70,7 +70,8 @@ public final class CatalogueReader {
 
     private Result read() {
         if (!Files.isDirectory(folder)) {
-            return new Result(null, List.of(new FileFault(folder, 1, 1, "there is no such folder. Name a folder that holds mics/, sources/ ...")));
+            return new Result(null, List.of(new FileFault(folder, 1, 1,
+                    "there is no such folder. Name a folder that holds mics/, sources/ ...")));
         }
         strangers();
         Kind.ENTRIES.forEach(this::entries);
@@ -89,7 +90,8 @@ public final class CatalogueReader {
         for (Path each : list(folder)) {
             String name = each.getFileName().toString();
             if (Files.isDirectory(each) && !known.contains(name)) {
-                faults.add(new FileFault(each, 1, 1, "no kind of entry has a folder named " + name + ". " + Nearest.remedy(name, known)));
+                faults.add(new FileFault(each, 1, 1, "no kind of entry has a folder named " + name + ". " + Nearest.remedy(name,
+                        known)));
             }
         }
     }
@@ -153,10 +155,12 @@ public final class CatalogueReader {
                 if (depth > 1) {
                     files.addAll(yamlFiles(each, depth - 1));
                 } else {
-                    faults.add(new FileFault(each, 1, 1, "a folder where files are expected is not read. Move its files up or away"));
+                    faults.add(new FileFault(each, 1, 1,
+                            "a folder where files are expected is not read. Move its files up or away"));
                 }
             } else if (!name.endsWith(ENDING)) {
-                faults.add(new FileFault(each, 1, 1, "a file that does not end in " + ENDING + " is not read. Rename it or move it away"));
+                faults.add(new FileFault(each, 1, 1, "a file that does not end in " + ENDING
+                        + " is not read. Rename it or move it away"));
             } else {
                 files.add(each);
             }
@@ -180,9 +184,11 @@ public final class CatalogueReader {
 
     private Catalogue whole() {
         Catalogue unversioned = new Catalogue(whole(Kind.MICS), whole(Kind.SOURCES), whole(Kind.ROOMS), whole(Kind.CHARACTERS),
-                whole(Kind.TECHNIQUES), new Vocabulary(whole(Kind.WAYS), whole(Kind.DYNAMICS), whole(Kind.LIMITS), whole(Kind.NEIGHBOURS),
+                whole(Kind.TECHNIQUES), new Vocabulary(whole(Kind.WAYS), whole(Kind.DYNAMICS), whole(Kind.LIMITS),
+                        whole(Kind.NEIGHBOURS),
                         whole(Kind.AMBIGUITIES), whole(Kind.CIRCUMSTANCES), whole(Kind.FAMILIES), whole(Kind.IGNORED),
-                        whole(Kind.NAMES), whole(Kind.OPPOSITES), whole(Kind.COMBINATIONS), whole(Kind.MODIFIERS), whole(Kind.NUMBERS),
+                        whole(Kind.NAMES), whole(Kind.OPPOSITES), whole(Kind.COMBINATIONS), whole(Kind.MODIFIERS),
+                                whole(Kind.NUMBERS),
                         whole(Kind.QUANTITIES)), "");
         return CatalogueVersion.stamped(unversioned);
     }

@@ -132,7 +132,8 @@ final class CrossChecks {
                 double typical = node.get("typical").doubleValue();
                 double high = node.get("high").doubleValue();
                 if (low > typical || typical > high) {
-                    faults.add(yaml.fault(at, at.substring(at.lastIndexOf('/') + 1) + " runs from " + EntrySchema.shown(node.get("low"))
+                    faults.add(yaml.fault(at, at.substring(at.lastIndexOf('/') + 1) + " runs from "
+                            + EntrySchema.shown(node.get("low"))
                             + " over " + EntrySchema.shown(node.get("typical")) + " to " + EntrySchema.shown(node.get("high"))
                             + ". Put low, typical and high in rising order"));
                 }
@@ -148,7 +149,8 @@ final class CrossChecks {
         JsonNode list = entry.yaml().root().path("words");
         for (int i = 0; i < list.size(); i++) {
             if (!seen.add(plain(list.get(i).asText()))) {
-                faults.add(entry.yaml().fault("/words/" + i, "\"" + list.get(i).asText() + "\" stands in words twice. Take one out"));
+                faults.add(entry.yaml().fault("/words/" + i, "\"" + list.get(i).asText()
+                        + "\" stands in words twice. Take one out"));
             }
         }
     }
@@ -166,7 +168,8 @@ final class CrossChecks {
                 String at = "/basis/" + i + "/of/" + j;
                 if (!schema.knows(field)) {
                     faults.add(yaml.fault(at, "basis names \"" + field + "\", which is no field. "
-                            + Nearest.to(field, schema.fields()).map(near -> "Did you mean " + near + "?").orElse("Take it out")));
+                            + Nearest.to(field, schema.fields()).map(near -> "Did you mean " + near
+                                    + "?").orElse("Take it out")));
                 } else if (!yaml.root().has(field)) {
                     faults.add(yaml.fault(at, "basis names " + field + ", which this entry does not have. Take it out"));
                 } else if (named.putIfAbsent(field, at) != null) {
@@ -177,7 +180,8 @@ final class CrossChecks {
         }
         yaml.root().fields().forEachRemaining(field -> {
             if (holdsNumber(field.getValue()) && !named.containsKey(field.getKey()) && !NEED_NO_BASIS.contains(field.getKey())) {
-                faults.add(yaml.faultAtName("/" + field.getKey(), field.getKey() + " is not named in basis. Say what its figures rest on"));
+                faults.add(yaml.faultAtName("/" + field.getKey(), field.getKey()
+                        + " is not named in basis. Say what its figures rest on"));
             }
         });
     }
@@ -205,7 +209,8 @@ final class CrossChecks {
                 faults.add(yaml.fault(at, "the pattern " + pattern + " stands here twice. Keep one of the two"));
             }
             if (lobe ? data.directivityIndexDb() == null : data.coefficient() == null) {
-                faults.add(yaml.fault(at, "the pattern " + pattern + " has no " + (lobe ? "directivityIndexDb. Give its directivity index"
+                faults.add(yaml.fault(at, "the pattern " + pattern + " has no " + (lobe
+                        ? "directivityIndexDb. Give its directivity index"
                         : "coefficient. Give its omni part") + ", one value an octave"));
             }
             if (lobe ? data.coefficient() != null : data.directivityIndexDb() != null) {
@@ -216,14 +221,16 @@ final class CrossChecks {
         }
         boolean takesPhantom = mic.power() == PowerNeed.PHANTOM || mic.power() == PowerNeed.PHANTOM_OR_BATTERY;
         if (takesPhantom && mic.currentMa() == null) {
-            faults.add(yaml.fault("/power", "power is " + mic.power().id() + ", but currentMa is missing. Give the current a channel takes"));
+            faults.add(yaml.fault("/power", "power is " + mic.power().id()
+                    + ", but currentMa is missing. Give the current a channel takes"));
         }
         if (!takesPhantom && mic.currentMa() != null) {
             faults.add(yaml.faultAtName("/currentMa", "currentMa is given, but power is " + mic.power().id()
                     + ". Take it out or correct power"));
         }
         if (mic.power() != PowerNeed.NONE && mic.sensitivityMvPerPa() != null && mic.selfNoiseDba() == null) {
-            faults.add(yaml.fault("/power", "power is " + mic.power().id() + ", so the type is active, but selfNoiseDba is missing."
+            faults.add(yaml.fault("/power", "power is " + mic.power().id()
+                    + ", so the type is active, but selfNoiseDba is missing."
                     + " Give its equivalent noise"));
         }
         for (int i = 1; i < mic.padsDb().size(); i++) {
@@ -242,7 +249,8 @@ final class CrossChecks {
         boolean acoustic = source.signal() == Signal.ACOUSTIC;
         if (acoustic ? source.level() == null : source.lead() == null) {
             faults.add(yaml.fault("/signal", "signal is " + source.signal().id() + ", but " + (acoustic
-                    ? "level is missing. Say how loud the source is" : "lead is missing. Say how strong the signal on the lead is")));
+                    ? "level is missing. Say how loud the source is"
+                            : "lead is missing. Say how strong the signal on the lead is")));
         }
         if (acoustic ? source.lead() != null : source.level() != null) {
             String wrong = acoustic ? "lead" : "level";
@@ -259,7 +267,8 @@ final class CrossChecks {
         }
         if (strongest != 0) {
             faults.add(yaml.fault("/spectrumDb", "the strongest octave of spectrumDb is "
-                    + BigDecimal.valueOf(strongest).stripTrailingZeros().toPlainString() + " dB. Shift all nine so that the strongest is 0"));
+                    + BigDecimal.valueOf(strongest).stripTrailingZeros().toPlainString()
+                            + " dB. Shift all nine so that the strongest is 0"));
         }
         List<String> positions = source.positions().stream().map(Position::id).toList();
         unique(yaml, "/positions", "position", positions);
@@ -316,7 +325,8 @@ final class CrossChecks {
         possible(yaml, at + "/second", pair.second(), technique, technique.secondPatterns());
         if (technique.sameType() && !pair.first().micTypes().isEmpty() && !pair.second().micTypes().isEmpty()
                 && pair.first().micTypes().stream().noneMatch(pair.second().micTypes()::contains)) {
-            faults.add(yaml.fault(at, technique.id() + " wants two of one type, but first and second name none in common. Name the same types"));
+            faults.add(yaml.fault(at, technique.id()
+                    + " wants two of one type, but first and second name none in common. Name the same types"));
         }
     }
 
@@ -333,7 +343,8 @@ final class CrossChecks {
             MicType mic = effective(Kind.MICS, part.micTypes().get(i));
             if (mic != null && mic.channels() == 1 && !offers(mic, wanted)) {
                 faults.add(yaml.fault(at + "/micTypes/" + i, technique.id() + " wants " + String.join(" or ", wanted.stream()
-                        .map(Pattern::id).toList()) + " here, but " + mic.id() + " has only " + patterns(mic) + ". Name another type"));
+                        .map(Pattern::id).toList()) + " here, but " + mic.id() + " has only " + patterns(mic)
+                                + ". Name another type"));
             }
         }
     }
@@ -425,7 +436,8 @@ final class CrossChecks {
                 known(limits.yaml(), "/" + i + "/sets/onlyMicTypes/" + j, sets.onlyMicTypes().get(j), micTypes, "mic type", "");
             }
             for (int j = 0; j < sets.withoutMicTypes().size(); j++) {
-                known(limits.yaml(), "/" + i + "/sets/withoutMicTypes/" + j, sets.withoutMicTypes().get(j), micTypes, "mic type", "");
+                known(limits.yaml(), "/" + i + "/sets/withoutMicTypes/" + j, sets.withoutMicTypes().get(j), micTypes, "mic type",
+                        "");
             }
         }
     }
@@ -443,7 +455,8 @@ final class CrossChecks {
             String before = taken.putIfAbsent(plain(list.get(j).asText()) + side, key);
             if (before != null) {
                 faults.add(file.yaml().fault("/" + item + "/words/" + j, "\"" + list.get(j).asText() + "\" "
-                        + (before.equals(key) ? "stands here twice. Take one out" : "already means " + before + ". Take it out of one of the two")));
+                        + (before.equals(key) ? "stands here twice. Take one out" : "already means " + before
+                                + ". Take it out of one of the two")));
             }
         }
     }
@@ -460,7 +473,8 @@ final class CrossChecks {
     private void unique(YamlFile yaml, String at, String what, List<String> ids) {
         for (int i = 0; i < ids.size(); i++) {
             if (ids.indexOf(ids.get(i)) < i) {
-                faults.add(yaml.fault(at + "/" + i + "/id", "the " + what + " " + ids.get(i) + " stands here twice. Give one another id"));
+                faults.add(yaml.fault(at + "/" + i + "/id", "the " + what + " " + ids.get(i)
+                        + " stands here twice. Give one another id"));
             }
         }
     }

@@ -84,7 +84,8 @@ final class EntrySchema {
             String at = error.getInstanceLocation().toString();
             boolean follows = error.getKeyword().equals("type")
                     ? false
-                    : ofWrongType.contains(at) || error.getKeyword().equals("required") && meant.contains(at + "/" + error.getProperty());
+                    : ofWrongType.contains(at) || error.getKeyword().equals("required") && meant.contains(at + "/"
+                            + error.getProperty());
             if (!follows) {
                 faults.add(inPlainWords(error, at, yaml));
             }
@@ -130,7 +131,8 @@ final class EntrySchema {
             case "pattern" -> yaml.fault(at, value.asText().isBlank()
                     ? what + " is blank. Write it: " + described(wanted)
                     : what + " is " + shown(value) + ". Use small letters, digits and hyphens, such as snare-drum");
-            default -> yaml.fault(at, what + " is " + shown(value) + ", which does not fit. Compare with the schema: " + described(wanted));
+            default -> yaml.fault(at, what + " is " + shown(value) + ", which does not fit. Compare with the schema: "
+                    + described(wanted));
         };
     }
 

@@ -44,17 +44,20 @@ class BuiltInCatalogueTest {
     void packingTwiceGivesTheSameBytes(@TempDir Path one, @TempDir Path other) throws IOException {
         PackMain.main(new String[] {FOLDER.toString(), one.toString()});
         PackMain.main(new String[] {FOLDER.toString(), other.toString()});
-        assertArrayEquals(Files.readAllBytes(one.resolve(CatalogueStore.PACKED)), Files.readAllBytes(other.resolve(CatalogueStore.PACKED)));
+        assertArrayEquals(Files.readAllBytes(one.resolve(CatalogueStore.PACKED)),
+                Files.readAllBytes(other.resolve(CatalogueStore.PACKED)));
     }
 
     @Test
     void aFaultyCatalogueEndsTheBuildWithEveryFault(@TempDir Path folder, @TempDir Path output) {
-        SmallCatalogue.in(folder).change("mics/shotgun.yaml", "tier: 3", "tier: 8").change("rooms/small-room.yaml", "kind: un", "kind: on");
+        SmallCatalogue.in(folder).change("mics/shotgun.yaml", "tier: 3", "tier: 8").change("rooms/small-room.yaml", "kind: un",
+                "kind: on");
         String says = assertThrows(IllegalStateException.class,
                 () -> PackMain.main(new String[] {folder.toString(), output.toString()})).getMessage();
         assertTrue(says.startsWith("2 faults in the catalogue:"), says);
         assertTrue(says.contains("shotgun.yaml:5:7: tier is 8, above 5."), says);
-        assertTrue(says.contains("small-room.yaml:9:7: kind is \"onflattering\", which is not known. Did you mean unflattering?"), says);
+        assertTrue(says.contains("small-room.yaml:9:7: kind is \"onflattering\", which is not known. Did you mean unflattering?"),
+                says);
         assertTrue(Files.notExists(output.resolve(CatalogueStore.PACKED)));
     }
 
@@ -71,28 +74,36 @@ class BuiltInCatalogueTest {
         assertEquals(new TreeSet<>(Set.of("handheld-moving-coil", "handheld-moving-coil-supercardioid", "low-source-moving-coil",
                 "wide-body-moving-coil", "compact-drum-moving-coil", "flat-front-moving-coil", "omni-moving-coil",
                 "low-frequency-moving-coil", "long-ribbon", "compact-ribbon", "hypercardioid-ribbon", "active-ribbon",
-                "small-condenser-cardioid", "small-condenser-omni", "small-condenser-wide-cardioid", "small-condenser-supercardioid",
+                "small-condenser-cardioid", "small-condenser-omni", "small-condenser-wide-cardioid",
+                        "small-condenser-supercardioid",
                 "small-condenser-figure-8", "large-condenser-cardioid", "large-condenser-multi-pattern", "large-valve-condenser",
-                "handheld-condenser", "boundary-half-omni", "boundary-half-cardioid", "miniature-omni", "miniature-cardioid", "shotgun",
-                "stereo-coincident", "stereo-mid-side", "baffled-omni-pair", "tetrahedral", "measurement-omni", "lo-fi", "piezo-pickup",
+                "handheld-condenser", "boundary-half-omni", "boundary-half-cardioid", "miniature-omni", "miniature-cardioid",
+                        "shotgun",
+                "stereo-coincident", "stereo-mid-side", "baffled-omni-pair", "tetrahedral", "measurement-omni", "lo-fi",
+                        "piezo-pickup",
                 "contact-pickup-active", "passive-di", "active-di", "re-amp-box")), new TreeSet<>(builtIn.mics().keySet()));
     }
 
     @Test
     void theRoomsCharactersAndTechniquesThatRulesSpeakOfAreAllThere() {
-        assertEquals(new TreeSet<>(Set.of("vocal-booth", "small-room", "small-treated-room", "medium-live-room", "large-live-room",
-                "dead-room", "barn", "church", "concert-hall", "stage", "stairwell", "open-air")), new TreeSet<>(builtIn.rooms().keySet()));
-        assertEquals(new TreeSet<>(Set.of("natural", "dark", "warm", "bright", "airy", "forward", "punchy", "gritty", "roomy", "dry",
+        assertEquals(new TreeSet<>(Set.of("vocal-booth", "small-room", "small-treated-room", "medium-live-room",
+                "large-live-room",
+                "dead-room", "barn", "church", "concert-hall", "stage", "stairwell", "open-air")),
+                        new TreeSet<>(builtIn.rooms().keySet()));
+        assertEquals(new TreeSet<>(Set.of("natural", "dark", "warm", "bright", "airy", "forward", "punchy", "gritty", "roomy",
+                "dry",
                 "intimate", "smooth", "full", "lean", "aged", "clear")), new TreeSet<>(builtIn.characters().keySet()));
         assertEquals(new TreeSet<>(Set.of("contrast-on-one-spot", "clean-and-character", "top-and-bottom", "front-and-back",
-                "inside-and-outside", "near-and-far", "two-spots", "two-ends", "low-octave-helper", "mic-and-line", "coincident-pair",
+                "inside-and-outside", "near-and-far", "two-spots", "two-ends", "low-octave-helper", "mic-and-line",
+                        "coincident-pair",
                 "crossed-figure-8", "near-coincident-pair", "spaced-pair", "mid-side", "nulls-apart")),
                 new TreeSet<>(builtIn.techniques().keySet()));
     }
 
     @Test
     void patternsHaveTheCoefficientTheirNameStandsForAt1Khz() {
-        Map<Pattern, double[]> bounds = Map.of(Pattern.OMNI, new double[] {0.7, 1}, Pattern.WIDE_CARDIOID, new double[] {0.62, 0.78},
+        Map<Pattern, double[]> bounds = Map.of(
+                Pattern.OMNI, new double[] {0.7, 1}, Pattern.WIDE_CARDIOID, new double[] {0.62, 0.78},
                 Pattern.CARDIOID, new double[] {0.44, 0.56}, Pattern.SUPERCARDIOID, new double[] {0.33, 0.42},
                 Pattern.HYPERCARDIOID, new double[] {0.2, 0.3}, Pattern.FIGURE_8, new double[] {0, 0.05});
         List<String> off = new ArrayList<>();
@@ -110,7 +121,8 @@ class BuiltInCatalogueTest {
 
     @Test
     void onlyPassiveRibbonsAndBareContactsAskForALoadAndNoRibbonStandsABlast() {
-        List<String> loaded = builtIn.mics().values().stream().filter(mic -> mic.needsLoadOhm() != null).map(MicType::id).toList();
+        List<String> loaded = builtIn.mics().values().stream().filter(mic -> mic.needsLoadOhm() != null)
+                .map(MicType::id).toList();
         assertEquals(List.of("compact-ribbon", "hypercardioid-ribbon", "lo-fi", "long-ribbon", "piezo-pickup"), loaded);
         assertTrue(builtIn.mics().values().stream().filter(mic -> mic.family() == MicFamily.RIBBON)
                 .allMatch(mic -> mic.blastTolerance() == Tolerance.LOW));

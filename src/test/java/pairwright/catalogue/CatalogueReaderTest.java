@@ -30,7 +30,8 @@ class CatalogueReaderTest {
     @Test
     void entriesAreReadByIdInOrder() {
         Catalogue read = small().read().catalogue();
-        assertEquals(List.of("handheld-moving-coil", "passive-di", "shotgun", "small-condenser-cardioid"), List.copyOf(read.mics().keySet()));
+        assertEquals(List.of("handheld-moving-coil", "passive-di", "shotgun", "small-condenser-cardioid"),
+                List.copyOf(read.mics().keySet()));
         assertEquals(List.of("bass-lead", "snare-drum"), List.copyOf(read.sources().keySet()));
         assertEquals(new Range(1.2, 1.8, 2.5), read.mics().get("handheld-moving-coil").sensitivityMvPerPa());
         assertEquals(Pattern.LOBAR, read.mics().get("shotgun").patterns().get(0).pattern());
@@ -63,12 +64,15 @@ class CatalogueReaderTest {
                 .change("sources/drum-kit/snare-drum.yaml", "micType: handheld-moving-coil", "micType: ribbon")
                 .change("words/limits.yaml", "[shotgun]", "[shotgan]");
         assertEquals(List.of(
-                "mics/handheld-moving-coil.yaml:1:1: power is missing. Add it: where it takes its power from; one of none, phantom, "
+                "mics/handheld-moving-coil.yaml:1:1: power is missing. Add it: where it takes its power from; one of none, "
+                        + "phantom, "
                         + "own-supply, phantom-or-battery",
                 "mics/handheld-moving-coil.yaml:6:7: tier is 9, above 5. Give 5 or less: price class, 1 cheapest to 5 dearest",
-                "mics/handheld-moving-coil.yaml:16:8: speed is \"lazy\", which is not known. Use one of slow, medium, fast, fastest",
+                "mics/handheld-moving-coil.yaml:16:8: speed is \"lazy\", which is not known. Use one of slow, medium, fast, "
+                        + "fastest",
                 "rooms/small-room.yaml:1:5: id is \"tiny-room\", but the file is small-room.yaml. Give both the same name",
-                "sources/drum-kit/snare-drum.yaml:33:14: there is no mic type \"ribbon\". Use one of handheld-moving-coil, passive-di, "
+                "sources/drum-kit/snare-drum.yaml:33:14: there is no mic type \"ribbon\". Use one of handheld-moving-coil, "
+                        + "passive-di, "
                         + "shotgun, small-condenser-cardioid",
                 "words/limits.yaml:2:84: there is no mic type \"shotgan\". Did you mean shotgun?"), spoilt.faults());
         assertNull(spoilt.read().catalogue());
@@ -84,7 +88,8 @@ class CatalogueReaderTest {
     @Test
     void aValueNestedWithoutEndIsRefused() {
         List<String> faults = small().write("rooms/small-room.yaml", "id: " + "[".repeat(30_000)).faults();
-        assertEquals(List.of("rooms/small-room.yaml:1:25: this is not YAML: values are nested more than 20 deep. Check the indentation "
+        assertEquals(List.of("rooms/small-room.yaml:1:25: this is not YAML: values are nested more than 20 deep. Check the "
+                + "indentation "
                 + "and the brackets, and put quotes around text with a colon or a sign at its start"), faults);
     }
 
@@ -142,7 +147,8 @@ class CatalogueReaderTest {
         SmallCatalogue at = SmallCatalogue.at(house).write("sources/direct/my-lead.yaml",
                 SmallCatalogue.at(folder).text("sources/direct/bass-lead.yaml").replace("id: bass-lead", "id: my-lead")
                         .replace("name: Bass on a lead", "name: My lead").replace("[bass DI, drum]", "[snare]"));
-        assertEquals(List.of("sources/direct/my-lead.yaml:5:9: \"snare\" already means snare-drum. Take it out of one of the two, "
+        assertEquals(List.of("sources/direct/my-lead.yaml:5:9: \"snare\" already means snare-drum. Take it out of one of the "
+                + "two, "
                 + "or list it in words/ambiguities.yaml with both"), at.printed(CatalogueCheck.houseFaults(builtIn, house)));
     }
 }

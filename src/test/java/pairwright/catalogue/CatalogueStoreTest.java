@@ -14,7 +14,8 @@ class CatalogueStoreTest {
     @TempDir
     Path house;
 
-    private final String roomText = SmallCatalogue.at(Path.of("src/test/resources/catalogue/small")).text("rooms/small-room.yaml");
+    private final String roomText = SmallCatalogue
+            .at(Path.of("src/test/resources/catalogue/small")).text("rooms/small-room.yaml");
 
     private CatalogueStore givenAStore() {
         return new CatalogueStore(SmallCatalogue.in(folder).read().catalogue());
@@ -40,7 +41,8 @@ class CatalogueStoreTest {
         store.reload(house);
         var good = store.current();
         givenAHouseRoom("reverbTimeS: 0.5", "reverbTimeS: long");
-        assertEquals(List.of("rooms/small-room.yaml:7:14: reverbTimeS is \"long\", not a number. Give a number: mid-band reverberation "
+        assertEquals(List.of("rooms/small-room.yaml:7:14: reverbTimeS is \"long\", not a number. Give a number: mid-band "
+                + "reverberation "
                 + "time, s"), SmallCatalogue.at(house).printed(store.reload(house)));
         assertSame(good, store.current());
     }

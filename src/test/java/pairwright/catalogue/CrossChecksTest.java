@@ -78,7 +78,8 @@ class CrossChecksTest {
     @Test
     void aPairMustNameKnownMicTypesAndPositions() {
         thenFaults(small()
-                .change("sources/drum-kit/snare-drum.yaml", "first: {position: over-rim, micTypes: [small-condenser-cardioid]}", "first: {position: over-rin, micTypes: [small-condensor-cardioid, small-condenser-cardioid]}"),
+                .change("sources/drum-kit/snare-drum.yaml", "first: {position: over-rim, micTypes: [small-condenser-cardioid]}",
+                        "first: {position: over-rin, micTypes: [small-condensor-cardioid, small-condenser-cardioid]}"),
                 "sources/drum-kit/snare-drum.yaml:44:23: there is no position \"over-rin\" at this source. Did you "
                         + "mean over-rim?",
                 "sources/drum-kit/snare-drum.yaml:44:44: there is no mic type \"small-condensor-cardioid\". Did "
@@ -88,7 +89,8 @@ class CrossChecksTest {
     @Test
     void aPairMustNameTypesThatHaveThePattern() {
         thenFaults(small()
-                .change("sources/drum-kit/snare-drum.yaml", "first: {position: over-rim, micTypes: [small", "first: {position: over-rim, micTypes: [shotgun, small"),
+                .change("sources/drum-kit/snare-drum.yaml", "first: {position: over-rim, micTypes: [small",
+                        "first: {position: over-rim, micTypes: [shotgun, small"),
                 "sources/drum-kit/snare-drum.yaml:44:44: near-coincident-pair wants cardioid here, but shotgun "
                         + "has only lobar. Name another type");
     }
@@ -96,7 +98,8 @@ class CrossChecksTest {
     @Test
     void aPairOfOneTypeMustNameATypeTwice() {
         thenFaults(small()
-                .change("sources/drum-kit/snare-drum.yaml", "first: {position: over-rim, micTypes: [small-condenser-cardioid]}", "first: {position: over-rim, micTypes: [handheld-moving-coil]}"),
+                .change("sources/drum-kit/snare-drum.yaml", "first: {position: over-rim, micTypes: [small-condenser-cardioid]}",
+                        "first: {position: over-rim, micTypes: [handheld-moving-coil]}"),
                 "sources/drum-kit/snare-drum.yaml:43:5: near-coincident-pair wants two of one type, but first "
                         + "and second name none in common. Name the same types");
     }
@@ -137,7 +140,8 @@ class CrossChecksTest {
     @Test
     void aRangeMustRise() {
         thenFaults(small()
-                .change("mics/handheld-moving-coil.yaml", "{low: 1.2, typical: 1.8, high: 2.5}", "{low: 1.2, typical: 2.8, high: 2.5}"),
+                .change("mics/handheld-moving-coil.yaml", "{low: 1.2, typical: 1.8, high: 2.5}",
+                        "{low: 1.2, typical: 2.8, high: 2.5}"),
                 "mics/handheld-moving-coil.yaml:11:21: sensitivityMvPerPa runs from 1.2 over 2.8 to 2.5. Put "
                         + "low, typical and high in rising order");
     }
@@ -167,7 +171,8 @@ class CrossChecksTest {
     @Test
     void aPatternThatIsNoLobeHasACoefficientOnly() {
         thenFaults(small()
-                .change("mics/handheld-moving-coil.yaml", "    coefficient: [0.55", "    directivityIndexDb: [5, 5, 5, 5, 5, 5, 5, 5, 5]\n    coefficient: [0.55"),
+                .change("mics/handheld-moving-coil.yaml", "    coefficient: [0.55",
+                        "    directivityIndexDb: [5, 5, 5, 5, 5, 5, 5, 5, 5]\n    coefficient: [0.55"),
                 "mics/handheld-moving-coil.yaml:9:5: the pattern cardioid has a directivityIndexDb, which only "
                         + "lobar has. Take it out");
     }
@@ -175,7 +180,8 @@ class CrossChecksTest {
     @Test
     void aPatternStandsOnce() {
         thenFaults(small()
-                .change("mics/shotgun.yaml", "patterns:\n", "patterns:\n  - pattern: lobar\n    directivityIndexDb: [5, 5, 5, 5, 5, 5, 5, 5, 5]\n"),
+                .change("mics/shotgun.yaml", "patterns:\n",
+                        "patterns:\n  - pattern: lobar\n    directivityIndexDb: [5, 5, 5, 5, 5, 5, 5, 5, 5]\n"),
                 "mics/shotgun.yaml:9:5: the pattern lobar stands here twice. Keep one of the two");
     }
 
@@ -223,7 +229,8 @@ class CrossChecksTest {
     @Test
     void anAcousticSourceHasALevel() {
         thenFaults(small()
-                .change("sources/drum-kit/snare-drum.yaml", "level: {typicalDbSpl: 100, peakDbSpl: 124, toleranceDb: 5, centreOffsetM: 0.04}\n", "")
+                .change("sources/drum-kit/snare-drum.yaml",
+                        "level: {typicalDbSpl: 100, peakDbSpl: 124, toleranceDb: 5, centreOffsetM: 0.04}\n", "")
                 .change("sources/drum-kit/snare-drum.yaml", "of: [level, ", "of: ["),
                 "sources/drum-kit/snare-drum.yaml:6:9: signal is acoustic, but level is missing. Say how loud the source is");
     }
@@ -231,7 +238,8 @@ class CrossChecksTest {
     @Test
     void aSourceOnALeadHasNoLevel() {
         thenFaults(small()
-                .change("sources/direct/bass-lead.yaml", "lead: {", "level: {typicalDbSpl: 100, peakDbSpl: 124, toleranceDb: 5, centreOffsetM: 0.04}\nlead: {")
+                .change("sources/direct/bass-lead.yaml", "lead: {",
+                        "level: {typicalDbSpl: 100, peakDbSpl: 124, toleranceDb: 5, centreOffsetM: 0.04}\nlead: {")
                 .change("sources/direct/bass-lead.yaml", "of: [lead,", "of: [level, lead,"),
                 "sources/direct/bass-lead.yaml:7:1: signal is instrument, but level is given. Take it out or correct signal");
     }
@@ -261,7 +269,11 @@ class CrossChecksTest {
     @Test
     void positionsHaveDifferentIds() {
         thenFaults(small()
-                .change("sources/drum-kit/snare-drum.yaml", "positions:\n", "positions:\n  - id: over-rim\n    name: Again\n    side: above\n    distanceM: {low: 1, typical: 1, high: 1}\n    offAxisDegrees: {low: 0, typical: 0, high: 0}\n    aimDegrees: {low: 0, typical: 0, high: 0}\n    levelDb: 0\n    toneDb: [0, 0, 0, 0, 0, 0, 0, 0, 0]\n    brings: more\n    mount: boom\n"),
+                .change("sources/drum-kit/snare-drum.yaml", "positions:\n",
+                        "positions:\n  - id: over-rim\n    name: Again\n    side: above\n    distanceM: {low: 1, typical: 1, "
+                                + "high: 1}\n    offAxisDegrees: {low: 0, typical: 0, high: 0}\n    aimDegrees: {low: 0, "
+                                        + "typical: 0, high: 0}\n    levelDb: 0\n    toneDb: [0, 0, 0, 0, 0, 0, 0, 0, 0]\n    "
+                                                + "brings: more\n    mount: boom\n"),
                 "sources/drum-kit/snare-drum.yaml:31:9: the position over-rim stands here twice. Give one another id");
     }
 

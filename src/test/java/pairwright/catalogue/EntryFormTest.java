@@ -118,7 +118,9 @@ class EntryFormTest {
     void anEmptyListIsRefusedWhereOneIsNeeded() {
         thenFaults(small()
                 .change("mics/handheld-moving-coil.yaml", "handling: [Keep hands off the grille.]", "handling: []")
-                .change("mics/handheld-moving-coil.yaml", "patterns:\n  - pattern: cardioid\n    coefficient: [0.55, 0.5, 0.5, 0.5, 0.5, 0.5, 0.45, 0.4, 0.35]", "patterns: []"),
+                .change("mics/handheld-moving-coil.yaml",
+                        "patterns:\n  - pattern: cardioid\n    coefficient: [0.55, 0.5, 0.5, 0.5, 0.5, 0.5, 0.45, 0.4, 0.35]",
+                                "patterns: []"),
                 "mics/handheld-moving-coil.yaml:7:11: patterns has no entry. Give at least 1: the patterns it offers");
     }
 
@@ -189,7 +191,8 @@ class EntryFormTest {
     @Test
     void aSecondDocumentIsRefused() {
         thenFaults(small()
-                .change("mics/handheld-moving-coil.yaml", "    note: Typical shape.\n", "    note: Typical shape.\n---\nid: another\n"),
+                .change("mics/handheld-moving-coil.yaml", "    note: Typical shape.\n",
+                        "    note: Typical shape.\n---\nid: another\n"),
                 "mics/handheld-moving-coil.yaml:30:1: a second document starts here. Put one entry in one file");
     }
 

@@ -41,7 +41,8 @@ class JsonTest {
 
     @Test
     void numbersAreWrittenShortAndPlain() throws IOException {
-        assertEquals("{\"low\":0,\"typical\":0.3333,\"high\":12000000}", json.writeValueAsString(new Range(-0.0, 1 / 3.0, 1.2e7)));
+        assertEquals("{\"low\":0,\"typical\":0.3333,\"high\":12000000}", json.writeValueAsString(new Range(-0.0, 1 / 3.0,
+                1.2e7)));
         assertEquals("{\"low\":0,\"typical\":-2.5,\"high\":35}", json.writeValueAsString(new Range(-0.00001, -2.5, 35.00001)));
         assertEquals("{\"name\":\"n\",\"value\":0.0001,\"unit\":\"m\"}", json.writeValueAsString(new Value("n", 1e-4, "m")));
     }
@@ -60,7 +61,8 @@ class JsonTest {
         String written = "{\"pattern\":\"figure-8\",\"coefficient\":[0.05,0,0,0,0,0,0,0.03,0.1]}";
         assertEquals(written, json.writeValueAsString(data));
         assertEquals(data, json.readValue(written, PatternData.class));
-        assertEquals("8 values, but it needs nine: one an octave from 63 Hz to 16 kHz", refused("[1,2,3,4,5,6,7,8]", OctaveCurve.class));
+        assertEquals("8 values, but it needs nine: one an octave from 63 Hz to 16 kHz", refused("[1,2,3,4,5,6,7,8]",
+                OctaveCurve.class));
         refused("[1,2,3,4,5,6,7,8,\"9\"]", OctaveCurve.class);
         refused("[1,2,3,4,5,6,7,8,1e999]", OctaveCurve.class);
         refused("[1,2,3,4,5,6,7,8,null]", OctaveCurve.class);

@@ -66,7 +66,8 @@ class SchemasAgreeWithRecordsTest {
         } else if (type instanceof Class<?> constants && Word.class.isAssignableFrom(constants)) {
             List<String> words = new ArrayList<>();
             part.path("enum").forEach(word -> words.add(word.asText()));
-            expect(where + " words", Arrays.stream(constants.getEnumConstants()).map(each -> ((Word) each).id()).toList(), words, differences);
+            expect(where + " words", Arrays.stream(constants.getEnumConstants()).map(each -> ((Word) each).id()).toList(), words,
+                    differences);
         } else {
             String wanted = type == String.class ? "string"
                     : type == double.class || type == Double.class ? "number"
