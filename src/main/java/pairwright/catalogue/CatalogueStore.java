@@ -58,7 +58,8 @@ public final class CatalogueStore {
             }
             return Packed.read(new BufferedInputStream(in, READ_AHEAD), Catalogue.class);
         } catch (IOException broken) {
-            throw new UncheckedIOException("the built-in catalogue cannot be read. Build the program again with mvn package", broken);
+            throw new UncheckedIOException("the built-in catalogue cannot be read. Build the program again with mvn package",
+                    broken);
         }
     }
 }
