@@ -341,7 +341,9 @@ final class Interpretation {
     private List<String> character() {
         var characters = new LinkedHashSet<String>();
         for (var tag : sentence.tags()) {
-            if ((tag.kind() == Kind.CHARACTER || tag.kind() == Kind.FAULT) && !aboutNeighbours.contains(tag)) {
+            // a word that names a character and a fault is taken for the character
+            boolean isFault = tag.kind() == Kind.FAULT && sentence.tags(Kind.CHARACTER).noneMatch(character -> character.covers(tag));
+            if ((tag.kind() == Kind.CHARACTER || isFault) && !aboutNeighbours.contains(tag)) {
                 var modifier = sentence.modifierBefore(tag).filter(found -> !found.id().equals("only"));
                 wantedCharacter(tag, modifier).ifPresent(id -> {
                     understand(modifier.map(Tag::first).orElse(tag.first()), tag.end(), "character", id, lexicon.characterName(id));
