@@ -25,7 +25,10 @@ import pairwright.model.Source;
 import pairwright.model.Vocabulary;
 import pairwright.model.Way;
 
-/** The words and names of the real catalogue, and of its sources that are still to come those in sources.csv; nothing else of the entries. */
+/**
+ * The words and names of the real catalogue, and of its sources that are still to come those in sources.csv;
+ * nothing else of the entries.
+ */
 final class SmallCatalogue {
 
     private static final ObjectMapper YAML = new ObjectMapper(new YAMLFactory()).registerModule(new SimpleModule()
@@ -42,17 +45,21 @@ final class SmallCatalogue {
         entries("sources").forEach(entry -> sources.put(id(entry), source(id(entry), name(entry), strings(entry.path("words")),
                 entry.path("ways").findValuesAsText("id"))));
         Map<String, Room> rooms = new TreeMap<>();
-        entries("rooms").forEach(entry -> rooms.put(id(entry), new Room(id(entry), name(entry), "", strings(entry.path("words")), 0, 0, 0, 0, 0,
+        entries("rooms").forEach(entry -> rooms.put(id(entry), new Room(id(entry), name(entry), "",
+                strings(entry.path("words")), 0, 0, 0, 0, 0,
                 null, false, null, List.of())));
         Map<String, Character> characters = new TreeMap<>();
-        entries("characters").forEach(entry -> characters.put(id(entry), new Character(id(entry), name(entry), "", strings(entry.path("words")),
+        entries("characters")
+                .forEach(entry -> characters.put(id(entry), new Character(id(entry), name(entry), "",
+                        strings(entry.path("words")),
                 null, null, List.of(), strings(entry.path("against")), null, List.of())));
         return new Catalogue(Map.of(), sources, rooms, characters, Map.of(), vocabulary(), "test");
     }
 
     private static Source source(String id, String name, List<String> words, List<String> ways) {
         return new Source(id, name, null, "", words, null, null, null, null, null, null, null, 0, null, false, List.of(),
-                ways.stream().map(way -> new Way(way, "", 0, 0, null, null)).toList(), List.of(), List.of(), List.of(), null, List.of());
+                ways.stream().map(way -> new Way(way, "", 0, 0, null, null))
+                        .toList(), List.of(), List.of(), List.of(), null, List.of());
     }
 
     private static List<JsonNode> entries(String folder) {
