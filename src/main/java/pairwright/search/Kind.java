@@ -16,7 +16,10 @@ enum Kind {
         };
     }
 
-    /** Letters a word of this kind has at least, to be taken for what was meant: the common short words are too near to each other. */
+    /**
+     * Letters a word of this kind has at least, to be taken for what was meant: the common short words are too near
+     * to each other.
+     */
     int shortestCorrected() {
         return switch (this) {
             case SOURCE, ROOM, FAMILY, MIC_TYPE, LIMIT -> 4;

@@ -9,7 +9,10 @@ import java.util.function.Predicate;
 import pairwright.model.Catalogue;
 import pairwright.model.Reading;
 
-/** The names of the entries, to find those that come near to some words: while they are typed, or where none was meant clearly. */
+/**
+ * The names of the entries, to find those that come near to some words: while they are typed, or where none was
+ * meant clearly.
+ */
 final class Names {
 
     /** Of 1; below it two names only look alike by chance. */
@@ -63,7 +66,8 @@ final class Names {
         }
         return best.entrySet().stream()
                 .filter(found -> found.getValue() >= NEAR)
-                .map(found -> new Near(found.getKey(), found.getValue() + (found.getKey().as().equals("source") ? SOURCES_FIRST : 0)))
+                .map(found -> new Near(found.getKey(), found.getValue() + (found.getKey().as().equals("source") ? SOURCES_FIRST
+                        : 0)))
                 .sorted(Comparator.comparingDouble(Near::score).reversed().thenComparing(near -> near.entry().id()))
                 .limit(Math.max(0, most))
                 .map(near -> new Reading(words, near.entry().as(), near.entry().id(), near.entry().name()))
@@ -91,7 +95,8 @@ final class Names {
             return 0.85 + 0.1 * typed.length() / known.length();
         }
         int shorter = Math.min(typed.length(), known.length());
-        if (shorter < 3 || typed.charAt(0) != known.charAt(0) || Math.abs(typed.length() - known.length()) > shorter * (1 - NEAR)) {
+        if (shorter < 3 || typed.charAt(0) != known.charAt(0)
+                || Math.abs(typed.length() - known.length()) > shorter * (1 - NEAR)) {
             return 0;
         }
         double alike = speller.likeness(typed, known);

@@ -100,7 +100,8 @@ final class Sentence {
 
     /** Whether "and" stands between two phrases. */
     boolean isAndBetween(Tag one, Tag next) {
-        return tags(Kind.MODIFIER).anyMatch(tag -> tag.ids().contains("and") && one.end() <= tag.first() && tag.end() <= next.first());
+        return tags(Kind.MODIFIER).anyMatch(tag -> tag.ids().contains("and") && one.end() <= tag.first()
+                && tag.end() <= next.first());
     }
 
     /** Whether one phrase follows another by "and" alone, but for small words. */

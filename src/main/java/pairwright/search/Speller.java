@@ -17,7 +17,10 @@ final class Speller {
     /** From so many letters on, two may be wrong. */
     private static final int LONG_WORD = 9;
     private static final int LONGEST_WORD = 40;
-    /** Vowels are confused, and consonants that sound alike; any other letter mostly makes another word ("distance", "distant"). */
+    /**
+     * Vowels are confused, and consonants that sound alike; any other letter mostly makes another word ("distance",
+     * "distant").
+     */
     private static final List<String> ALIKE = List.of("aeiouy", "ckqg", "cszx", "fvwph", "dt", "mn", "bpv", "gj");
     private static final String HARD_C = "ckq";
     /** Endings of plurals and comparatives that the stemming leaves; it was made for English. */
@@ -33,7 +36,8 @@ final class Speller {
     /** @param stems by spelling */
     Speller(Map<String, String> stems) {
         this.stems = stems;
-        spellingsByFirstLetter = stems.keySet().stream().filter(word -> word.length() > 1).collect(Collectors.groupingBy(word -> (int) word.charAt(0)));
+        spellingsByFirstLetter = stems.keySet().stream().filter(word -> word.length() > 1)
+                .collect(Collectors.groupingBy(word -> (int) word.charAt(0)));
     }
 
     /** The stems of the nearest words, best first; empty if none is near. */
@@ -52,7 +56,8 @@ final class Speller {
                 .flatMap(letter -> spellingsByFirstLetter.getOrDefault(letter, List.of()).stream())
                 .flatMap(known -> Stream.of(typed, singular).distinct().flatMap(word -> candidate(word, known).stream()))
                 // a letter left out or swapped is likelier than a wrong one, so the word that uses more of the letters goes first
-                .sorted(Comparator.comparingInt(Candidate::edits).thenComparing(Comparator.comparingInt(Candidate::shared).reversed()))
+                .sorted(Comparator.comparingInt(Candidate::edits).thenComparing(Comparator.comparingInt(Candidate::shared)
+                        .reversed()))
                 .map(Candidate::stem)
                 .distinct()
                 .limit(CANDIDATES)
@@ -68,7 +73,8 @@ final class Speller {
         if (Math.abs(known.length() - typed.length()) > editsAllowed(typed)) {
             return Optional.empty();
         }
-        boolean isSameStart = known.charAt(0) == typed.charAt(0) || HARD_C.indexOf(known.charAt(0)) >= 0 && HARD_C.indexOf(typed.charAt(0)) >= 0;
+        boolean isSameStart = known.charAt(0) == typed.charAt(0) || HARD_C.indexOf(known.charAt(0)) >= 0
+                && HARD_C.indexOf(typed.charAt(0)) >= 0;
         if (!isSameStart && (known.charAt(0) != typed.charAt(1) || known.charAt(1) != typed.charAt(0))) {
             return Optional.empty();
         }
@@ -78,7 +84,8 @@ final class Speller {
         boolean isReplaced = known.length() == typed.length() && !isSwapped;
         boolean isLikely = isSwapped || known.length() > 4 && typed.length() > 3
                 && (!isReplaced || edits > 1 || typed.length() > 4 && isLikelyReplaced(typed, known));
-        return edits <= editsAllowed(typed) && isLikely ? Optional.of(new Candidate(stems.get(known), edits, shared)) : Optional.empty();
+        return edits <= editsAllowed(typed) && isLikely ? Optional.of(new Candidate(stems.get(known), edits, shared))
+                : Optional.empty();
     }
 
     private static boolean isLikelyReplaced(String typed, String known) {

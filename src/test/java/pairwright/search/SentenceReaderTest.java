@@ -35,7 +35,8 @@ class SentenceReaderTest {
 
     @Test
     void a_source_that_is_said_twice_is_no_other_reading() {
-        assertEquals(List.of(), READER.read("oboe, a nice oboe").otherReadings().stream().filter(other -> !other.id().equals("oboe")).toList());
+        assertEquals(List.of(), READER.read("oboe, a nice oboe").otherReadings());
+        assertEquals("clean-guitar-amplifier", READER.read("a guitar through an amp").question().source());
     }
 
     @Test
@@ -81,9 +82,12 @@ class SentenceReaderTest {
 
     @Property(tries = 150)
     void no_order_of_known_words_is_too_odd(@ForAll List<Integer> choices) {
-        var words = List.of("drums", "next to", "behind", "no", "only", "two", "mics", "3", "m", "away", "guitar", "and", ",", "too", "bright", "ribbons",
-                "condensers", "very", "soft", "loud", "sings and plays", "bowed", "bass", "church", "barn", "phantom", "without", "dB of gain", "from the", "xyz");
-        var text = String.join(" ", choices.stream().limit(40).map(choice -> words.get(Math.floorMod(choice, words.size()))).toList());
+        var words = List.of("drums", "next to", "behind", "no", "only", "two", "mics", "3", "m", "away", "guitar", "and", ",",
+                "too", "bright", "ribbons",
+                "condensers", "very", "soft", "loud", "sings and plays", "bowed", "bass", "church", "barn", "phantom",
+                        "without", "dB of gain", "from the", "xyz");
+        var text = String.join(" ", choices.stream().limit(40).map(choice -> words.get(Math.floorMod(choice, words.size())))
+                .toList());
         assertIsWhole(text, READER.read(text));
     }
 
