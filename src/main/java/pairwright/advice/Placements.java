@@ -32,8 +32,9 @@ final class Placements {
     static final double NO_BOOM = 100;
     /** An ordinary light stand with its boom out; what a stand on hand weighs is for a plan to say. */
     private static final StandStability.Stand LIGHT_STAND = new StandStability.Stand(2.5, 0.35, 3);
-    private static final double BOOM_REACH_M = 0.8;
-    private static final StandStability.Load BOOM = new StandStability.Load(0.5, BOOM_REACH_M / 2);
+    private static final double BOOM_REACH_M = 0.5;
+    private static final double OVERHEAD_REACH_M = 0.8;
+    private static final double BOOM_KG = 0.5;
     /** Side of the plate a boundary microphone brings along when it does not lie on a floor or lid. */
     private static final double LOOSE_PLATE_M = 0.5;
     /** Loads above this are wanted by bare contacts, which go through an active line box. */
@@ -225,7 +226,8 @@ final class Placements {
         if (position.mount() != Mount.BOOM && position.mount() != Mount.OVERHEAD || mic.massKg() == null) {
             return NO_BOOM;
         }
+        double reachM = position.mount() == Mount.OVERHEAD ? OVERHEAD_REACH_M : BOOM_REACH_M;
         return Math.min(NO_BOOM, StandStability.ratio(LIGHT_STAND, StandStability.Boom.BETWEEN_LEGS,
-                new StandStability.Load(mic.massKg().typical(), BOOM_REACH_M), BOOM));
+                new StandStability.Load(mic.massKg().typical(), reachM), new StandStability.Load(BOOM_KG, reachM / 2)));
     }
 }

@@ -229,7 +229,7 @@ final class Interpretation {
     /** "A guitar through an amplifier" is one thing said twice; "a viola and a guitar" and "a viola, a guitar" are two. */
     private boolean isSaidTogether(Tag named, Tag other) {
         return other.first() >= named.end() && other.first() - named.end() <= SAME_THING_REACH && !sentence.isBroken(named.first(), other.first())
-                && sentence.tags(Kind.MODIFIER).noneMatch(tag -> tag.id().equals("and") && named.end() <= tag.first() && tag.end() <= other.first());
+                && !sentence.isAndBetween(named, other);
     }
 
     private List<String> bestFirst(Tag named) {
@@ -506,17 +506,24 @@ final class Interpretation {
         return List.copyOf(words);
     }
 
+    /** The end of the phrase that starts here, and of those that reach on from inside it: "30 metres" and "metres away". */
     private int endOfUnused(int at) {
-        int amount = amounts.stream().filter(found -> found.first() == at).mapToInt(Amount::end).max().orElse(at + 1);
-        int phrase = sentence.tags().stream().filter(tag -> tag.first() == at && tag.kind() != Kind.IGNORED)
-                .mapToInt(Tag::end).max().orElse(at + 1);
-        int end = Math.max(amount, phrase);
+        int end = at + 1;
+        for (int longer = reach(at, end); longer > end; longer = reach(at, end)) {
+            end = longer;
+        }
         int next = said.nextSetBit(at);
-        return next < 0 ? end : Math.max(at + 1, Math.min(end, next));
+        return next < 0 ? end : Math.min(end, next);
+    }
+
+    private int reach(int from, int end) {
+        int amount = amounts.stream().filter(found -> from <= found.first() && found.first() < end).mapToInt(Amount::end).max().orElse(end);
+        return sentence.tags().stream().filter(tag -> from <= tag.first() && tag.first() < end && tag.kind() != Kind.IGNORED)
+                .mapToInt(Tag::end).reduce(Math.max(end, amount), Math::max);
     }
 
     private int startOfDenial(int at) {
-        return sentence.modifierBefore(new Tag(Kind.SOURCE, List.of(""), at, at + 1, true))
+        return sentence.modifierBefore(at)
                 .filter(found -> found.ids().contains("without")).map(Tag::first).orElse(at);
     }
 }

@@ -102,7 +102,7 @@ public final class SentenceReader {
         if (longest > 0) {
             return;
         }
-        for (var stem : speller.near(token.stem())) {
+        for (var stem : speller.near(token.spelling())) {
             around.set(place, token.readAs(stem));
             int length = coverage(around, place);
             if (length > longest) {
