@@ -45,6 +45,6 @@ class SentenceTest {
         RuleInfo rule = new RuleInfo("TST-001", "Test", "test", "test", Effect.FOR, null, 1,
                 "{mic} in front of {source}, {position}, hears {distanceM}. {source}: {pattern}.", "why", Basis.PHYSICS, "none", false, List.of());
         assertEquals("The small-diaphragm condenser in front of the test source, in front, hears 40 cm. The test source: cardioid.",
-                Sentence.says(new Finding(rule, base.placed(), 1, List.of(new Value("distanceM", 0.4, "m"))), base.setting()));
+                Sentence.says(new Finding(rule, base.placed(), 1, new Object[] {"distanceM", 0.4}), base.setting()));
     }
 }
