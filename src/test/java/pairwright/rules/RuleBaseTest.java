@@ -36,7 +36,7 @@ class RuleBaseTest {
         assertEquals(List.of("SAF-005"), said(findings));
         assertEquals(loud, findings.get(0).subject());
         assertEquals(List.of("SAF-005"), said(RULES.judgePlacements(loud, List.of())));
-        assertEquals(List.of(), said(RULES.judgePairs(loud, List.of(Situation.base().paired()))));
+        assertEquals(List.of("PAI-007"), said(RULES.judgePairs(loud, List.of(Situation.base().paired()))));
     }
 
     @Test
