@@ -44,11 +44,23 @@ final class Placements {
 
     private final Scene scene;
     private final Predictor predictor;
+    private final List<Habit> habits;
     private final List<Placed> placed = new ArrayList<>(1024);
 
     private Placements(Scene scene) {
         this.scene = scene;
         this.predictor = new Predictor(scene);
+        this.habits = habits(scene);
+    }
+
+    /** The habits that hold as the source is played: those of the way it is played, where it has any, come in place of the general choices. */
+    static List<Habit> habits(Scene scene) {
+        List<String> ways = scene.question().ways();
+        List<Habit> all = scene.setting().source().habits();
+        boolean special = all.stream().anyMatch(habit -> habit.onlyWays().stream().anyMatch(ways::contains));
+        return all.stream().filter(habit -> habit.onlyWays().isEmpty()
+                ? !special || habit.rank() == HabitRank.AVOID
+                : habit.onlyWays().stream().anyMatch(ways::contains)).toList();
     }
 
     /** All of them, within the limits of the question, in a stable order; their index is their place in the list. */
@@ -83,7 +95,7 @@ final class Placements {
     }
 
     private void list(MicType mic) {
-        List<Habit> habits = scene.setting().source().habits().stream().filter(habit -> habit.micType().equals(mic.id())).toList();
+        List<Habit> habits = this.habits.stream().filter(habit -> habit.micType().equals(mic.id())).toList();
         for (Position position : scene.setting().source().positions()) {
             if (!fits(mic, position) || !sensible(position)) {
                 continue;

@@ -26,6 +26,7 @@ import pairwright.model.Signal;
 import pairwright.model.Source;
 import pairwright.model.Technique;
 import pairwright.model.Vocabulary;
+import pairwright.model.Way;
 
 /** What no schema can say: whether entries agree with themselves and with each other. */
 final class CrossChecks {
@@ -274,8 +275,13 @@ final class CrossChecks {
         unique(yaml, "/positions", "position", positions);
         unique(yaml, "/ways", "way", source.ways().stream().map(way -> way.id()).toList());
         ways(yaml, source);
+        List<String> ways = source.ways().stream().map(Way::id).toList();
+        for (int i = 0; i < source.positions().size(); i++) {
+            onlyWays(yaml, "/positions/" + i, source.positions().get(i).onlyWays(), ways);
+        }
         for (int i = 0; i < source.habits().size(); i++) {
             habit(yaml, "/habits/" + i, source.habits().get(i), positions);
+            onlyWays(yaml, "/habits/" + i, source.habits().get(i).onlyWays(), ways);
         }
         for (int i = 0; i < source.pairs().size(); i++) {
             pair(yaml, "/pairs/" + i, source.pairs().get(i), positions);
@@ -291,6 +297,12 @@ final class CrossChecks {
         }
         for (int i = 0; i < source.ways().size(); i++) {
             known(yaml, "/ways/" + i + "/id", source.ways().get(i).id(), known, "way", " in words/ways.yaml");
+        }
+    }
+
+    private void onlyWays(YamlFile yaml, String at, List<String> onlyWays, List<String> ways) {
+        for (int i = 0; i < onlyWays.size(); i++) {
+            known(yaml, at + "/onlyWays/" + i, onlyWays.get(i), ways, "way", " among the ways of this source");
         }
     }
 
