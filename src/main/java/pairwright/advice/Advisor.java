@@ -1,0 +1,144 @@
+package pairwright.advice;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Supplier;
+import pairwright.model.Answer;
+import pairwright.model.Limits;
+import pairwright.model.Meaning;
+import pairwright.model.Option;
+import pairwright.model.Question;
+import pairwright.model.Request;
+import pairwright.rules.Finding;
+import pairwright.rules.Paired;
+import pairwright.rules.Placed;
+import pairwright.rules.RuleBase;
+
+/** Answers questions. Safe to share between threads; every call uses one catalogue and one rule base throughout. */
+public final class Advisor {
+    private final Supplier<Knowledge> knowledge;
+
+    /**
+     * An advisor on what is known at the moment of each question.
+     *
+     * @param knowledge asked once per question
+     */
+    public Advisor(Supplier<Knowledge> knowledge) {
+        this.knowledge = knowledge;
+    }
+
+    /**
+     * The answer to a question. A question no source answers has no options and says what was near.
+     *
+     * @param request a sentence, explicit fields, or both
+     * @throws UnusableQuestion with every fault of the request
+     */
+    public Answer ask(Request request) {
+        Knowledge now = knowledge.get();
+        Meaning meaning = Questions.of(request, now.catalogue(), now.reader());
+        Question question = meaning.question();
+        if (question.source() == null) {
+            return answer(now, meaning, List.of(), List.of(), List.of(), List.of());
+        }
+        Scene scene = Scene.of(question, now.catalogue());
+        Verdict verdict = judge(scene, now.rules());
+        List<Option> options = verdict.options(now.rules(), question.options());
+        return answer(now, meaning, scene.assumed(), options, RuledOutList.of(scene, verdict.judged(), now.rules()),
+                options.isEmpty() ? instead(question, now) : List.of());
+    }
+
+    private static Answer answer(Knowledge now, Meaning meaning, List<String> assumed, List<Option> options,
+            List<pairwright.model.RuledOut> ruledOut, List<Answer.Instead> instead) {
+        return new Answer(
+                new Answer.Asked(meaning.question().words(), meaning.question(), meaning.understood(), meaning.notUnderstood(),
+                        meaning.otherReadings(), assumed),
+                options,
+                ruledOut,
+                instead,
+                now.rules().version(),
+                now.catalogue().version());
+    }
+
+    /** All placements as judged, all candidates that stand, and what the rules say of the question as a whole. */
+    private record Verdict(Scene scene, List<Judged> judged, List<Candidate> candidates, List<Finding> general) {
+        List<Option> options(RuleBase rules, int wanted) {
+            List<Candidate> chosen = Choice.of(candidates, wanted);
+            Explainer explainer = new Explainer(scene, rules, general);
+            List<Option> options = new ArrayList<>();
+            for (Candidate candidate : chosen) {
+                options.add(explainer.option(options.size() + 1, candidate));
+            }
+            return List.copyOf(options);
+        }
+    }
+
+    private static Verdict judge(Scene scene, RuleBase rules) {
+        List<Placed> placed = Placements.of(scene);
+        List<Finding> general = new ArrayList<>();
+        List<List<Finding>> findings = new ArrayList<>(placed.size());
+        placed.forEach(one -> findings.add(new ArrayList<>(16)));
+        for (Finding finding : rules.judgePlacements(scene.setting(), placed)) {
+            if (finding.subject() instanceof Placed subject) {
+                findings.get(subject.index()).add(finding);
+            } else {
+                general.add(finding);
+            }
+        }
+        List<Judged> judged = new ArrayList<>(placed.size());
+        placed.forEach(one -> judged.add(Judged.of(one, findings.get(one.index()))));
+
+        List<Candidate> candidates = new ArrayList<>();
+        judged.stream().filter(one -> !one.ruledOut()).map(Candidate::of).forEach(candidates::add);
+        candidates.addAll(pairs(scene, rules, judged));
+        candidates.sort(Comparator.comparingLong(Candidate::centipoints).reversed().thenComparing(Candidate::key)
+                .thenComparing(Candidate::technique));
+        return new Verdict(scene, judged, candidates, general);
+    }
+
+    private static List<Candidate> pairs(Scene scene, RuleBase rules, List<Judged> judged) {
+        List<Pairs.Pair> pairs = Pairs.of(scene, judged);
+        if (pairs.isEmpty()) {
+            return List.of();
+        }
+        Map<Paired, List<Finding>> findings = new LinkedHashMap<>();
+        pairs.forEach(pair -> findings.put(pair.paired(), new ArrayList<>()));
+        for (Finding finding : rules.judgePairs(scene.setting(), pairs.stream().map(Pairs.Pair::paired).toList())) {
+            if (finding.subject() instanceof Paired subject) {
+                findings.get(subject).add(finding);
+            }
+        }
+        return pairs.stream()
+                .map(pair -> Candidate.of(pair.first(), pair.second(), pair.paired(), findings.get(pair.paired())))
+                .filter(candidate -> !candidate.ruledOut())
+                .toList();
+    }
+
+    /** Which limit stands in the way: the question is asked again with each limit lifted alone. */
+    private static List<Answer.Instead> instead(Question question, Knowledge now) {
+        List<Answer.Instead> ways = new ArrayList<>();
+        for (Limit limit : Limit.values()) {
+            if (!limit.isSet(question.limits())) {
+                continue;
+            }
+            Scene scene = Scene.of(question(question, limit.lifted(question.limits())), now.catalogue());
+            List<Option> options = judge(scene, now.rules()).options(now.rules(), 1);
+            if (!options.isEmpty()) {
+                ways.add(new Answer.Instead(limit.pointer(), limit.says(question.limits()) + " stands in the way. Without it: "
+                        + Explainer.oneLine(options.get(0)) + "."));
+            }
+        }
+        if (ways.isEmpty() && !question.limits().equals(Limits.NONE)) {
+            ways.add(new Answer.Instead("/limits", "No single limit is to blame: lift two or more of them."));
+        }
+        return List.copyOf(ways);
+    }
+
+    private static Question question(Question question, Limits limits) {
+        return new Question(question.words(), question.source(), question.ways(), question.dynamics(), question.room(),
+                question.character(), limits, question.neighbours(), question.circumstances(), question.options(),
+                question.from(), question.until());
+    }
+}

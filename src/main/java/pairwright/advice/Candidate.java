@@ -1,0 +1,63 @@
+package pairwright.advice;
+
+import java.util.List;
+import java.util.TreeSet;
+import pairwright.model.Effect;
+import pairwright.model.MicFamily;
+import pairwright.rules.Finding;
+import pairwright.rules.Paired;
+
+/**
+ * One or two judged placements that may become an option.
+ *
+ * @param technique id of the technique; single for one
+ * @param first the first placement
+ * @param second the second; null for one
+ * @param pair how they relate; null for one
+ * @param pairFindings what the rules found of the two together
+ * @param centipoints the sum of the points of its reasons in hundredths
+ */
+record Candidate(String technique, Judged first, Judged second, Paired pair, List<Finding> pairFindings, long centipoints) {
+    static final String SINGLE = "single";
+
+    static Candidate of(Judged single) {
+        return new Candidate(SINGLE, single, null, null, List.of(), single.centipoints());
+    }
+
+    static Candidate of(Judged first, Judged second, Paired pair, List<Finding> findings) {
+        long sum = 0;
+        for (Finding finding : first.findings()) {
+            sum += Judged.half(finding);
+        }
+        for (Finding finding : second.findings()) {
+            sum += Judged.half(finding);
+        }
+        for (Finding finding : findings) {
+            sum += finding.centipoints();
+        }
+        return new Candidate(pair.technique().id(), first, second, pair, findings, sum);
+    }
+
+    boolean ruledOut() {
+        return pairFindings.stream().anyMatch(finding -> finding.rule().effect() == Effect.RULES_OUT);
+    }
+
+    /** The technique and the families used: two candidates with one idea are variants of each other. */
+    String idea() {
+        TreeSet<MicFamily> families = new TreeSet<>();
+        families.add(first.placed().mic().family());
+        if (second != null) {
+            families.add(second.placed().mic().family());
+        }
+        return technique + families;
+    }
+
+    /** Settles ties the same way every time. */
+    String key() {
+        return key(first) + (second == null ? "" : "|" + key(second));
+    }
+
+    private static String key(Judged judged) {
+        return String.format("%05d", judged.placed().index());
+    }
+}

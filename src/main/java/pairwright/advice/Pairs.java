@@ -1,0 +1,229 @@
+package pairwright.advice;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.TreeMap;
+import pairwright.acoustics.Delay;
+import pairwright.acoustics.OctaveCurve;
+import pairwright.acoustics.StereoPair;
+import pairwright.model.Arrangement;
+import pairwright.model.MicType;
+import pairwright.model.PairRecipe;
+import pairwright.model.Pattern;
+import pairwright.model.PatternData;
+import pairwright.model.Technique;
+import pairwright.model.Together;
+import pairwright.rules.Paired;
+import pairwright.rules.Placed;
+
+/** Combines the best placements of a source into the pairs its catalogue entry names, and predicts what the two do together. */
+final class Pairs {
+    /** So many types are tried in each place of a pair; the best of each type only. */
+    private static final int TYPES_TRIED = 6;
+    /** A far microphone stands at least so many times as far as the near one. */
+    private static final double FAR_OVER_NEAR = 3;
+    /** Paths closer than this count as equal: the first null lies beyond hearing. */
+    private static final double ONE_PLANE_M = 0.005;
+    /** The ripple of two equal signals has no bottom; a real one is about this deep. */
+    private static final double DEEPEST_RIPPLE_DB = 40;
+    /** Side over mid at which a mid/side pair of a cardioid mid is judged. */
+    private static final double SIDE_OVER_MID = 0.7071;
+
+    private final Scene scene;
+    private final Map<String, List<Judged>> byPosition = new TreeMap<>();
+
+    private Pairs(Scene scene, List<Judged> judged) {
+        this.scene = scene;
+        for (Judged one : judged) {
+            if (!one.ruledOut() && one.placed().mic().channels() == 1) {
+                byPosition.computeIfAbsent(one.placed().position().id(), id -> new ArrayList<>()).add(one);
+            }
+        }
+        byPosition.values().forEach(list -> list.sort(
+                Comparator.comparingLong(Judged::centipoints).reversed().thenComparing(one -> one.placed().index())));
+    }
+
+    /** Two judged placements and how they relate. */
+    record Pair(Judged first, Judged second, Paired paired) {
+    }
+
+    /** The pairs worth judging, in a stable order. */
+    static List<Pair> of(Scene scene, List<Judged> judged) {
+        if (scene.setting().channels() < 2) {
+            return List.of();
+        }
+        Pairs pairs = new Pairs(scene, judged);
+        List<Pair> found = new ArrayList<>();
+        for (PairRecipe recipe : scene.setting().source().pairs()) {
+            Technique technique = scene.catalogue().techniques().get(recipe.technique());
+            if (technique.stereo() && scene.setting().monoWanted()) {
+                continue;
+            }
+            pairs.combine(recipe, technique, found);
+        }
+        return found;
+    }
+
+    private void combine(PairRecipe recipe, Technique technique, List<Pair> found) {
+        if (technique.sameType()) {
+            alike(recipe, technique, found);
+            return;
+        }
+        for (Judged first : best(recipe.first(), technique.firstPatterns())) {
+            int taken = 0;
+            List<String> types = new ArrayList<>();
+            for (Judged second : at(recipe.second(), technique.secondPatterns())) {
+                if (taken == TYPES_TRIED || first == second || types.contains(second.placed().mic().id())
+                        || !belong(technique, first.placed(), second.placed())) {
+                    continue;
+                }
+                types.add(second.placed().mic().id());
+                taken++;
+                found.add(new Pair(first, second, paired(recipe, technique, first.placed(), second.placed())));
+            }
+        }
+    }
+
+    /** Both of one type: one placement, twice, or the same type and pattern in two places. */
+    private void alike(PairRecipe recipe, Technique technique, List<Pair> found) {
+        boolean onePlace = recipe.first().position().equals(recipe.second().position());
+        for (Judged first : best(recipe.first(), technique.firstPatterns())) {
+            if (onePlace) {
+                if (named(recipe.second(), first.placed().mic())) {
+                    found.add(new Pair(first, first, paired(recipe, technique, first.placed(), first.placed())));
+                }
+                continue;
+            }
+            for (Judged second : at(recipe.second(), technique.secondPatterns())) {
+                if (second.placed().mic().id().equals(first.placed().mic().id())
+                        && second.placed().pattern() == first.placed().pattern()
+                        && belong(technique, first.placed(), second.placed())) {
+                    found.add(new Pair(first, second, paired(recipe, technique, first.placed(), second.placed())));
+                    break;
+                }
+            }
+        }
+    }
+
+    /** The best of each type at a place, best first. */
+    private List<Judged> best(PairRecipe.Part part, List<Pattern> patterns) {
+        List<Judged> best = new ArrayList<>();
+        List<String> types = new ArrayList<>();
+        for (Judged one : at(part, patterns)) {
+            if (!types.contains(one.placed().mic().id())) {
+                types.add(one.placed().mic().id());
+                best.add(one);
+                if (best.size() == TYPES_TRIED) {
+                    break;
+                }
+            }
+        }
+        return best;
+    }
+
+    private List<Judged> at(PairRecipe.Part part, List<Pattern> patterns) {
+        return byPosition.getOrDefault(part.position(), List.of()).stream()
+                .filter(one -> named(part, one.placed().mic()))
+                .filter(one -> patterns.isEmpty() || patterns.contains(one.placed().pattern()))
+                .toList();
+    }
+
+    private static boolean named(PairRecipe.Part part, MicType mic) {
+        return part.micTypes().isEmpty() || part.micTypes().contains(mic.id());
+    }
+
+    private static boolean belong(Technique technique, Placed first, Placed second) {
+        return switch (technique.arrangement()) {
+            case SAME_SPOT -> !first.mic().id().equals(second.mic().id()) && first.distanceM() == second.distanceM();
+            case MID_SIDE, COINCIDENT, NEAR_COINCIDENT, SPACED -> first.distanceM() == second.distanceM();
+            case NEAR_AND_FAR -> second.distanceM() >= FAR_OVER_NEAR * first.distanceM();
+            default -> true;
+        };
+    }
+
+    private Paired paired(PairRecipe recipe, Technique technique, Placed first, Placed second) {
+        boolean known = recipe.first().micTypes().contains(first.mic().id()) && recipe.second().micTypes().contains(second.mic().id());
+        boolean opposite = first.position().opposite() != second.position().opposite();
+        return new Paired(first, second, technique, known, recipe.why(), technique.invertSecond() || opposite,
+                together(technique, first, second));
+    }
+
+    private Together together(Technique technique, Placed first, Placed second) {
+        double apartM = apart(technique, first, second);
+        double levelDb = level(first) - level(second);
+        double rippleDb = Math.abs(levelDb) < 0.1 ? DEEPEST_RIPPLE_DB : Math.min(DEEPEST_RIPPLE_DB, Delay.rippleDb(Math.abs(levelDb)));
+        double nearM = Math.min(first.distanceM(), second.distanceM());
+        double farM = Math.max(first.distanceM(), second.distanceM());
+        return new Together(
+                Delay.timeMs(apartM),
+                apartM < ONE_PLANE_M ? null : Delay.nullHz(apartM, 1),
+                levelDb,
+                rippleDb,
+                contrast(first.predicted().colourDb(), second.predicted().colourDb()),
+                farM / nearM,
+                recordingAngle(technique, first),
+                first.sourceAngleDegrees(),
+                spacing(technique, apartM));
+    }
+
+    /** By how much the two paths from the sound to the capsules differ. A stereo pair faces the middle of the source, so not at all. */
+    private static double apart(Technique technique, Placed first, Placed second) {
+        return switch (technique.arrangement()) {
+            case SAME_SPOT, COINCIDENT, NEAR_COINCIDENT, SPACED, MID_SIDE -> 0;
+            default -> Math.abs(path(first) - path(second));
+        };
+    }
+
+    private static double path(Placed placed) {
+        boolean wired = placed.predicted().typicalDbSpl() == null;
+        return wired ? 0 : placed.distanceM() + (placed.position().pathM() == null ? 0 : placed.position().pathM());
+    }
+
+    private static double level(Placed placed) {
+        return placed.predicted().typicalDbSpl() == null ? 0 : placed.predicted().typicalDbSpl();
+    }
+
+    private double contrast(OctaveCurve first, OctaveCurve second) {
+        OctaveCurve difference = first.minus(second);
+        return difference.plus(-difference.weightedMean(scene.weights())).weightedRms(scene.weights());
+    }
+
+    private static double spacing(Technique technique, double apartM) {
+        return technique.spacingM() != null ? technique.spacingM() : apartM;
+    }
+
+    private static Double recordingAngle(Technique technique, Placed first) {
+        if (!technique.stereo()) {
+            return null;
+        }
+        double coefficient = coefficient(first);
+        double included = technique.includedDegrees() == null ? 0 : technique.includedDegrees();
+        double spacingM = technique.spacingM() == null ? 0 : technique.spacingM();
+        OptionalDouble degrees;
+        if (technique.arrangement() == Arrangement.MID_SIDE) {
+            StereoPair.VirtualPair pair = StereoPair.fromMidSide(coefficient, SIDE_OVER_MID);
+            degrees = recordingDegrees(pair.coefficient(), 0, pair.includedDegrees());
+        } else if (included == 0 && spacingM == 0) {
+            return null;
+        } else {
+            degrees = recordingDegrees(coefficient, spacingM, included);
+        }
+        return degrees.isPresent() ? degrees.getAsDouble() : null;
+    }
+
+    private static OptionalDouble recordingDegrees(double coefficient, double spacingM, double includedDegrees) {
+        return StereoPair.recordingDegrees(StereoPair.Model.FULL_AT_15_DB, coefficient, spacingM, includedDegrees);
+    }
+
+    private static double coefficient(Placed placed) {
+        for (PatternData pattern : placed.mic().patterns()) {
+            if (pattern.pattern() == placed.pattern() && pattern.coefficient() != null) {
+                return pattern.coefficient().at(Band.HZ_1000);
+            }
+        }
+        return 0.25;
+    }
+}

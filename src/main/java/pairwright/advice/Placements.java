@@ -1,0 +1,231 @@
+package pairwright.advice;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import pairwright.acoustics.BoundaryPlate;
+import pairwright.acoustics.FirstOrder;
+import pairwright.acoustics.StandStability;
+import pairwright.model.Danger;
+import pairwright.model.DangerKind;
+import pairwright.model.Habit;
+import pairwright.model.HabitRank;
+import pairwright.model.Limits;
+import pairwright.model.MicFamily;
+import pairwright.model.MicType;
+import pairwright.model.Mount;
+import pairwright.model.PatternData;
+import pairwright.model.Position;
+import pairwright.model.Range;
+import pairwright.model.Signal;
+import pairwright.rules.Placed;
+
+/** Lists every placement that is possible at a source: type, pattern, position, two or three distances, aims worth trying. */
+final class Placements {
+    /** A range wider than this is tried in its middle as well as at its ends. */
+    private static final double WIDE_RANGE = 1.9;
+    /** A range narrower than this is tried in its middle only. */
+    private static final double NARROW_RANGE = 1.3;
+    /** How far a microphone may be turned to put a null on a neighbour where the position does not say more. */
+    private static final double MOST_TURN_DEGREES = 30;
+    private static final double SMALLEST_TURN_DEGREES = 8;
+    private static final double NO_BOOM = 100;
+    /** An ordinary light stand with its boom out; what a stand on hand weighs is for a plan to say. */
+    private static final StandStability.Stand LIGHT_STAND = new StandStability.Stand(2.5, 0.35, 3);
+    private static final double BOOM_REACH_M = 0.8;
+    private static final StandStability.Load BOOM = new StandStability.Load(0.5, BOOM_REACH_M / 2);
+    /** Side of the plate a boundary microphone brings along when it does not lie on a floor or lid. */
+    private static final double LOOSE_PLATE_M = 0.5;
+    /** Loads above this are wanted by bare contacts, which go through an active line box. */
+    private static final double BARE_CONTACT_OHM = 100_000;
+    private static final double NEVER_MIND = 1000;
+    private static final double NOWHERE_NEAR_DEGREES = 180;
+
+    private final Scene scene;
+    private final Predictor predictor;
+    private final List<Placed> placed = new ArrayList<>(1024);
+
+    private Placements(Scene scene) {
+        this.scene = scene;
+        this.predictor = new Predictor(scene);
+    }
+
+    /** All of them, within the limits of the question, in a stable order; their index is their place in the list. */
+    static List<Placed> of(Scene scene) {
+        Placements placements = new Placements(scene);
+        for (MicType mic : scene.catalogue().mics().values()) {
+            if (mic.captures() && within(scene.question().limits(), mic) && mic.channels() <= scene.setting().channels()) {
+                placements.list(mic);
+            }
+        }
+        return placements.placed;
+    }
+
+    /** Whether the families and types a question names leave this type in. Phantom and channels are judged elsewhere. */
+    static boolean within(Limits limits, MicType mic) {
+        return (limits.onlyFamilies().isEmpty() || limits.onlyFamilies().contains(mic.family()))
+                && !limits.withoutFamilies().contains(mic.family())
+                && (limits.onlyMicTypes().isEmpty() || limits.onlyMicTypes().contains(mic.id()))
+                && !limits.withoutMicTypes().contains(mic.id());
+    }
+
+    /** Whether a type can be set up at a position at all: a lead takes a box, a contact a pickup, a clip a clip-on. */
+    static boolean fits(MicType mic, Position position) {
+        boolean named = position.onlyFamilies().contains(mic.family());
+        return switch (mic.family()) {
+            case PICKUP, LINE -> named;
+            case BOUNDARY -> named || position.onlyFamilies().isEmpty()
+                    && (position.mount() == Mount.FLOOR || position.mount() == Mount.INSIDE);
+            default -> position.mount() != Mount.LEAD && position.mount() != Mount.CONTACT
+                    && (named || position.onlyFamilies().isEmpty());
+        };
+    }
+
+    private void list(MicType mic) {
+        List<Habit> habits = scene.setting().source().habits().stream().filter(habit -> habit.micType().equals(mic.id())).toList();
+        for (Position position : scene.setting().source().positions()) {
+            if (!fits(mic, position)) {
+                continue;
+            }
+            for (PatternData pattern : mic.patterns()) {
+                for (double distanceM : distances(position)) {
+                    for (double aimDegrees : aims(position, pattern)) {
+                        place(mic, pattern, position, distanceM, aimDegrees, habits);
+                    }
+                }
+            }
+        }
+    }
+
+    private static double[] distances(Position position) {
+        Range range = position.distanceM();
+        double ratio = range.high() / range.low();
+        if (position.mount() == Mount.LEAD || position.mount() == Mount.CONTACT || ratio < NARROW_RANGE) {
+            return new double[] {range.typical()};
+        }
+        return ratio < WIDE_RANGE
+                ? new double[] {range.low(), range.high()}
+                : new double[] {range.low(), range.typical(), range.high()};
+    }
+
+    /** Straight at the source; turned as far as the place allows; and turned so that a null meets the loudest neighbour. */
+    private double[] aims(Position position, PatternData pattern) {
+        List<Double> aims = new ArrayList<>(3);
+        aims.add(position.aimDegrees().low());
+        boolean turns = turns(pattern);
+        if (turns && position.aimDegrees().high() - position.aimDegrees().low() >= SMALLEST_TURN_DEGREES) {
+            aims.add(position.aimDegrees().high());
+        }
+        if (turns && !scene.beside().isEmpty()) {
+            Double nullDegrees = nullDegrees(pattern);
+            if (nullDegrees != null) {
+                double turn = nullDegrees - scene.setting().loudestNeighbourDegrees();
+                double most = Math.max(MOST_TURN_DEGREES, position.aimDegrees().high());
+                if (Math.abs(turn) <= most && aims.stream().noneMatch(aim -> Math.abs(aim - turn) < 1)) {
+                    aims.add(turn);
+                }
+            }
+        }
+        return aims.stream().mapToDouble(Double::doubleValue).toArray();
+    }
+
+    private static boolean turns(PatternData pattern) {
+        return switch (pattern.pattern()) {
+            case HALF_OMNI, HALF_CARDIOID, CONTACT, ELECTRICAL -> false;
+            default -> true;
+        };
+    }
+
+    /** Where the pattern hears least at 1 kHz; null without a null worth aiming. */
+    static Double nullDegrees(PatternData pattern) {
+        if (pattern.coefficient() == null || !turns(pattern)) {
+            return null;
+        }
+        var degrees = FirstOrder.nullDegrees(pattern.coefficient().at(Band.HZ_1000));
+        return degrees.isPresent() ? degrees.getAsDouble() : null;
+    }
+
+    private double nullMiss(PatternData pattern, double aimDegrees) {
+        Double nullDegrees = nullDegrees(pattern);
+        return nullDegrees == null || scene.beside().isEmpty()
+                ? NOWHERE_NEAR_DEGREES
+                : Math.abs(Math.min(180, Math.abs(scene.setting().loudestNeighbourDegrees() + aimDegrees)) - nullDegrees);
+    }
+
+    private void place(MicType mic, PatternData pattern, Position position, double distanceM, double aimDegrees, List<Habit> habits) {
+        List<Danger> reached = position.dangers().stream().filter(danger -> distanceM <= danger.withinM()).toList();
+        Predictor.Prediction prediction = predictor.predict(mic, pattern, position, distanceM, aimDegrees);
+        Habit habit = habit(habits, position, pattern, distanceM, prediction.padDb());
+        placed.add(new Placed(
+                placed.size(),
+                mic,
+                pattern.pattern(),
+                position,
+                distanceM,
+                aimDegrees,
+                nullDegrees(pattern),
+                nullMiss(pattern, aimDegrees),
+                prediction.padDb(),
+                habit == null ? null : habit.rank(),
+                habit == null ? "" : habit.why(),
+                reaches(reached, DangerKind.AIR_BLAST),
+                reaches(reached, DangerKind.STICKS),
+                reaches(reached, DangerKind.SPIT),
+                reaches(reached, DangerKind.MOVING_PARTS),
+                reaches(reached, DangerKind.VIBRATION),
+                reached.stream().map(Danger::says).collect(Collectors.joining(" ")),
+                position.keepClear().isEmpty() ? "" : position.keepClear().get(0).of(),
+                position.keepClear().isEmpty() ? 0 : position.keepClear().get(0).distanceM(),
+                loadRatio(mic),
+                mic.currentMa() == null ? 0 : mic.currentMa().typical(),
+                prediction.distanceRatio(),
+                prediction.sourceAngleDegrees(),
+                standRatio(mic, position),
+                mic.family() == MicFamily.BOUNDARY && position.mount() != Mount.FLOOR ? BoundaryPlate.lowerHz(LOOSE_PLATE_M) : 0,
+                prediction.predicted()));
+    }
+
+    private static boolean reaches(List<Danger> dangers, DangerKind kind) {
+        return dangers.stream().anyMatch(danger -> danger.kind() == kind);
+    }
+
+    /** What the trade thinks of it: a warning counts before praise, first before second. */
+    private static Habit habit(List<Habit> habits, Position position, PatternData pattern, double distanceM, double padDb) {
+        Habit found = null;
+        for (Habit habit : habits) {
+            boolean holds = (habit.positions().isEmpty() || habit.positions().contains(position.id()))
+                    && (habit.patterns().isEmpty() || habit.patterns().contains(pattern.pattern()))
+                    && (habit.withinM() == null || distanceM <= habit.withinM())
+                    && (habit.beyondM() == null || distanceM >= habit.beyondM())
+                    && !(habit.unlessPadded() && padDb > 0);
+            if (holds && (found == null || weight(habit) > weight(found))) {
+                found = habit;
+            }
+        }
+        return found;
+    }
+
+    private static int weight(Habit habit) {
+        return habit.rank() == HabitRank.AVOID ? 3 : habit.rank() == HabitRank.FIRST ? 2 : 1;
+    }
+
+    private double loadRatio(MicType mic) {
+        if (mic.inputOhm() != null) {
+            boolean lead = scene.setting().source().signal() != Signal.ACOUSTIC && scene.setting().source().lead() != null;
+            return lead ? mic.inputOhm().typical() / scene.setting().source().lead().sourceOhm() : NEVER_MIND;
+        }
+        if (mic.impedanceOhm() == null) {
+            return NEVER_MIND;
+        }
+        boolean bareContact = mic.needsLoadOhm() != null && mic.needsLoadOhm() >= BARE_CONTACT_OHM;
+        return (bareContact ? Usual.ACTIVE_LINE_BOX_OHM : scene.setting().preampOhm()) / mic.impedanceOhm().typical();
+    }
+
+    private static double standRatio(MicType mic, Position position) {
+        if (position.mount() != Mount.BOOM && position.mount() != Mount.OVERHEAD || mic.massKg() == null) {
+            return NO_BOOM;
+        }
+        return Math.min(NO_BOOM, StandStability.ratio(LIGHT_STAND, StandStability.Boom.BETWEEN_LEGS,
+                new StandStability.Load(mic.massKg().typical(), BOOM_REACH_M), BOOM));
+    }
+}

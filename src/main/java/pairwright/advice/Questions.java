@@ -1,0 +1,243 @@
+package pairwright.advice;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.function.Function;
+import pairwright.model.Catalogue;
+import pairwright.model.Fault;
+import pairwright.model.Limits;
+import pairwright.model.Meaning;
+import pairwright.model.Neighbour;
+import pairwright.model.Question;
+import pairwright.model.Reading;
+import pairwright.model.Request;
+import pairwright.model.Vocabulary;
+import pairwright.search.SentenceReader;
+
+/** Makes one question of a sentence and explicit fields; explicit fields win. Finds all faults at once. */
+final class Questions {
+    static final int LONGEST_SENTENCE = 2_000;
+    static final int MOST_OPTIONS = 6;
+    static final int MOST_CHANNELS = 32;
+    private static final int MOST_NEIGHBOURS = 16;
+    private static final int MOST_IDS = 40;
+
+    private final Catalogue catalogue;
+    private final SentenceReader reader;
+    private final Request request;
+    private final List<Fault> faults = new ArrayList<>();
+
+    private Questions(Catalogue catalogue, SentenceReader reader, Request request) {
+        this.catalogue = catalogue;
+        this.reader = reader;
+        this.request = request;
+    }
+
+    /**
+     * The question a request asks.
+     *
+     * @throws UnusableQuestion with every fault of the request
+     */
+    static Meaning of(Request request, Catalogue catalogue, SentenceReader reader) {
+        return new Questions(catalogue, reader, request).merged();
+    }
+
+    private Meaning merged() {
+        check();
+        if (!faults.isEmpty()) {
+            throw new UnusableQuestion(faults);
+        }
+        Meaning meaning = reader.read(request.words() == null ? "" : request.words());
+        Question said = meaning.question();
+        List<Reading> understood = new ArrayList<>(meaning.understood());
+
+        boolean sourceGiven = request.source() != null;
+        String source = sourceGiven ? request.source() : said.source();
+        if (sourceGiven) {
+            replace(understood, "source", List.of(source), id -> catalogue.sources().get(id).name());
+        }
+        if (request.room() != null) {
+            replace(understood, "room", List.of(request.room()), id -> catalogue.rooms().get(id).name());
+        }
+        if (request.character() != null) {
+            replace(understood, "character", request.character(), id -> catalogue.characters().get(id).name());
+        }
+        if (request.neighbours() != null) {
+            replace(understood, "neighbour", request.neighbours().stream().map(Neighbour::source).toList(),
+                    id -> catalogue.sources().get(id).name());
+        }
+        List<String> ways = waysOf(source, chosen(request.ways(), said.ways()));
+        Question question = new Question(
+                request.words() == null ? "" : request.words(),
+                source,
+                ways,
+                chosen(request.dynamics(), said.dynamics()),
+                request.room() != null ? request.room() : said.room(),
+                chosen(request.character(), said.character()),
+                merged(request.limits(), said.limits()),
+                chosen(request.neighbours(), said.neighbours()),
+                chosen(request.circumstances(), said.circumstances()),
+                request.options() == null ? Usual.OPTIONS : request.options(),
+                request.from(),
+                request.until());
+        return new Meaning(question, List.copyOf(understood), meaning.notUnderstood(), meaning.otherReadings());
+    }
+
+    private static <T> List<T> chosen(List<T> given, List<T> said) {
+        return given != null ? List.copyOf(given) : said;
+    }
+
+    /** Ways a source does not know change nothing there, so they are left out. */
+    private List<String> waysOf(String source, List<String> ways) {
+        if (source == null) {
+            return ways;
+        }
+        Set<String> known = new LinkedHashSet<>();
+        catalogue.sources().get(source).ways().forEach(way -> known.add(way.id()));
+        return ways.stream().filter(known::contains).toList();
+    }
+
+    private static void replace(List<Reading> readings, String as, List<String> ids, Function<String, String> name) {
+        readings.removeIf(reading -> reading.as().equals(as));
+        ids.forEach(id -> readings.add(new Reading("", as, id, name.apply(id))));
+    }
+
+    private static Limits merged(Limits given, Limits said) {
+        if (given == null) {
+            return said;
+        }
+        return new Limits(
+                given.mics() != null ? given.mics() : said.mics(),
+                given.phantom() != null ? given.phantom() : said.phantom(),
+                given.preampGainDb() != null ? given.preampGainDb() : said.preampGainDb(),
+                given.preampNoiseDbu() != null ? given.preampNoiseDbu() : said.preampNoiseDbu(),
+                either(given.onlyFamilies(), said.onlyFamilies()),
+                either(given.withoutFamilies(), said.withoutFamilies()),
+                either(given.onlyMicTypes(), said.onlyMicTypes()),
+                either(given.withoutMicTypes(), said.withoutMicTypes()));
+    }
+
+    private static <T> List<T> either(List<T> given, List<T> said) {
+        return given.isEmpty() ? said : given;
+    }
+
+    private void check() {
+        String words = request.words();
+        if ((words == null || words.isBlank()) && request.source() == null) {
+            fault("/words", "there is nothing to answer: words are " + (words == null ? "missing" : "empty")
+                    + " and no source is given. Say what is recorded, such as \"brushed snare, small room\", or give a source id");
+        }
+        if (words != null && words.length() > LONGEST_SENTENCE) {
+            fault("/words", "words are " + words.length() + " characters long; at most " + LONGEST_SENTENCE
+                    + " are read. Say it in a sentence or two");
+        }
+        known("/source", request.source(), catalogue.sources().keySet(), "source");
+        known("/room", request.room(), catalogue.rooms().keySet(), "room");
+        knownAll("/character", request.character(), catalogue.characters().keySet(), "character");
+        Vocabulary vocabulary = catalogue.words();
+        knownAll("/ways", request.ways(), ids(vocabulary.ways(), Vocabulary.WayWords::id), "way of playing");
+        knownAll("/dynamics", request.dynamics(), ids(vocabulary.dynamics(), Vocabulary.Dynamic::id), "dynamic");
+        knownAll("/circumstances", request.circumstances(),
+                ids(vocabulary.circumstances(), Vocabulary.Circumstance::id), "circumstance");
+        within("/options", request.options(), 1, MOST_OPTIONS, "options");
+        limits(request.limits());
+        neighbours(request.neighbours());
+        if (request.from() != null && request.until() != null && !request.from().isBefore(request.until())) {
+            fault("/until", "until (" + request.until() + ") is not after from (" + request.from() + "). Swap them or correct one");
+        }
+    }
+
+    private void limits(Limits limits) {
+        if (limits == null) {
+            return;
+        }
+        within("/limits/mics", limits.mics(), 1, MOST_CHANNELS, "mics");
+        within("/limits/preampGainDb", limits.preampGainDb(), 0, 100, "preampGainDb");
+        within("/limits/preampNoiseDbu", limits.preampNoiseDbu(), -140, -80, "preampNoiseDbu");
+        knownAll("/limits/onlyMicTypes", limits.onlyMicTypes(), catalogue.mics().keySet(), "mic type");
+        knownAll("/limits/withoutMicTypes", limits.withoutMicTypes(), catalogue.mics().keySet(), "mic type");
+    }
+
+    private void neighbours(List<Neighbour> neighbours) {
+        if (neighbours == null) {
+            return;
+        }
+        if (neighbours.size() > MOST_NEIGHBOURS) {
+            fault("/neighbours", neighbours.size() + " neighbours are given; at most " + MOST_NEIGHBOURS
+                    + " are taken. Keep the loudest and nearest");
+            return;
+        }
+        for (int i = 0; i < neighbours.size(); i++) {
+            String at = "/neighbours/" + i;
+            Neighbour neighbour = neighbours.get(i);
+            if (neighbour == null) {
+                fault(at, "a neighbour is null. Give an object with source, distanceM and angleDegrees");
+                continue;
+            }
+            if (neighbour.source() == null) {
+                fault(at + "/source", "a neighbour has no source. Give a source id");
+            }
+            known(at + "/source", neighbour.source(), catalogue.sources().keySet(), "source");
+            within(at + "/distanceM", neighbour.distanceM(), 0.05, 200, "distanceM");
+            within(at + "/angleDegrees", neighbour.angleDegrees(), -360, 360, "angleDegrees");
+        }
+    }
+
+    private static <T> Set<String> ids(Collection<T> entries, Function<T, String> id) {
+        Set<String> ids = new LinkedHashSet<>();
+        entries.forEach(entry -> ids.add(id.apply(entry)));
+        return ids;
+    }
+
+    private void knownAll(String at, List<String> given, Collection<String> known, String kind) {
+        if (given == null) {
+            return;
+        }
+        if (given.size() > MOST_IDS) {
+            fault(at, given.size() + " entries are given; at most " + MOST_IDS + " are taken. Leave some out");
+            return;
+        }
+        for (int i = 0; i < given.size(); i++) {
+            if (given.get(i) == null) {
+                fault(at + "/" + i, "an entry is null. Give the id of a " + kind + " or leave it out");
+            } else {
+                known(at + "/" + i, given.get(i), known, kind);
+            }
+        }
+    }
+
+    private void known(String at, String given, Collection<String> known, String kind) {
+        if (given == null || known.contains(given)) {
+            return;
+        }
+        List<String> near = reader.nearest(shortened(given), 8).stream()
+                .map(Reading::id).filter(known::contains).distinct().limit(3).toList();
+        fault(at, "there is no " + kind + " \"" + shortened(given) + "\". "
+                + (near.isEmpty() ? "Known ids are listed by the API and by pairwright ask --help" : "Maybe " + String.join(" or ", near)));
+    }
+
+    private void within(String at, Number given, double least, double most, String name) {
+        if (given == null) {
+            return;
+        }
+        double value = given.doubleValue();
+        if (!(value >= least && value <= most)) {
+            fault(at, name + " must be " + plain(least) + " to " + plain(most) + ", but was " + given);
+        }
+    }
+
+    private void fault(String at, String says) {
+        faults.add(new Fault(at, says));
+    }
+
+    private static String plain(double number) {
+        return number == Math.rint(number) ? Long.toString((long) number) : Double.toString(number);
+    }
+
+    private static String shortened(String text) {
+        return text.length() <= 60 ? text : text.substring(0, 60) + "...";
+    }
+}

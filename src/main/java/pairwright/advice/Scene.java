@@ -1,0 +1,193 @@
+package pairwright.advice;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import pairwright.acoustics.Exposure;
+import pairwright.acoustics.Level;
+import pairwright.acoustics.OctaveCurve;
+import pairwright.acoustics.Room;
+import pairwright.acoustics.Weighting;
+import pairwright.model.Attack;
+import pairwright.model.Catalogue;
+import pairwright.model.Character;
+import pairwright.model.Confidence;
+import pairwright.model.Neighbour;
+import pairwright.model.Question;
+import pairwright.model.Range;
+import pairwright.model.Source;
+import pairwright.model.Speed;
+import pairwright.model.Vocabulary;
+import pairwright.model.Way;
+import pairwright.rules.Setting;
+
+/**
+ * A question made ready for prediction: the source as it is played, the room in numbers, what is wanted. Made once per question.
+ *
+ * @param question what is asked
+ * @param catalogue what is known
+ * @param setting the same for rules to read
+ * @param spectrumDb of the source as it is played, strongest octave 0
+ * @param weights how much each octave counts: where the source sounds and the ear listens, 0 to 1
+ * @param wantedToneDb the colour that is wanted, all zero for natural
+ * @param absorptionM2 of the room; null in the open air
+ * @param beside the neighbours
+ * @param assumed what was not said, in sentences
+ */
+record Scene(
+        Question question,
+        Catalogue catalogue,
+        Setting setting,
+        OctaveCurve spectrumDb,
+        OctaveCurve weights,
+        OctaveCurve wantedToneDb,
+        Double absorptionM2,
+        List<Beside> beside,
+        List<String> assumed) {
+
+    /** Rough audibility of the nine octaves at studio levels: the outermost count less. */
+    private static final OctaveCurve EAR = OctaveCurve.of(0.4, 0.8, 1, 1, 1, 1, 1, 0.8, 0.4);
+    private static final double SILENT_DB = 40;
+    private static final double OPEN_AIR_CRITICAL_DISTANCE_M = 1000;
+    private static final double FULL_DAY_H = 24;
+
+    /**
+     * A neighbour in numbers.
+     *
+     * @param source who
+     * @param distanceM from the microphone
+     * @param angleDegrees between the recorded source and the neighbour, 0 to 180
+     * @param directDbSpl running level that reaches the microphone straight
+     * @param reverberantDbSpl running level the room adds; null in the open air
+     */
+    record Beside(Source source, double distanceM, double angleDegrees, double directDbSpl, Double reverberantDbSpl) {
+    }
+
+    static Scene of(Question question, Catalogue catalogue) {
+        Source source = catalogue.sources().get(question.source());
+        List<String> assumed = new ArrayList<>();
+        if (question.room() == null) {
+            assumed.add("No room was named: taken as " + catalogue.rooms().get(Usual.ROOM).name().toLowerCase() + ".");
+        }
+        pairwright.model.Room room = catalogue.rooms().get(question.room() == null ? Usual.ROOM : question.room());
+        if (question.limits().mics() == null) {
+            assumed.add("No number of channels was named: up to " + Usual.CHANNELS + " are used.");
+        }
+
+        OctaveCurve spectrum = source.spectrumDb();
+        double levelDb = 0;
+        double peakDb = 0;
+        Attack attack = source.attack();
+        for (Way way : source.ways()) {
+            if (question.ways().contains(way.id())) {
+                spectrum = spectrum.plus(way.toneDb());
+                levelDb += way.levelDb();
+                peakDb += way.peakDb();
+                attack = way.attack() == null ? attack : way.attack();
+            }
+        }
+        for (Vocabulary.Dynamic dynamic : catalogue.words().dynamics()) {
+            if (question.dynamics().contains(dynamic.id())) {
+                levelDb += dynamic.levelDb();
+                peakDb += Math.min(0, dynamic.levelDb()); // the peak figure is of loud playing already
+            }
+        }
+        spectrum = spectrum.plus(-loudest(spectrum));
+        boolean acoustic = source.level() != null;
+        double typicalDbSpl = acoustic ? source.level().typicalDbSpl() + levelDb : 0;
+        double peakDbSpl = acoustic ? source.level().peakDbSpl() + peakDb : 0;
+        double typicalDba = acoustic ? typicalDbSpl + Weighting.aWeightedOffsetDb(spectrum) : 0;
+
+        Double absorptionM2 = room.outdoors() ? null : Room.absorptionM2(room.volumeM3(), room.reverbTimeS());
+        List<Beside> beside = new ArrayList<>();
+        for (Neighbour neighbour : question.neighbours()) {
+            Source other = catalogue.sources().get(neighbour.source());
+            if (other.level() == null) {
+                assumed.add(other.name() + " as a neighbour makes no sound in the room: left out.");
+                continue;
+            }
+            beside.add(beside(neighbour, other, absorptionM2));
+        }
+        Beside loudest = beside.stream().max(Comparator.comparingDouble(Beside::directDbSpl)).orElse(null);
+        Character wanted = wanted(question, catalogue);
+        Setting setting = new Setting(
+                source,
+                attack,
+                room,
+                wanted,
+                room.outdoors() ? OPEN_AIR_CRITICAL_DISTANCE_M : Room.criticalDistanceM(room.volumeM3(), room.reverbTimeS()),
+                typicalDbSpl,
+                peakDbSpl,
+                typicalDba,
+                acoustic ? Math.min(FULL_DAY_H, Exposure.allowedHours(Exposure.Scheme.CRITERION_85_EXCHANGE_3, typicalDba)) : FULL_DAY_H,
+                question.limits().preampGainDb() == null ? Usual.PREAMP_GAIN_DB : question.limits().preampGainDb(),
+                question.limits().preampNoiseDbu() == null ? Usual.PREAMP_NOISE_DBU : question.limits().preampNoiseDbu(),
+                Usual.PREAMP_OHM,
+                !Boolean.FALSE.equals(question.limits().phantom()),
+                question.limits().mics() == null ? Usual.CHANNELS : question.limits().mics(),
+                beside.size(),
+                loudest == null ? 0 : loudest.directDbSpl(),
+                loudest == null ? 0 : loudest.angleDegrees(),
+                question.circumstances().contains("stereo"),
+                question.circumstances().contains("mono"),
+                question.circumstances().contains("one-performer"),
+                question.circumstances().contains("children"),
+                question.circumstances().contains("live"));
+        return new Scene(question, catalogue, setting, spectrum, weights(spectrum),
+                wanted == null ? OctaveCurve.ZERO : wanted.toneDb(), absorptionM2, List.copyOf(beside), List.copyOf(assumed));
+    }
+
+    private static Beside beside(Neighbour neighbour, Source other, Double absorptionM2) {
+        double oneMetreDbSpl = other.level().typicalDbSpl();
+        double direct = Level.withCentreOffsetDbSpl(oneMetreDbSpl, neighbour.distanceM(), other.level().centreOffsetM());
+        double powerDb = oneMetreDbSpl + 11 - other.directivityIndexDb().at(Band.HZ_1000);
+        Double reverberant = absorptionM2 == null ? null : Room.reverberantPickupDb(powerDb, absorptionM2, 0);
+        double turned = Math.abs(neighbour.angleDegrees()) % 360;
+        return new Beside(other, neighbour.distanceM(), turned > 180 ? 360 - turned : turned, direct, reverberant);
+    }
+
+    private static double loudest(OctaveCurve spectrum) {
+        double loudest = spectrum.at(0);
+        for (int band = 1; band < Band.COUNT; band++) {
+            loudest = Math.max(loudest, spectrum.at(band));
+        }
+        return loudest;
+    }
+
+    private static OctaveCurve weights(OctaveCurve spectrum) {
+        double[] weights = new double[Band.COUNT];
+        for (int band = 0; band < weights.length; band++) {
+            double heard = Math.max(0, Math.min(1, (spectrum.at(band) + SILENT_DB) / SILENT_DB));
+            weights[band] = heard * EAR.at(band);
+        }
+        return OctaveCurve.of(weights);
+    }
+
+    /** Several characters make one: their tones add, within 8 dB; the last word on room and speed counts. Null for none. */
+    private static Character wanted(Question question, Catalogue catalogue) {
+        List<Character> named = question.character().stream().map(catalogue.characters()::get).toList();
+        if (named.size() <= 1) {
+            return named.isEmpty() ? null : named.get(0);
+        }
+        OctaveCurve tone = OctaveCurve.ZERO;
+        Range directToReverbDb = null;
+        Set<Speed> speeds = EnumSet.noneOf(Speed.class);
+        Set<String> names = new LinkedHashSet<>();
+        Set<String> against = new LinkedHashSet<>();
+        Confidence confidence = Confidence.HIGH;
+        for (Character character : named) {
+            tone = tone.plus(character.toneDb());
+            directToReverbDb = character.directToReverbDb() == null ? directToReverbDb : character.directToReverbDb();
+            speeds.addAll(character.speeds());
+            names.add(character.name().toLowerCase());
+            against.addAll(character.against());
+            confidence = confidence.compareTo(character.confidence()) < 0 ? confidence : character.confidence();
+        }
+        return new Character(String.join("+", question.character()), String.join(" and ", names), "", List.of(),
+                tone.map(db -> Math.max(-8, Math.min(8, db))), directToReverbDb, List.copyOf(speeds), List.copyOf(against),
+                confidence, List.of());
+    }
+}

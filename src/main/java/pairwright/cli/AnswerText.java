@@ -1,0 +1,265 @@
+package pairwright.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import pairwright.model.Answer;
+import pairwright.model.Catalogue;
+import pairwright.model.Caution;
+import pairwright.model.MicFamily;
+import pairwright.model.Option;
+import pairwright.model.Placement;
+import pairwright.model.Predicted;
+import pairwright.model.Reading;
+import pairwright.model.Reason;
+import pairwright.model.RuledOut;
+import pairwright.model.Severity;
+
+/** An answer as a person likes to read it, 80 columns wide. */
+final class AnswerText {
+    private static final int WIDTH = 80;
+    /** Reasons of fewer points are summed up in one line, so that the column still adds up to the score. */
+    private static final double SMALL_POINTS = 1;
+    private static final double ONE_METRE = 1;
+
+    private final Answer answer;
+    private final Catalogue catalogue;
+    private final Colour colour;
+    private final StringBuilder text = new StringBuilder(4096);
+
+    AnswerText(Answer answer, Catalogue catalogue, Colour colour) {
+        this.answer = answer;
+        this.catalogue = catalogue;
+        this.colour = colour;
+    }
+
+    String text() {
+        understood();
+        answer.options().forEach(this::option);
+        if (answer.options().isEmpty()) {
+            nothing();
+        }
+        ruledOut();
+        return text.toString();
+    }
+
+    private void understood() {
+        if (!answer.question().understood().isEmpty()) {
+            wrap("Understood: ", "            ", answer.question().understood().stream()
+                    .map(AnswerText::reading).collect(Collectors.joining(", ")) + ".");
+        }
+        if (!answer.question().notUnderstood().isEmpty()) {
+            wrap("Not understood: ", "                ", String.join(", ", answer.question().notUnderstood()) + ".");
+        }
+        List<String> others = answer.question().otherReadings().stream()
+                .filter(reading -> !reading.id().equals(answer.question().meant().source()))
+                .map(reading -> reading.name().toLowerCase(Locale.ROOT)).distinct().toList();
+        if (!others.isEmpty() && answer.question().meant().source() != null) {
+            wrap("Or did you mean: ", "                 ", String.join(", ", others) + "? Then say so.");
+        }
+        answer.question().assumed().forEach(sentence -> wrap("Assumed: ", "         ", sentence));
+    }
+
+    private static String reading(Reading reading) {
+        String name = reading.name().toLowerCase(Locale.ROOT);
+        return reading.words().isEmpty() || reading.words().equalsIgnoreCase(name)
+                ? reading.as() + " " + name
+                : "\"" + reading.words() + "\" as " + reading.as() + " " + name;
+    }
+
+    private void option(Option option) {
+        text.append('\n');
+        String head = option.rank() + "  " + title(option);
+        String score = String.format(Locale.ROOT, "score %.1f", option.score());
+        int gap = Math.max(1, WIDTH - head.length() - score.length());
+        text.append(colour.strong).append(head).append(colour.plain).append(" ".repeat(gap)).append(score).append('\n');
+        for (Caution caution : option.cautions()) {
+            caution(option, caution);
+        }
+        for (int i = 0; i < option.mics().size(); i++) {
+            placement(option, i);
+        }
+        together(option);
+        reasons(option);
+    }
+
+    private static String title(Option option) {
+        return option.mics().size() == 1 ? option.mics().get(0).name()
+                : option.techniqueName() + ": " + option.mics().stream().map(mic -> shortName(mic.name())).distinct()
+                        .collect(Collectors.joining(" and ")) + (twice(option) ? ", two of them" : "");
+    }
+
+    private static boolean twice(Option option) {
+        return option.mics().get(0).micType().equals(option.mics().get(1).micType());
+    }
+
+    private static String shortName(String name) {
+        return name.contains(",") ? name.substring(0, name.indexOf(',')).toLowerCase(Locale.ROOT) : name.toLowerCase(Locale.ROOT);
+    }
+
+    private void caution(Option option, Caution caution) {
+        String word = caution.severity() == Severity.DANGER ? "DANGER" : caution.severity() == Severity.CARE ? "Care" : "Note";
+        text.append(caution.severity() == Severity.NOTE ? "" : colour.alarm);
+        wrap("   " + mark(caution.severity()) + " " + word + ": ", "     ", caution.says() + who(option, caution.mic()) + " (" + caution.rule() + ")");
+        text.append(caution.severity() == Severity.NOTE ? "" : colour.plain);
+    }
+
+    private static String mark(Severity severity) {
+        return severity == Severity.DANGER ? "!!" : severity == Severity.CARE ? "! " : "- ";
+    }
+
+    private static String who(Option option, int mic) {
+        return option.mics().size() > 1 && mic > 0 ? " [mic " + mic + "]" : "";
+    }
+
+    private void placement(Option option, int index) {
+        Placement mic = option.mics().get(index);
+        String lead = option.mics().size() > 1 ? "   mic " + (index + 1) + "  " : "   ";
+        String indent = " ".repeat(option.mics().size() > 1 ? 10 : 3);
+        List<String> set = new ArrayList<>();
+        if (option.mics().size() > 1) {
+            set.add(mic.name());
+        }
+        set.add(mic.positionName().toLowerCase(Locale.ROOT));
+        if (mic.family() != MicFamily.LINE && mic.family() != MicFamily.PICKUP) {
+            set.add(mic.pattern().id());
+            set.add(distance(mic.distanceM()));
+            set.add(aim(mic));
+        }
+        set.add(mic.phantom() ? "phantom on" : "phantom off");
+        if (mic.pad()) {
+            set.add(Math.round(mic.padDb()) + " dB pad in");
+        }
+        if (mic.invertPolarity()) {
+            set.add("polarity inverted");
+        }
+        if (mic.channels() > 1) {
+            set.add(mic.channels() + " channels");
+        }
+        wrap(lead, indent, String.join(", ", set) + ".");
+        String expected = expected(mic.predicted());
+        if (!expected.isEmpty()) {
+            text.append(colour.faint);
+            wrap(indent, indent, "Expect " + expected + ".");
+            text.append(colour.plain);
+        }
+    }
+
+    private static String aim(Placement mic) {
+        long degrees = Math.round(Math.abs(mic.aimDegrees()));
+        if (degrees == 0) {
+            return "aimed at it";
+        }
+        return "turned " + degrees + " degrees " + (mic.aimDegrees() < 0 ? "toward the neighbour" : "off it");
+    }
+
+    private static String expected(Predicted predicted) {
+        List<String> parts = new ArrayList<>();
+        if (predicted.typicalDbSpl() != null) {
+            parts.add(Math.round(predicted.typicalDbSpl()) + " dB SPL running and " + Math.round(predicted.peakDbSpl()) + " peak");
+        }
+        if (predicted.headroomDb() != null) {
+            parts.add(Math.round(predicted.headroomDb()) + " dB in hand");
+        }
+        if (predicted.gainDb() != null) {
+            parts.add(Math.round(predicted.gainDb()) + " dB of gain");
+        }
+        if (predicted.signalToNoiseDb() != null) {
+            parts.add(Math.round(predicted.signalToNoiseDb()) + " dB over noise");
+        }
+        if (predicted.separationDb() != null) {
+            parts.add(Math.round(predicted.separationDb()) + " dB over the neighbours");
+        }
+        return String.join(", ", parts);
+    }
+
+    private void together(Option option) {
+        if (option.together() == null) {
+            return;
+        }
+        List<String> parts = new ArrayList<>();
+        if (option.together().recordingAngleDegrees() != null) {
+            parts.add("recording angle about " + Math.round(option.together().recordingAngleDegrees()) + " degrees, the source takes "
+                    + Math.round(option.together().sourceAngleDegrees()));
+        } else if (option.together().firstNullHz() == null) {
+            parts.add("no time between them");
+        } else {
+            parts.add(String.format(Locale.ROOT, "%.2g ms apart, first cancellation at %s", option.together().delayMs(),
+                    frequency(option.together().firstNullHz())));
+        }
+        if (option.together().contrastDb() >= 0.5) {
+            parts.add("their tone differs by " + Math.round(option.together().contrastDb()) + " dB");
+        }
+        wrap("   both   ", "          ", "Expect " + String.join(", ", parts) + ".");
+    }
+
+    private void reasons(Option option) {
+        double small = 0;
+        int count = 0;
+        for (Reason reason : option.reasons()) {
+            if (Math.abs(reason.points()) < SMALL_POINTS) {
+                small += reason.points();
+                count++;
+                continue;
+            }
+            wrap(String.format(Locale.ROOT, "   %+5.1f  ", reason.points()), "          ",
+                    reason.says() + who(option, reason.mic()) + " (" + reason.rule() + ")");
+        }
+        if (count > 0) {
+            wrap(String.format(Locale.ROOT, "   %+5.1f  ", small), "          ",
+                    count == 1 ? "one smaller reason." : count + " smaller reasons.");
+        }
+    }
+
+    private void nothing() {
+        text.append('\n');
+        if (answer.question().meant().source() == null) {
+            wrap("", "", "No source was understood. Name what is recorded: an instrument, a voice, an amplifier.");
+            if (!answer.question().otherReadings().isEmpty()) {
+                wrap("Maybe: ", "       ", answer.question().otherReadings().stream().map(Reading::name).distinct()
+                        .collect(Collectors.joining(", ")) + ".");
+            }
+            return;
+        }
+        wrap("", "", "Nothing fits " + catalogue.sources().get(answer.question().meant().source()).name().toLowerCase(Locale.ROOT)
+                + " within these limits.");
+        answer.instead().forEach(way -> wrap("  ", "  ", way.says()));
+    }
+
+    private void ruledOut() {
+        if (answer.ruledOut().isEmpty()) {
+            return;
+        }
+        text.append("\nRuled out\n");
+        for (RuledOut out : answer.ruledOut()) {
+            wrap("   ", "   ", catalogue.mics().get(out.micType()).name() + ": " + out.says()
+                    + (out.rule().equals("limit") ? "" : " (" + out.rule() + ")"));
+        }
+    }
+
+    private static String distance(double distanceM) {
+        return distanceM < ONE_METRE ? Math.max(1, Math.round(distanceM * 100)) + " cm"
+                : String.format(Locale.ROOT, "%.1f m", distanceM);
+    }
+
+    private static String frequency(double frequencyHz) {
+        return frequencyHz < 1000 ? Math.round(frequencyHz) + " Hz" : String.format(Locale.ROOT, "%.1f kHz", frequencyHz / 1000);
+    }
+
+    /** Writes words behind a lead, broken at blanks within the width. */
+    private void wrap(String lead, String indent, String words) {
+        StringBuilder line = new StringBuilder(lead);
+        boolean empty = true;
+        for (String word : words.split(" ")) {
+            if (!empty && line.length() + 1 + word.length() > WIDTH) {
+                text.append(line).append('\n');
+                line = new StringBuilder(indent);
+                empty = true;
+            }
+            line.append(empty ? "" : " ").append(word);
+            empty = false;
+        }
+        text.append(line).append('\n');
+    }
+}

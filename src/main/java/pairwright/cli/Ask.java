@@ -1,0 +1,67 @@
+package pairwright.cli;
+
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
+import pairwright.advice.Advisor;
+import pairwright.advice.KnowledgeStore;
+import pairwright.advice.UnusableQuestion;
+import pairwright.catalogue.Json;
+import pairwright.model.Answer;
+import pairwright.model.Request;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** One question, one answer. */
+@Command(
+        name = "ask",
+        description = "Answers a question: what to put on a source, where, and why.",
+        mixinStandardHelpOptions = true,
+        versionProvider = Version.class,
+        exitCodeOnInvalidInput = Main.UNUSABLE)
+final class Ask implements Callable<Integer> {
+    @Spec
+    private CommandSpec spec;
+
+    @Option(names = "--json", description = "Print the answer as JSON, as the HTTP interface gives it.")
+    private boolean asJson;
+
+    @Option(names = "--options", paramLabel = "N", description = "How many options to give, 1 to 6. Usually 3.")
+    private Integer options;
+
+    @Option(names = "--house", paramLabel = "DIR", description = "A folder with catalogue/ and rules/ of your own, laid over the built-in ones.")
+    private Path house;
+
+    @Parameters(paramLabel = "WORDS", arity = "1..*",
+            description = "The source, and whatever matters: how it is played, the room, the sound that is wanted, limits, who plays next to it.")
+    private List<String> words;
+
+    @Override
+    public Integer call() throws Exception {
+        PrintWriter out = spec.commandLine().getOut();
+        PrintWriter err = spec.commandLine().getErr();
+        KnowledgeStore knowledge = house == null ? KnowledgeStore.builtIn() : KnowledgeStore.withHouse(house);
+        knowledge.faults().forEach(err::println);
+        Answer answer;
+        try {
+            answer = new Advisor(knowledge::current).ask(new Request(String.join(" ", words), null, null, null, null, null, null, null,
+                    null, options, null, null));
+        } catch (UnusableQuestion unusable) {
+            unusable.faults().forEach(fault -> err.println("pairwright: " + fault.says()));
+            return Main.UNUSABLE;
+        }
+        if (asJson) {
+            ObjectMapper json = Json.mapper();
+            out.println(json.writerWithDefaultPrettyPrinter().writeValueAsString(answer));
+        } else {
+            out.print(new AnswerText(answer, knowledge.current().catalogue(), Colour.wanted()).text());
+        }
+        out.flush();
+        return 0;
+    }
+}

@@ -1,0 +1,2 @@
+/** The way in from a terminal: serve, ask, check. */
+package pairwright.cli;

@@ -1,0 +1,38 @@
+package pairwright.http;
+
+import java.util.List;
+import pairwright.model.Fault;
+
+/**
+ * What went wrong with a request, as RFC 9457 has it.
+ *
+ * @param type a relative reference that names the kind of problem
+ * @param title the kind in words
+ * @param status the HTTP status
+ * @param detail what is wrong this time, with the value
+ * @param errors every fault, with its place
+ */
+record Problem(String type, String title, int status, String detail, List<Fault> errors) {
+    static final String MEDIA_TYPE = "application/problem+json";
+
+    static Problem of(int status, String detail) {
+        return of(status, detail, List.of());
+    }
+
+    static Problem of(int status, String detail, List<Fault> errors) {
+        String title = switch (status) {
+            case 400 -> "The request cannot be used as it is";
+            case 404 -> "There is no such thing";
+            case 405 -> "This address does not take that method";
+            case 406 -> "That form of answer is not offered";
+            case 408 -> "The request took too long";
+            case 413 -> "The request is too large";
+            case 414 -> "The address is too long";
+            case 415 -> "The body must be JSON";
+            case 431 -> "The headers are too large";
+            case 503 -> "Not ready just now";
+            default -> status >= 500 ? "Something went wrong here" : "The request cannot be taken";
+        };
+        return new Problem("/problems/" + status, title, status, detail, errors);
+    }
+}

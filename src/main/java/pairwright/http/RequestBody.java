@@ -1,0 +1,274 @@
+package pairwright.http;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.time.DateTimeException;
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.Iterator;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.BiFunction;
+import pairwright.model.Fault;
+import pairwright.model.Limits;
+import pairwright.model.MicFamily;
+import pairwright.model.Neighbour;
+import pairwright.model.Request;
+
+/**
+ * Reads the body of a question by hand rather than by binding, so that every fault is found at once and said in plain words with its
+ * place, and nothing of the inside shows.
+ */
+final class RequestBody {
+    private static final Set<String> FIELDS = Set.of("words", "source", "ways", "dynamics", "room", "character", "limits", "neighbours",
+            "circumstances", "options", "from", "until");
+    private static final Set<String> LIMITS = Set.of("mics", "phantom", "preampGainDb", "preampNoiseDbu", "onlyFamilies", "withoutFamilies",
+            "onlyMicTypes", "withoutMicTypes");
+    private static final Set<String> NEIGHBOUR = Set.of("source", "distanceM", "angleDegrees");
+    private static final int MOST_ENTRIES = 1000;
+
+    private final List<Fault> faults = new ArrayList<>();
+
+    private RequestBody() {
+    }
+
+    /**
+     * The question in a body.
+     *
+     * @throws BadRequest with status 400 and every fault of form
+     */
+    static Request read(String body, ObjectMapper json) {
+        if (body.isBlank()) {
+            throw new BadRequest(Problem.of(400, "The body is empty. Send a JSON object such as {\"words\": \"brushed snare, small room\"}"));
+        }
+        JsonNode root;
+        try {
+            root = json.readTree(body);
+        } catch (JsonProcessingException broken) {
+            var place = broken.getLocation();
+            throw new BadRequest(Problem.of(400, "The body is not JSON: it breaks at line " + (place == null ? 1 : place.getLineNr())
+                    + ", column " + (place == null ? 1 : place.getColumnNr()) + ". Check quotes, commas, brackets and repeated names there"));
+        }
+        RequestBody reader = new RequestBody();
+        if (!root.isObject()) {
+            throw new BadRequest(Problem.of(400, "The body is " + kind(root) + ", not an object. Send {\"words\": \"...\"}"));
+        }
+        Request request = reader.request(root);
+        if (!reader.faults.isEmpty()) {
+            throw new BadRequest(Problem.of(400, reader.faults.get(0).says(), List.copyOf(reader.faults)));
+        }
+        return request;
+    }
+
+    private Request request(JsonNode root) {
+        onlyKnown(root, "", FIELDS);
+        return new Request(
+                text(root, "/words"),
+                text(root, "/source"),
+                texts(root, "/ways"),
+                texts(root, "/dynamics"),
+                text(root, "/room"),
+                texts(root, "/character"),
+                limits(root),
+                list(root, "/neighbours", this::neighbour),
+                texts(root, "/circumstances"),
+                whole(root, "/options"),
+                time(root, "/from"),
+                time(root, "/until"));
+    }
+
+    private Limits limits(JsonNode root) {
+        JsonNode node = root.path("limits");
+        if (absent(node)) {
+            return null;
+        }
+        if (!node.isObject()) {
+            wrong("/limits", node, "an object");
+            return null;
+        }
+        onlyKnown(node, "/limits", LIMITS);
+        return new Limits(
+                whole(root, "/limits/mics"),
+                yesOrNo(root, "/limits/phantom"),
+                number(root, "/limits/preampGainDb"),
+                number(root, "/limits/preampNoiseDbu"),
+                list(root, "/limits/onlyFamilies", this::family),
+                list(root, "/limits/withoutFamilies", this::family),
+                texts(root, "/limits/onlyMicTypes"),
+                texts(root, "/limits/withoutMicTypes"));
+    }
+
+    private Neighbour neighbour(JsonNode root, String at) {
+        JsonNode node = root.at(at);
+        if (!node.isObject()) {
+            wrong(at, node, "an object with source, distanceM and angleDegrees");
+            return null;
+        }
+        onlyKnown(node, at, NEIGHBOUR);
+        String source = text(root, at + "/source");
+        if (absent(node.path("source"))) {
+            faults.add(new Fault(at + "/source", "a neighbour has no source. Give the id of a source"));
+        }
+        Double distanceM = number(root, at + "/distanceM");
+        if (absent(node.path("distanceM"))) {
+            faults.add(new Fault(at + "/distanceM", "a neighbour has no distanceM. Give its distance from the microphone in metres"));
+        }
+        Double angleDegrees = number(root, at + "/angleDegrees");
+        return new Neighbour(source, distanceM == null ? 1 : distanceM, angleDegrees == null ? 90 : angleDegrees);
+    }
+
+    private MicFamily family(JsonNode root, String at) {
+        String word = text(root, at);
+        for (MicFamily family : MicFamily.values()) {
+            if (family.id().equals(word)) {
+                return family;
+            }
+        }
+        if (word != null) {
+            List<String> known = new ArrayList<>();
+            for (MicFamily family : MicFamily.values()) {
+                known.add(family.id());
+            }
+            faults.add(new Fault(at, "there is no family \"" + shortened(word) + "\". Use one of " + String.join(", ", known)));
+        }
+        return null;
+    }
+
+    private String text(JsonNode root, String at) {
+        JsonNode node = root.at(at);
+        if (absent(node)) {
+            return null;
+        }
+        if (!node.isTextual()) {
+            wrong(at, node, "text");
+            return null;
+        }
+        return node.textValue();
+    }
+
+    private List<String> texts(JsonNode root, String at) {
+        if (root.at(at).isTextual()) {
+            return List.of(root.at(at).textValue()); // one word where a list of one is meant
+        }
+        return list(root, at, this::text);
+    }
+
+    private <T> List<T> list(JsonNode root, String at, BiFunction<JsonNode, String, T> entry) {
+        JsonNode node = root.at(at);
+        if (absent(node)) {
+            return null;
+        }
+        if (!node.isArray()) {
+            wrong(at, node, "a list");
+            return null;
+        }
+        if (node.size() > MOST_ENTRIES) {
+            faults.add(new Fault(at, "the list has " + node.size() + " entries. Leave most of them out"));
+            return null;
+        }
+        List<T> entries = new ArrayList<>();
+        for (int i = 0; i < node.size(); i++) {
+            if (node.get(i).isNull()) {
+                wrong(at + "/" + i, node.get(i), "a value");
+                continue;
+            }
+            T read = entry.apply(root, at + "/" + i);
+            if (read != null) {
+                entries.add(read);
+            }
+        }
+        return entries;
+    }
+
+    private Integer whole(JsonNode root, String at) {
+        JsonNode node = root.at(at);
+        if (absent(node)) {
+            return null;
+        }
+        if (!node.isNumber() || !node.canConvertToExactIntegral() || !node.canConvertToInt()) {
+            wrong(at, node, "a whole number");
+            return null;
+        }
+        return node.intValue();
+    }
+
+    private Double number(JsonNode root, String at) {
+        JsonNode node = root.at(at);
+        if (absent(node)) {
+            return null;
+        }
+        if (!node.isNumber() || !Double.isFinite(node.doubleValue())) {
+            wrong(at, node, "a number");
+            return null;
+        }
+        return node.doubleValue();
+    }
+
+    private Boolean yesOrNo(JsonNode root, String at) {
+        JsonNode node = root.at(at);
+        if (absent(node)) {
+            return null;
+        }
+        if (!node.isBoolean()) {
+            wrong(at, node, "true or false");
+            return null;
+        }
+        return node.booleanValue();
+    }
+
+    private OffsetDateTime time(JsonNode root, String at) {
+        String text = text(root, at);
+        if (text == null) {
+            return null;
+        }
+        try {
+            return OffsetDateTime.parse(text);
+        } catch (DateTimeException notATime) {
+            faults.add(new Fault(at, "\"" + shortened(text) + "\" is not a time with an offset. Write it like 2027-03-01T10:00:00+01:00"));
+            return null;
+        }
+    }
+
+    private void onlyKnown(JsonNode node, String at, Set<String> known) {
+        Iterator<Map.Entry<String, JsonNode>> fields = node.fields();
+        while (fields.hasNext()) {
+            String name = fields.next().getKey();
+            if (!known.contains(name)) {
+                faults.add(new Fault(at + "/" + pointer(name), "there is no field \"" + shortened(name) + "\" here. Known: "
+                        + String.join(", ", new TreeSet<>(known))));
+            }
+        }
+    }
+
+    private static String pointer(String name) {
+        return shortened(name).replace("~", "~0").replace("/", "~1");
+    }
+
+    private static boolean absent(JsonNode node) {
+        return node.isMissingNode() || node.isNull();
+    }
+
+    private void wrong(String at, JsonNode node, String wanted) {
+        faults.add(new Fault(at, at.substring(at.lastIndexOf('/') + 1) + " must be " + wanted + ", but was " + kind(node)));
+    }
+
+    private static String kind(JsonNode node) {
+        if (node.isTextual()) {
+            return "the text \"" + shortened(node.textValue()) + "\"";
+        }
+        if (node.isArray()) {
+            return "a list";
+        }
+        if (node.isObject()) {
+            return "an object";
+        }
+        return node.isMissingNode() ? "nothing" : shortened(node.asText());
+    }
+
+    private static String shortened(String text) {
+        return text.length() <= 60 ? text : text.substring(0, 60) + "...";
+    }
+}

@@ -1,0 +1,188 @@
+package pairwright.http;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.micrometer.prometheusmetrics.PrometheusMeterRegistry;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.Collection;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
+import java.util.regex.Pattern;
+import pairwright.advice.Advisor;
+import pairwright.advice.Knowledge;
+import pairwright.advice.KnowledgeStore;
+import pairwright.model.Reading;
+import pairwright.rules.RuleInfo;
+
+/** The addresses and what answers at each. */
+final class Routes {
+    private static final int LONGEST_SEARCH = 200;
+    private static final int MOST_FOUND = 12;
+    private static final Pattern SCHEMA_NAME = Pattern.compile("[a-z-]{1,40}\\.schema\\.json");
+
+    private final KnowledgeStore knowledge;
+    private final ObjectMapper json;
+    private final PrometheusMeterRegistry metrics;
+    private final Advisor advisor;
+    private final String openApi = resource("/pairwright/openapi.yaml");
+
+    /** An entry in a list. */
+    record Line(String id, String name, String family, String says) {
+    }
+
+    /** What a list holds. */
+    record Lines(List<Line> entries) {
+    }
+
+    /** What a search found. */
+    record Found(String words, List<Reading> found) {
+    }
+
+    /** A rule in a list. */
+    record RuleLine(String id, String title, String concern, String effect, double points, String says) {
+    }
+
+    /** The rules. */
+    record RuleLines(String version, List<RuleLine> rules) {
+    }
+
+    /** How the server is. */
+    record Health(String status, String version, String catalogueVersion, String rulesVersion, List<String> faults) {
+    }
+
+    Routes(KnowledgeStore knowledge, ObjectMapper json, PrometheusMeterRegistry metrics) {
+        this.knowledge = knowledge;
+        this.json = json;
+        this.metrics = metrics;
+        this.advisor = new Advisor(knowledge::current);
+    }
+
+    void add(RoutesConfig routes) {
+        routes.post("/api/ask", this::ask);
+        routes.get("/api/sources", context -> list(context, now().catalogue().sources().values().stream()
+                .map(source -> new Line(source.id(), source.name(), source.family().id(), source.says())).toList()));
+        routes.get("/api/sources/{id}", context -> entry(context, now().catalogue().sources(), "source"));
+        routes.get("/api/mics", context -> list(context, now().catalogue().mics().values().stream()
+                .map(mic -> new Line(mic.id(), mic.name(), mic.family().id(), mic.says())).toList()));
+        routes.get("/api/mics/{id}", context -> entry(context, now().catalogue().mics(), "mic type"));
+        routes.get("/api/characters", context -> list(context, now().catalogue().characters().values().stream()
+                .map(character -> new Line(character.id(), character.name(), null, character.says())).toList()));
+        routes.get("/api/characters/{id}", context -> entry(context, now().catalogue().characters(), "character"));
+        routes.get("/api/rooms", context -> list(context, now().catalogue().rooms().values().stream()
+                .map(room -> new Line(room.id(), room.name(), null, room.says())).toList()));
+        routes.get("/api/rooms/{id}", context -> entry(context, now().catalogue().rooms(), "room"));
+        routes.get("/api/techniques", context -> list(context, now().catalogue().techniques().values().stream()
+                .map(technique -> new Line(technique.id(), technique.name(), technique.arrangement().id(), technique.says())).toList()));
+        routes.get("/api/techniques/{id}", context -> entry(context, now().catalogue().techniques(), "technique"));
+        routes.get("/api/rules", this::rules);
+        routes.get("/api/rules/{id}", this::rule);
+        routes.get("/api/search", this::search);
+        routes.get("/health", this::health);
+        routes.get("/metrics", context -> context.contentType("text/plain; version=0.0.4; charset=utf-8").result(metrics.scrape()));
+        routes.get("/openapi.yaml", context -> context.contentType("application/yaml; charset=utf-8").result(openApi));
+        routes.get("/schema/{name}", this::schema);
+    }
+
+    private Knowledge now() {
+        return knowledge.current();
+    }
+
+    private void ask(Context context) {
+        String type = Objects.requireNonNullElse(context.contentType(), "").toLowerCase(Locale.ROOT);
+        if (!type.startsWith("application/json")) {
+            throw new BadRequest(Problem.of(415, "Content-Type is " + (type.isEmpty() ? "missing" : "\"" + shortened(type) + "\"")
+                    + ". Send application/json"));
+        }
+        String body = new String(context.bodyAsBytes(), StandardCharsets.UTF_8);
+        answer(context, advisor.ask(RequestBody.read(body, json)));
+    }
+
+    private void list(Context context, List<Line> lines) {
+        answer(context, new Lines(lines));
+    }
+
+    private void entry(Context context, Map<String, ?> entries, String kind) {
+        String id = context.pathParam("id");
+        Object entry = entries.get(id);
+        if (entry == null) {
+            throw new BadRequest(Problem.of(404, noSuch(kind, id, entries.keySet())));
+        }
+        answer(context, entry);
+    }
+
+    private String noSuch(String kind, String id, Collection<String> known) {
+        List<String> near = now().reader().nearest(shortened(id).replace('-', ' '), MOST_FOUND).stream()
+                .map(Reading::id).filter(known::contains).distinct().limit(3).toList();
+        return "There is no " + kind + " \"" + shortened(id) + "\"." + (near.isEmpty() ? "" : " Maybe " + String.join(" or ", near));
+    }
+
+    private void rules(Context context) {
+        answer(context, new RuleLines(now().rules().version(), now().rules().rules().stream()
+                .map(rule -> new RuleLine(rule.id(), rule.title(), rule.concern(), rule.effect().id(), rule.points(), rule.says()))
+                .toList()));
+    }
+
+    private void rule(Context context) {
+        String id = context.pathParam("id");
+        RuleInfo rule = now().rules().rules().stream().filter(one -> one.id().equalsIgnoreCase(id)).findFirst().orElseThrow(
+                () -> new BadRequest(Problem.of(404, "There is no rule \"" + shortened(id) + "\". All ids are at /api/rules")));
+        answer(context, rule);
+    }
+
+    private void search(Context context) {
+        String words = context.queryParam("words");
+        if (words == null || words.isBlank()) {
+            throw new BadRequest(Problem.of(400, "words is missing. Ask like /api/search?words=snare"));
+        }
+        if (words.length() > LONGEST_SEARCH) {
+            throw new BadRequest(Problem.of(400, "words is " + words.length() + " characters; at most " + LONGEST_SEARCH + " are searched for"));
+        }
+        answer(context, new Found(words, now().reader().nearest(words, MOST_FOUND)));
+    }
+
+    private void health(Context context) {
+        List<String> faults = knowledge.faults();
+        answer(context, new Health(faults.isEmpty() ? "ok" : "ok, with the last good set", knowledge.programVersion(),
+                now().catalogue().version(), now().rules().version(), faults));
+    }
+
+    private void schema(Context context) {
+        String name = context.pathParam("name");
+        String text = SCHEMA_NAME.matcher(name).matches() ? resource("/pairwright/schema/" + name) : null;
+        if (text == null) {
+            throw new BadRequest(Problem.of(404, "There is no schema \"" + shortened(name) + "\""));
+        }
+        context.contentType("application/schema+json").result(text);
+    }
+
+    private void answer(Context context, Object entry) {
+        context.contentType("application/json; charset=utf-8").result(write(json, entry));
+    }
+
+    static String write(ObjectMapper json, Object value) {
+        try {
+            return json.writeValueAsString(value);
+        } catch (JsonProcessingException impossible) {
+            throw new UncheckedIOException(impossible);
+        }
+    }
+
+    private static String resource(String path) {
+        try (InputStream in = Routes.class.getResourceAsStream(path)) {
+            return in == null ? null : new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException broken) {
+            throw new UncheckedIOException(broken);
+        }
+    }
+
+    private static String shortened(String text) {
+        return text.length() <= 60 ? text : text.substring(0, 60) + "...";
+    }
+}
