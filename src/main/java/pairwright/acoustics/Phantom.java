@@ -42,11 +42,7 @@ public final class Phantom {
 
         /** What flows with both legs shorted to ground, milliamperes. */
         public double shortCircuitMa() {
-            return 1000 * supplyV / bothLegsOhm();
-        }
-
-        private double bothLegsOhm() {
-            return feedOhm / 2;
+            return 1000 * supplyV / (feedOhm / 2);
         }
     }
 
@@ -58,8 +54,19 @@ public final class Phantom {
      * to what flows into a short; nominal supply.
      */
     public static double voltsAtMic(System system, double currentMa) {
-        Check.within("currentMa", currentMa, 0, system.shortCircuitMa());
-        return Math.max(0, system.supplyV() - currentMa / 1000 * system.bothLegsOhm());
+        return voltsAtMic(system.supplyV(), system.feedOhm(), currentMa);
+    }
+
+    /**
+     * The same for a supply as measured and the resistor actually in each leg, {@code V - I R / 2} volts: small supplies run from
+     * a bus often give less than they should.
+     */
+    public static double voltsAtMic(double supplyV, double feedOhm, double currentMa) {
+        Check.positive("supplyV", supplyV, 100);
+        Check.positive("feedOhm", feedOhm, 100_000);
+        double bothLegsOhm = feedOhm / 2;
+        Check.within("currentMa", currentMa, 0, 1000 * supplyV / bothLegsOhm);
+        return Math.max(0, supplyV - currentMa / 1000 * bothLegsOhm);
     }
 
     /** Power left at the microphone, {@code I (V - I R / 2)} milliwatts; greatest where half the supply voltage is left. */

@@ -3,10 +3,10 @@ package pairwright.acoustics;
 /** A-weighting. Source: IEC 61672-1. */
 public final class Weighting {
     // the four corner frequencies of the standard's formula, squared
-    private static final double LOWEST = Math.pow(20.598997, 2);
-    private static final double LOW = Math.pow(107.65265, 2);
-    private static final double HIGH = Math.pow(737.86223, 2);
-    private static final double HIGHEST = Math.pow(12194.217, 2);
+    private static final double LOWEST = Math.pow(20.6, 2);
+    private static final double LOW = Math.pow(107.7, 2);
+    private static final double HIGH = Math.pow(737.9, 2);
+    private static final double HIGHEST = Math.pow(12194, 2);
 
     private static final double AT_ONE_KILOHERTZ_DB = unnormalisedDb(1000);
 

@@ -24,6 +24,7 @@ public record Answer(
      * The question as it was understood, with what was taken for granted.
      *
      * @param assumed what was not said and is taken as usual, in sentences
+     * @param numbers what was computed of the question as a whole; null when no source was understood
      */
     public record Asked(
             String words,
@@ -31,7 +32,45 @@ public record Answer(
             List<Reading> understood,
             List<String> notUnderstood,
             List<Reading> otherReadings,
-            List<String> assumed) {
+            List<String> assumed,
+            Numbers numbers) {
+    }
+
+    /**
+     * The question in numbers, as rules read them. Levels are null for a lead, room figures in the open air.
+     *
+     * @param typicalDbSpl running level at one metre, as it is played
+     * @param peakDbSpl loudest peak at one metre, as it is played
+     * @param typicalDba running level at one metre, A-weighted
+     * @param allowedHours how long that level at one metre may last in a day by the 85 dBA, 3 dB rule; 24 at the most
+     * @param preampGainDb the most gain at hand
+     * @param preampNoiseDbu its input noise
+     * @param preampOhm its input impedance
+     * @param channels the most channels an option may take
+     * @param volumeM3 of the room
+     * @param heightM of the room
+     * @param reverbTimeS of the room
+     * @param criticalDistanceM where an omni hears as much room as source
+     * @param roomNoiseDba of the room
+     * @param loudestNeighbourDbSpl running level of the loudest neighbour where the microphone is; null with none
+     * @param loudestNeighbourDegrees between the source and that neighbour; null with none
+     */
+    public record Numbers(
+            Double typicalDbSpl,
+            Double peakDbSpl,
+            Double typicalDba,
+            double allowedHours,
+            double preampGainDb,
+            double preampNoiseDbu,
+            double preampOhm,
+            int channels,
+            Double volumeM3,
+            Double heightM,
+            Double reverbTimeS,
+            Double criticalDistanceM,
+            double roomNoiseDba,
+            Double loudestNeighbourDbSpl,
+            Double loudestNeighbourDegrees) {
     }
 
     /**

@@ -13,6 +13,14 @@ package pairwright.model;
  * @param distanceM from the sounding surface
  * @param aimDegrees turned off the line to the source
  * @param nullDegrees where the pattern hears least, off its own axis; null for a pattern without a null
+ * @param nullMissDegrees between that null and the loudest neighbour; null without either
+ * @param sourceAngleDegrees the angle the source takes, seen from there
+ * @param distanceRatio its distance over the distance at which source and room are equally loud for this pattern; 0 where no air is between
+ * @param standRatio resisting over overturning moment on an ordinary light stand, boom between two legs; null where no boom is needed
+ * @param loadRatio input impedance over source impedance; null where it does not matter
+ * @param lowCornerHz below which a loose boundary plate loses bass; null for other types
+ * @param keepClearM how much room the player needs there; 0 for nothing in particular
+ * @param currentMa phantom current it draws; 0 for none
  * @param phantom whether phantom power is on
  * @param pad whether a pad is in
  * @param padDb which; 0 for none
@@ -32,6 +40,14 @@ public record Placement(
         double distanceM,
         double aimDegrees,
         Double nullDegrees,
+        Double nullMissDegrees,
+        double sourceAngleDegrees,
+        double distanceRatio,
+        Double standRatio,
+        Double loadRatio,
+        Double lowCornerHz,
+        double keepClearM,
+        double currentMa,
         boolean phantom,
         boolean pad,
         double padDb,

@@ -1,0 +1,75 @@
+package pairwright.rules;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.ArrayList;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+
+/**
+ * The texts of a folder of rules.
+ *
+ * @param drl rule texts by file, in order
+ * @param cases by rule id, in the order they stand
+ */
+record RuleFolder(Map<String, String> drl, Map<String, List<RuleInfo.Case>> cases) {
+    private static final int VERSION_LENGTH = 12;
+
+    static RuleFolder read(Path folder) throws IOException {
+        Map<String, String> drl = new TreeMap<>();
+        Map<String, List<RuleInfo.Case>> cases = new TreeMap<>();
+        List<Path> files;
+        try (Stream<Path> all = Files.walk(folder)) {
+            files = all.filter(Files::isRegularFile).sorted().toList();
+        }
+        for (Path file : files) {
+            String name = file.toString();
+            if (name.endsWith(".drl")) {
+                drl.put(name, Files.readString(file));
+            } else if (name.endsWith(".cases.yaml")) {
+                readCases(Files.readString(file), cases);
+            }
+        }
+        return new RuleFolder(drl, cases);
+    }
+
+    /** Only what a page needs: the rule, whether it fires, and the situation in words. A test holds this against a YAML parser. */
+    private static void readCases(String yaml, Map<String, List<RuleInfo.Case>> cases) {
+        String rule = null;
+        boolean fires = false;
+        for (String line : yaml.lines().toList()) {
+            if (line.startsWith("- rule: ")) {
+                rule = line.substring("- rule: ".length()).strip();
+            } else if (line.startsWith("  fires:")) {
+                fires = true;
+            } else if (line.startsWith("  silent:")) {
+                fires = false;
+            } else if (line.startsWith("  says: ") && rule != null) {
+                String says = line.substring("  says: ".length()).strip();
+                cases.computeIfAbsent(rule, any -> new ArrayList<>()).add(new RuleInfo.Case(says, fires));
+            }
+        }
+    }
+
+    /** Changes when any rule changes: a few hex digits, the same wherever the folder lies. */
+    static String version(Iterable<String> texts) {
+        try {
+            MessageDigest digest = MessageDigest.getInstance("SHA-256");
+            texts.forEach(text -> digest.update((text + "\0").getBytes(StandardCharsets.UTF_8)));
+            return HexFormat.of().formatHex(digest.digest()).substring(0, VERSION_LENGTH);
+        } catch (NoSuchAlgorithmException impossible) {
+            throw new IllegalStateException(impossible);
+        }
+    }
+
+    String version() {
+        return version(drl.values());
+    }
+}

@@ -1,0 +1,216 @@
+package pairwright.rules;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.drools.drl.ast.descr.AnnotationDescr;
+import org.drools.drl.ast.descr.RuleDescr;
+import pairwright.model.Basis;
+import pairwright.model.Effect;
+import pairwright.model.Severity;
+import pairwright.model.Word;
+
+/**
+ * One rule as it stands in its file: reads what it says of itself, and finds what the rule compiler would let pass. A rule is one
+ * thing in one place, so all of it is asked for here.
+ */
+final class RuleText {
+    private static final Pattern BUILT_IN_ID = Pattern.compile("[A-Z]{3}-\\d{3}");
+    private static final Pattern HOUSE_ID = Pattern.compile("HOUSE-\\d{3}");
+    private static final Pattern CALL = Pattern.compile("out\\.(note|scaled)\\(\\s*drools\\.getRule\\(\\)\\s*,\\s*(\\$\\w+)\\s*(,.*)?\\);", Pattern.DOTALL);
+    private static final Pattern QUOTED = Pattern.compile("\"([^\"]*)\"");
+    private static final double MOST_POINTS = 12;
+    private static final List<String> KNOWN =
+            List.of("title", "effect", "points", "severity", "says", "why", "on", "basis", "teachable");
+
+    private final String file;
+    private final String text;
+    private final RuleDescr rule;
+    private final boolean house;
+    private final List<Problem> problems = new ArrayList<>();
+
+    RuleText(String file, String text, RuleDescr rule, boolean house) {
+        this.file = file;
+        this.text = text;
+        this.rule = rule;
+        this.house = house;
+    }
+
+    List<Problem> problems() {
+        return problems;
+    }
+
+    /** What the rule says of itself; null if so much is wrong that it cannot be told. */
+    RuleInfo read(String concern, String topic, List<RuleInfo.Case> cases) {
+        if (!(house ? HOUSE_ID : BUILT_IN_ID).matcher(rule.getName()).matches()) {
+            wrong(null, "a rule is named by its id, such as " + (house ? "HOUSE-001" : "LVL-003"));
+        }
+        for (String name : new TreeSet<>(rule.getAnnotationNames())) {
+            if (!KNOWN.contains(name)) {
+                wrong("@" + name, "@" + name + " means nothing here. Use " + String.join(", ", KNOWN));
+            }
+        }
+        String title = needed("title");
+        Effect effect = word("effect", Effect.values(), needed("effect"));
+        String says = needed("says");
+        String why = needed("why");
+        Basis on = word("on", Basis.values(), needed("on"));
+        String basis = needed("basis");
+        String severityWord = value("severity");
+        Severity severity = severityWord == null ? null : word("severity", Severity.values(), severityWord);
+        String teachable = value("teachable");
+        if (teachable != null && !teachable.equals("true") && !teachable.equals("false")) {
+            wrong("@teachable", "@teachable is true or false, not " + teachable);
+        }
+        double points = points(effect);
+        if (effect == Effect.CAUTION && severityWord == null) {
+            wrong("@effect", "a caution needs @severity(\"note\"), (\"care\") or (\"danger\")");
+        }
+        if (effect != null && effect != Effect.CAUTION && severityWord != null) {
+            wrong("@severity", "only a caution has a severity");
+        }
+        consequence(says, effect);
+        if (!problems.isEmpty()) {
+            return null;
+        }
+        return new RuleInfo(rule.getName(), title, concern, topic, effect, severity, points, says, why, on, basis,
+                "true".equals(teachable), cases);
+    }
+
+    private double points(Effect effect) {
+        String given = value("points");
+        if (effect == null) {
+            return 0;
+        }
+        boolean moves = effect == Effect.FOR || effect == Effect.AGAINST;
+        if (!moves) {
+            if (given != null) {
+                wrong("@points", "what " + (effect == Effect.CAUTION ? "cautions" : "rules out") + " has no points");
+            }
+            return 0;
+        }
+        double points;
+        try {
+            points = given == null ? 0 : Double.parseDouble(given);
+        } catch (NumberFormatException notANumber) {
+            points = 0;
+        }
+        if (effect == Effect.FOR && !(points > 0 && points <= MOST_POINTS)) {
+            wrong("@points", "what speaks for has points above 0, at most 12, not " + given);
+        }
+        if (effect == Effect.AGAINST && !(points < 0 && points >= -MOST_POINTS)) {
+            wrong("@points", "what speaks against has points below 0, at least -12, not " + given);
+        }
+        return points;
+    }
+
+    /** After "then" stands one call, so that a rule can do nothing but speak. */
+    private void consequence(String says, Effect effect) {
+        Matcher call = CALL.matcher(String.valueOf(rule.getConsequence()).strip());
+        if (!call.matches() || call.group(3) != null && call.group(3).contains(";")) {
+            wrong("then", "after then stands one call: out.note(drools.getRule(), $subject, \"nameUnit\", value, ...); "
+                    + "or out.scaled(drools.getRule(), $subject, share, ...);");
+            return;
+        }
+        if (call.group(1).equals("scaled") && effect != Effect.FOR && effect != Effect.AGAINST) {
+            wrong("then", "only what speaks for or against can be scaled");
+        }
+        Class<?> subject = subject(call.group(2));
+        if (subject == null) {
+            wrong(call.group(2), call.group(2) + " is not a Setting, a Placed or a Paired of this rule");
+            return;
+        }
+        List<String> values = new ArrayList<>();
+        Matcher quoted = QUOTED.matcher(call.group(3) == null ? "" : call.group(3));
+        while (quoted.find()) {
+            String name = quoted.group(1);
+            values.add(name);
+            try {
+                UnitNames.unitOf(name);
+            } catch (IllegalArgumentException noUnit) {
+                wrong(name, noUnit.getMessage());
+            }
+        }
+        if (says == null) {
+            return;
+        }
+        List<String> placeholders = Sentence.placeholders(says);
+        if (placeholders.isEmpty() && effect != Effect.CAUTION) {
+            wrong("@says", "the sentence names neither a number nor what it speaks of. Put at least one name in braces");
+        }
+        for (String name : placeholders) {
+            if (!values.contains(name) && !Sentence.isText(name, subject)) {
+                wrong("@says", "{" + name + "} is neither a value given after then nor a name for " + subject.getSimpleName());
+            }
+        }
+        if (says.replaceAll("\\{[^{}]*}", "").matches("(?s).*[{}].*")) {
+            wrong("@says", "a brace is left open");
+        }
+    }
+
+    private Class<?> subject(String variable) {
+        Matcher bound = Pattern.compile(Pattern.quote(variable) + "\\s*:\\s*(Setting|Placed|Paired)\\b").matcher(ownText());
+        if (!bound.find()) {
+            return null;
+        }
+        return switch (bound.group(1)) {
+            case "Setting" -> Setting.class;
+            case "Placed" -> Placed.class;
+            default -> Paired.class;
+        };
+    }
+
+    private String needed(String name) {
+        String value = value(name);
+        if (value == null || value.isBlank()) {
+            wrong(null, "@" + name + " is missing");
+            return null;
+        }
+        return value;
+    }
+
+    private String value(String name) {
+        AnnotationDescr annotation = rule.getAnnotation(name);
+        if (annotation == null) {
+            return null;
+        }
+        Object value = annotation.getValue();
+        if (value == null) {
+            return null;
+        }
+        String text = value.toString().strip();
+        return text.length() > 1 && text.startsWith("\"") && text.endsWith("\"")
+                ? text.substring(1, text.length() - 1).translateEscapes() : text;
+    }
+
+    private <W extends Word> W word(String name, W[] words, String given) {
+        if (given == null) {
+            return null;
+        }
+        for (W word : words) {
+            if (word.id().equals(given)) {
+                return word;
+            }
+        }
+        wrong("@" + name, "@" + name + " is one of " + Arrays.stream(words).map(Word::id).toList() + ", not \"" + given + "\"");
+        return null;
+    }
+
+    private String ownText() {
+        String[] lines = text.split("\n", -1);
+        return String.join("\n", Arrays.asList(lines).subList(Math.max(0, rule.getLine() - 1), Math.min(lines.length, rule.getEndLine())));
+    }
+
+    private void wrong(String near, String what) {
+        int line = rule.getLine();
+        if (near != null) {
+            int at = ownText().indexOf(near);
+            line += at < 0 ? 0 : (int) ownText().substring(0, at).chars().filter(c -> c == '\n').count();
+        }
+        problems.add(new Problem(file, line, rule.getName(), what));
+    }
+}

@@ -1,0 +1,164 @@
+package pairwright.rules;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import pairwright.model.Value;
+
+/** Fills the sentence of a rule with the names and numbers of one finding. */
+final class Sentence {
+    private static final Pattern PLACEHOLDER = Pattern.compile("\\{([^{}]*)}");
+    private static final Set<String> FOR_ALL = Set.of("source", "room", "wanted");
+    private static final Set<String> FOR_PLACED = Set.of("mic", "pattern", "position", "why", "danger", "keepClear");
+    private static final Set<String> FOR_PAIRED = Set.of("first", "second", "firstPosition", "secondPosition", "technique", "why", "care");
+
+    private Sentence() {
+    }
+
+    /** The names in braces, in order. */
+    static List<String> placeholders(String says) {
+        List<String> names = new ArrayList<>();
+        Matcher matcher = PLACEHOLDER.matcher(says);
+        while (matcher.find()) {
+            names.add(matcher.group(1));
+        }
+        return names;
+    }
+
+    /** Whether a name in braces stands for words, not for a number, when a rule speaks of such a subject. */
+    static boolean isText(String name, Class<?> subject) {
+        return FOR_ALL.contains(name) || subject == Placed.class && FOR_PLACED.contains(name)
+                || subject == Paired.class && FOR_PAIRED.contains(name);
+    }
+
+    static String says(Finding finding, Setting setting) {
+        Matcher matcher = PLACEHOLDER.matcher(finding.rule().says());
+        StringBuilder sentence = new StringBuilder();
+        while (matcher.find()) {
+            matcher.appendReplacement(sentence, "");
+            String text = text(matcher.group(1), finding, setting);
+            sentence.append(startsSentence(sentence) ? capital(text) : text);
+        }
+        return matcher.appendTail(sentence).toString();
+    }
+
+    private static boolean startsSentence(CharSequence before) {
+        int end = before.length();
+        return end == 0 || end > 1 && before.charAt(end - 1) == ' ' && ".:?!".indexOf(before.charAt(end - 2)) >= 0
+                && before.charAt(end - 2) != ':';
+    }
+
+    private static String text(String name, Finding finding, Setting setting) {
+        String words = switch (name) {
+            case "source" -> the(setting.source().name());
+            case "room" -> the(setting.room().name());
+            case "wanted" -> setting.wanted() == null ? "natural" : small(setting.wanted().name());
+            default -> null;
+        };
+        if (words == null && finding.subject() instanceof Placed placed) {
+            words = text(name, placed);
+        } else if (words == null && finding.subject() instanceof Paired paired) {
+            words = text(name, paired);
+        }
+        return words == null ? number(name, finding) : words;
+    }
+
+    private static String text(String name, Placed placed) {
+        return switch (name) {
+            case "mic" -> mic(placed);
+            case "pattern" -> placed.pattern().id();
+            case "position" -> small(placed.position().name());
+            case "why" -> placed.habitWhy();
+            case "danger" -> placed.dangerSays();
+            case "keepClear" -> placed.keepClear();
+            default -> null;
+        };
+    }
+
+    private static String text(String name, Paired paired) {
+        return switch (name) {
+            case "first" -> mic(paired.first());
+            case "second" -> mic(paired.second());
+            case "firstPosition" -> small(paired.first().position().name());
+            case "secondPosition" -> small(paired.second().position().name());
+            case "technique" -> small(paired.technique().name());
+            case "why" -> paired.why();
+            case "care" -> String.join(" ", paired.technique().care());
+            default -> null;
+        };
+    }
+
+    /** The type without what follows a comma: the pattern is said where it matters. */
+    private static String mic(Placed placed) {
+        String name = placed.mic().name();
+        int comma = name.indexOf(',');
+        return the(comma < 0 ? name : name.substring(0, comma));
+    }
+
+    private static String the(String name) {
+        return name.startsWith("The ") ? small(name) : "the " + small(name);
+    }
+
+    /** First letter small, unless the word is an abbreviation. */
+    private static String small(String name) {
+        return name.length() > 1 && Character.isUpperCase(name.charAt(1)) || name.isEmpty()
+                ? name : name.substring(0, 1).toLowerCase(Locale.ROOT) + name.substring(1);
+    }
+
+    private static String capital(String text) {
+        return text.isEmpty() ? text : text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
+    }
+
+    private static String number(String name, Finding finding) {
+        for (Value value : finding.values()) {
+            if (value.name().equals(name)) {
+                return forPeople(value.value(), value.unit());
+            }
+        }
+        throw new IllegalStateException("Rule " + finding.rule().id() + " says {" + name + "} but gave no such value");
+    }
+
+    /** A number with its unit, rounded as far as anybody would trust it. */
+    static String forPeople(double value, String unit) {
+        double size = Math.abs(value);
+        return switch (unit) {
+            case "m" -> size < 0.995 ? whole(value * 100) + " cm" : (size < 10 ? tenths(value) : whole(value)) + " m";
+            case "Hz" -> size < 995 ? whole(value) + " Hz" : (size < 9950 ? tenths(value / 1000) : whole(value / 1000)) + " kHz";
+            case "dB", "dB SPL", "dB(A)", "dBu", "dBFS" -> (size < 3 ? halves(value) : whole(value)) + " " + unit;
+            case "degrees" -> whole(value) + " degrees";
+            case "ohm" -> size < 1000 ? whole(value) + " ohm"
+                    : size < 1e6 ? tenths(value / 1000) + " kohm" : tenths(value / 1e6) + " Mohm";
+            case "h" -> hours(value);
+            case "1" -> tenths(value);
+            default -> (size < 10 ? tenths(value) : whole(value)) + " " + unit;
+        };
+    }
+
+    private static String hours(double value) {
+        if (value >= 0.995) {
+            String shown = value < 5 ? halves(value) : whole(value);
+            return shown + (shown.equals("1") ? " hour" : " hours");
+        }
+        long minutes = Math.round(value * 60);
+        return minutes < 1 ? "less than a minute" : minutes == 1 ? "1 minute" : minutes + " minutes";
+    }
+
+    private static String whole(double value) {
+        return Long.toString(Math.round(value));
+    }
+
+    private static String halves(double value) {
+        return short1(Math.round(value * 2) / 2.0);
+    }
+
+    private static String tenths(double value) {
+        return short1(Math.round(value * 10) / 10.0);
+    }
+
+    private static String short1(double value) {
+        return value == Math.rint(value) ? whole(value) : String.format(Locale.ROOT, "%.1f", value);
+    }
+}

@@ -1,0 +1,94 @@
+package pairwright.search;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Predicate;
+import pairwright.model.Catalogue;
+import pairwright.model.Reading;
+
+/** The names of the entries, to find those that come near to some words: while they are typed, or where none was meant clearly. */
+final class Names {
+
+    /** Of 1; below it two names only look alike by chance. */
+    private static final double NEAR = 0.6;
+    private static final int LONGEST_QUERY = 12;
+
+    private record Name(Reading entry, List<String> spellings) {
+    }
+
+    private record Near(Reading entry, double score) {
+    }
+
+    private final List<Name> names = new ArrayList<>();
+    private final Speller speller;
+
+    Names(Catalogue catalogue, Speller speller) {
+        this.speller = speller;
+        catalogue.sources().values().forEach(source -> add("source", source.id(), source.name(), source.words()));
+        catalogue.words().names().stream().filter(more -> catalogue.sources().containsKey(more.source()))
+                .forEach(more -> add("source", more.source(), catalogue.sources().get(more.source()).name(), more.words()));
+        catalogue.words().ambiguities().forEach(word -> word.readings().stream().filter(catalogue.sources()::containsKey)
+                .forEach(id -> add("source", id, catalogue.sources().get(id).name(), word.words())));
+        catalogue.rooms().values().forEach(room -> add("room", room.id(), room.name(), room.words()));
+        catalogue.characters().values().forEach(wanted -> add("character", wanted.id(), wanted.name(), wanted.words()));
+        catalogue.mics().values().forEach(mic -> add("mic-type", mic.id(), mic.name(), mic.words()));
+    }
+
+    private void add(String as, String id, String name, List<String> words) {
+        var entry = new Reading("", as, id, name);
+        names.add(new Name(entry, spellings(id.replace('-', ' '))));
+        names.add(new Name(entry, spellings(name)));
+        words.forEach(word -> names.add(new Name(entry, spellings(word))));
+    }
+
+    private static List<String> spellings(String phrase) {
+        return Text.tokens(phrase).stream().map(Token::spelling).toList();
+    }
+
+    List<Reading> nearest(String words, Predicate<Reading> kinds, int most) {
+        var wanted = spellings(words);
+        if (wanted.isEmpty() || wanted.size() > LONGEST_QUERY) {
+            return List.of();
+        }
+        Map<Reading, Double> best = new HashMap<>();
+        for (var name : names) {
+            if (kinds.test(name.entry())) {
+                best.merge(name.entry(), likeness(wanted, name.spellings()), Math::max);
+            }
+        }
+        return best.entrySet().stream()
+                .map(found -> new Near(found.getKey(), found.getValue()))
+                .filter(near -> near.score() >= NEAR)
+                .sorted(Comparator.comparingDouble(Near::score).reversed().thenComparing(near -> near.entry().id()))
+                .limit(Math.max(0, most))
+                .map(near -> new Reading(words, near.entry().as(), near.entry().id(), near.entry().name()))
+                .toList();
+    }
+
+    /** How well every wanted word is found in the name, and a little for how much of the name they are. */
+    private double likeness(List<String> wanted, List<String> name) {
+        if (name.isEmpty()) {
+            return 0;
+        }
+        double sum = 0;
+        for (var word : wanted) {
+            sum += name.stream().mapToDouble(known -> likeness(word, known)).max().orElse(0);
+        }
+        double share = Math.min(1.0, (double) wanted.size() / name.size());
+        return 0.9 * sum / wanted.size() + 0.1 * share;
+    }
+
+    private double likeness(String typed, String known) {
+        if (known.equals(typed)) {
+            return 1;
+        }
+        if (known.startsWith(typed)) {
+            return 0.85 + 0.1 * typed.length() / known.length();
+        }
+        double alike = speller.likeness(typed, known);
+        return typed.length() >= 3 && alike >= NEAR ? 0.8 * alike : 0;
+    }
+}

@@ -1,0 +1,93 @@
+package pairwright.search;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import pairwright.model.Catalogue;
+import pairwright.model.Vocabulary;
+
+/** Finds the phrases of the catalogue in a sentence. */
+final class Tagger {
+
+    private final Map<Kind, Phrases> phrases = new EnumMap<>(Kind.class);
+
+    Tagger(Catalogue catalogue) {
+        for (var kind : Kind.values()) {
+            phrases.put(kind, new Phrases(kind));
+        }
+        addAmbiguities(catalogue);
+        catalogue.sources().values().forEach(source -> add(Kind.SOURCE, source.id(), source.name(), source.words()));
+        catalogue.rooms().values().forEach(room -> add(Kind.ROOM, room.id(), room.name(), room.words()));
+        catalogue.characters().values().forEach(wanted -> add(Kind.CHARACTER, wanted.id(), wanted.name(), wanted.words()));
+        catalogue.mics().values().forEach(mic -> add(Kind.MIC_TYPE, mic.id(), mic.name(), mic.words()));
+        addWords(catalogue.words());
+    }
+
+    /** Before the sources, so that the readings stand in the order of the list; a source that is not there is no reading. */
+    private void addAmbiguities(Catalogue catalogue) {
+        var sources = catalogue.sources().keySet();
+        var words = catalogue.words();
+        words.ambiguities().forEach(ambiguity -> ambiguity.readings().stream().filter(sources::contains)
+                .forEach(reading -> of(Kind.SOURCE).add(reading, ambiguity.words())));
+        words.names().stream().filter(more -> sources.contains(more.source()))
+                .forEach(more -> of(Kind.SOURCE).add(more.source(), more.words()));
+    }
+
+    private void addWords(Vocabulary words) {
+        words.ways().forEach(way -> add(Kind.WAY, way.id(), way.name(), way.words()));
+        words.dynamics().forEach(dynamic -> of(Kind.DYNAMIC).add(dynamic.id(), dynamic.words()));
+        words.opposites().forEach(opposite -> of(Kind.FAULT).add(opposite.character(), opposite.faults()));
+        words.limits().forEach(limit -> of(Kind.LIMIT).add(limit.id(), limit.words()));
+        words.neighbours().forEach(beside -> of(beside.follows() ? Kind.AFTER_NEIGHBOUR : Kind.BEFORE_NEIGHBOUR)
+                .add(beside.id(), beside.words()));
+        words.circumstances().forEach(circumstance -> of(Kind.CIRCUMSTANCE).add(circumstance.id(), circumstance.words()));
+        words.families().forEach(family -> of(Kind.FAMILY).add(family.id(), family.words()));
+        words.modifiers().forEach(modifier -> of(Kind.MODIFIER).add(modifier.id(), modifier.words()));
+        words.numbers().forEach(number -> of(Kind.NUMBER).add(Double.toString(number.value()), number.words()));
+        words.quantities().forEach(quantity -> of(Kind.QUANTITY).add(quantity.id(), quantity.words()));
+        of(Kind.IGNORED).add("ignored", words.ignored());
+    }
+
+    private void add(Kind kind, String id, String name, List<String> words) {
+        of(kind).add(id, id.replace('-', ' '));
+        of(kind).add(id, name);
+        of(kind).add(id, words);
+    }
+
+    private Phrases of(Kind kind) {
+        return phrases.get(kind);
+    }
+
+    /** The stems a misspelt word may stand for. */
+    Set<String> correctStems() {
+        var stems = new LinkedHashSet<String>();
+        phrases.forEach((kind, list) -> {
+            if (kind.isCorrected()) {
+                stems.addAll(list.stems());
+            }
+        });
+        return stems;
+    }
+
+    /** The phrases that hold against each other, in the order they stand. */
+    List<Tag> tags(List<Token> tokens) {
+        var all = new ArrayList<Tag>();
+        phrases.values().forEach(list -> all.addAll(list.tags(tokens)));
+        all.sort(Comparator.comparingInt(Tag::first).thenComparing(Comparator.comparingInt(Tag::length).reversed())
+                .thenComparing(Tag::kind));
+        return new ArrayList<>(all.stream().filter(tag -> all.stream().noneMatch(other -> overrules(other, tag))).toList());
+    }
+
+    /** A longer phrase overrules one inside it, and a word spelt exactly overrules one that only shares its stem. */
+    private static boolean overrules(Tag other, Tag tag) {
+        if (other.kind() == tag.kind() || !other.covers(tag)) {
+            return false;
+        }
+        return other.length() > tag.length() ? !tag.kind().survivesInside(other.kind())
+                : tag.length() == 1 && other.exact() && !tag.exact();
+    }
+}

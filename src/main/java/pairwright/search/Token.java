@@ -1,0 +1,18 @@
+package pairwright.search;
+
+/**
+ * One word of a sentence.
+ *
+ * @param start of it in the sentence
+ * @param end of it in the sentence
+ * @param spelling in lower case, without accents
+ * @param stem the spelling without its ending
+ * @param opens whether a comma or another stop stands before it
+ */
+record Token(int start, int end, String spelling, String stem, boolean opens) {
+
+    /** The same place in the sentence, read as another word. */
+    Token readAs(String otherStem) {
+        return new Token(start, end, otherStem, otherStem, opens);
+    }
+}
