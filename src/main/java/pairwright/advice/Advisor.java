@@ -12,6 +12,7 @@ import pairwright.model.Meaning;
 import pairwright.model.Option;
 import pairwright.model.Question;
 import pairwright.model.Request;
+import pairwright.model.RuledOut;
 import pairwright.rules.Finding;
 import pairwright.rules.Paired;
 import pairwright.rules.Placed;
@@ -41,20 +42,20 @@ public final class Advisor {
         Meaning meaning = Questions.of(request, now.catalogue(), now.reader());
         Question question = meaning.question();
         if (question.source() == null) {
-            return answer(now, meaning, List.of(), List.of(), List.of(), List.of());
+            return answer(now, meaning, null, List.of(), List.of(), List.of());
         }
         Scene scene = Scene.of(question, now.catalogue());
         Verdict verdict = judge(scene, now.rules());
         List<Option> options = verdict.options(now.rules(), question.options());
-        return answer(now, meaning, scene.assumed(), options, RuledOutList.of(scene, verdict.judged(), now.rules()),
+        return answer(now, meaning, scene, options, RuledOutList.of(scene, verdict.judged(), now.rules()),
                 options.isEmpty() ? instead(question, now) : List.of());
     }
 
-    private static Answer answer(Knowledge now, Meaning meaning, List<String> assumed, List<Option> options,
-            List<pairwright.model.RuledOut> ruledOut, List<Answer.Instead> instead) {
+    private static Answer answer(Knowledge now, Meaning meaning, Scene scene, List<Option> options,
+            List<RuledOut> ruledOut, List<Answer.Instead> instead) {
         return new Answer(
                 new Answer.Asked(meaning.question().words(), meaning.question(), meaning.understood(), meaning.notUnderstood(),
-                        meaning.otherReadings(), assumed),
+                        meaning.otherReadings(), scene == null ? List.of() : scene.assumed(), scene == null ? null : scene.numbers()),
                 options,
                 ruledOut,
                 instead,

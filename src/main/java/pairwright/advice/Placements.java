@@ -29,25 +29,38 @@ final class Placements {
     /** How far a microphone may be turned to put a null on a neighbour where the position does not say more. */
     private static final double MOST_TURN_DEGREES = 30;
     private static final double SMALLEST_TURN_DEGREES = 8;
-    private static final double NO_BOOM = 100;
+    static final double NO_BOOM = 100;
     /** An ordinary light stand with its boom out; what a stand on hand weighs is for a plan to say. */
     private static final StandStability.Stand LIGHT_STAND = new StandStability.Stand(2.5, 0.35, 3);
-    private static final double BOOM_REACH_M = 0.8;
-    private static final StandStability.Load BOOM = new StandStability.Load(0.5, BOOM_REACH_M / 2);
+    private static final double BOOM_REACH_M = 0.5;
+    private static final double OVERHEAD_REACH_M = 0.8;
+    private static final double BOOM_KG = 0.5;
     /** Side of the plate a boundary microphone brings along when it does not lie on a floor or lid. */
     private static final double LOOSE_PLATE_M = 0.5;
     /** Loads above this are wanted by bare contacts, which go through an active line box. */
     private static final double BARE_CONTACT_OHM = 100_000;
-    private static final double NEVER_MIND = 1000;
-    private static final double NOWHERE_NEAR_DEGREES = 180;
+    static final double NEVER_MIND = 1000;
+    static final double NOWHERE_NEAR_DEGREES = 180;
 
     private final Scene scene;
     private final Predictor predictor;
+    private final List<Habit> habits;
     private final List<Placed> placed = new ArrayList<>(1024);
 
     private Placements(Scene scene) {
         this.scene = scene;
         this.predictor = new Predictor(scene);
+        this.habits = habits(scene);
+    }
+
+    /** The habits that hold as the source is played: those of the way it is played, where it has any, come in place of the general choices. */
+    static List<Habit> habits(Scene scene) {
+        List<String> ways = scene.question().ways();
+        List<Habit> all = scene.setting().source().habits();
+        boolean special = all.stream().anyMatch(habit -> habit.onlyWays().stream().anyMatch(ways::contains));
+        return all.stream().filter(habit -> habit.onlyWays().isEmpty()
+                ? !special || habit.rank() == HabitRank.AVOID
+                : habit.onlyWays().stream().anyMatch(ways::contains)).toList();
     }
 
     /** All of them, within the limits of the question, in a stable order; their index is their place in the list. */
@@ -82,9 +95,9 @@ final class Placements {
     }
 
     private void list(MicType mic) {
-        List<Habit> habits = scene.setting().source().habits().stream().filter(habit -> habit.micType().equals(mic.id())).toList();
+        List<Habit> habits = this.habits.stream().filter(habit -> habit.micType().equals(mic.id())).toList();
         for (Position position : scene.setting().source().positions()) {
-            if (!fits(mic, position)) {
+            if (!fits(mic, position) || !sensible(position)) {
                 continue;
             }
             for (PatternData pattern : mic.patterns()) {
@@ -95,6 +108,10 @@ final class Placements {
                 }
             }
         }
+    }
+
+    private boolean sensible(Position position) {
+        return position.onlyWays().isEmpty() || position.onlyWays().stream().anyMatch(scene.question().ways()::contains);
     }
 
     private static double[] distances(Position position) {
@@ -225,7 +242,8 @@ final class Placements {
         if (position.mount() != Mount.BOOM && position.mount() != Mount.OVERHEAD || mic.massKg() == null) {
             return NO_BOOM;
         }
+        double reachM = position.mount() == Mount.OVERHEAD ? OVERHEAD_REACH_M : BOOM_REACH_M;
         return Math.min(NO_BOOM, StandStability.ratio(LIGHT_STAND, StandStability.Boom.BETWEEN_LEGS,
-                new StandStability.Load(mic.massKg().typical(), BOOM_REACH_M), BOOM));
+                new StandStability.Load(mic.massKg().typical(), reachM), new StandStability.Load(BOOM_KG, reachM / 2)));
     }
 }

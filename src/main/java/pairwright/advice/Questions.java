@@ -156,7 +156,7 @@ final class Questions {
         }
         within("/limits/mics", limits.mics(), 1, MOST_CHANNELS, "mics");
         within("/limits/preampGainDb", limits.preampGainDb(), 0, 100, "preampGainDb");
-        within("/limits/preampNoiseDbu", limits.preampNoiseDbu(), -140, -80, "preampNoiseDbu");
+        within("/limits/preampNoiseDbu", limits.preampNoiseDbu(), -130, -80, "preampNoiseDbu");
         knownAll("/limits/onlyMicTypes", limits.onlyMicTypes(), catalogue.mics().keySet(), "mic type");
         knownAll("/limits/withoutMicTypes", limits.withoutMicTypes(), catalogue.mics().keySet(), "mic type");
     }

@@ -21,7 +21,7 @@ final class RuledOutList {
 
     static List<RuledOut> of(Scene scene, List<Judged> judged, RuleBase rules) {
         List<RuledOut> list = new ArrayList<>();
-        for (Habit habit : scene.setting().source().habits()) {
+        for (Habit habit : Placements.habits(scene)) {
             MicType mic = scene.catalogue().mics().get(habit.micType());
             if (habit.rank() == HabitRank.FIRST && list.size() < MOST / 2 && list.stream().noneMatch(one -> one.micType().equals(mic.id()))
                     && !(Placements.within(scene.question().limits(), mic) && mic.channels() <= scene.setting().channels())) {

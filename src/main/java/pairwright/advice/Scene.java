@@ -11,6 +11,7 @@ import pairwright.acoustics.Level;
 import pairwright.acoustics.OctaveCurve;
 import pairwright.acoustics.Room;
 import pairwright.acoustics.Weighting;
+import pairwright.model.Answer;
 import pairwright.model.Attack;
 import pairwright.model.Catalogue;
 import pairwright.model.Character;
@@ -138,6 +139,28 @@ record Scene(
                 question.circumstances().contains("live"));
         return new Scene(question, catalogue, setting, spectrum, weights(spectrum),
                 wanted == null ? OctaveCurve.ZERO : wanted.toneDb(), absorptionM2, List.copyOf(beside), List.copyOf(assumed));
+    }
+
+    /** The same for the answer, so that every number a reason uses can be found in it. */
+    Answer.Numbers numbers() {
+        boolean acoustic = setting.source().level() != null;
+        boolean indoors = !setting.room().outdoors();
+        return new Answer.Numbers(
+                acoustic ? setting.typicalDbSpl() : null,
+                acoustic ? setting.peakDbSpl() : null,
+                acoustic ? setting.typicalDba() : null,
+                setting.allowedHours(),
+                setting.preampGainDb(),
+                setting.preampNoiseDbu(),
+                setting.preampOhm(),
+                setting.channels(),
+                indoors ? setting.volumeM3() : null,
+                indoors ? setting.room().heightM() : null,
+                indoors ? setting.room().reverbTimeS() : null,
+                indoors ? setting.criticalDistanceM() : null,
+                setting.room().noiseDba(),
+                beside.isEmpty() ? null : setting.loudestNeighbourDbSpl(),
+                beside.isEmpty() ? null : setting.loudestNeighbourDegrees());
     }
 
     private static Beside beside(Neighbour neighbour, Source other, Double absorptionM2) {

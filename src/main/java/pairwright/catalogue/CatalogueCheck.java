@@ -11,8 +11,8 @@ public final class CatalogueCheck {
     }
 
     /**
-     * Every fault of a folder, file by file. A folder with a {@code schema/} of its own, as the one the program is built from has,
-     * stands alone; any other is a house folder, checked as it would be laid over what is built in.
+     * Every fault of a folder, file by file. A folder with a {@code schema/} of its own, as the one the program is built from
+     * has, stands alone; any other is a house folder, checked as it would be laid over what is built in.
      */
     public static List<FileFault> faults(Path folder) {
         return Files.isDirectory(folder.resolve("schema"))

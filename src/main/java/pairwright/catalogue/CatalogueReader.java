@@ -16,7 +16,6 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import pairwright.model.Catalogue;
@@ -33,7 +32,6 @@ public final class CatalogueReader {
     private final Path folder;
     private final Catalogue under;
     private final JsonMapper json = Json.mapper();
-    private final Function<String, EntrySchema> schemas = EntrySchema.all();
     private final List<FileFault> faults = new ArrayList<>();
     private final List<Entry<?>> entries = new ArrayList<>();
     private final Map<String, WordFile<?>> words = new LinkedHashMap<>();
@@ -72,12 +70,13 @@ public final class CatalogueReader {
 
     private Result read() {
         if (!Files.isDirectory(folder)) {
-            return new Result(null, List.of(new FileFault(folder, 1, 1, "there is no such folder. Name a folder that holds mics/, sources/ ...")));
+            return new Result(null, List.of(new FileFault(folder, 1, 1,
+                    "there is no such folder. Name a folder that holds mics/, sources/ ...")));
         }
         strangers();
         Kind.ENTRIES.forEach(this::entries);
         Kind.WORDS.forEach(this::words);
-        new CrossChecks(under, entries, words, schemas, faults).run();
+        new CrossChecks(under, entries, words, faults).run();
         faults.sort(Comparator.comparing(FileFault::file).thenComparingInt(FileFault::line).thenComparingInt(FileFault::column)
                 .thenComparing(FileFault::says));
         List<FileFault> found = faults.stream().distinct().toList();
@@ -91,7 +90,8 @@ public final class CatalogueReader {
         for (Path each : list(folder)) {
             String name = each.getFileName().toString();
             if (Files.isDirectory(each) && !known.contains(name)) {
-                faults.add(new FileFault(each, 1, 1, "no kind of entry has a folder named " + name + ". " + Nearest.remedy(name, known)));
+                faults.add(new FileFault(each, 1, 1, "no kind of entry has a folder named " + name + ". " + Nearest.remedy(name,
+                        known)));
             }
         }
     }
@@ -107,7 +107,7 @@ public final class CatalogueReader {
     }
 
     private <T> T value(YamlFile yaml, Kind.Entries<T> kind) {
-        List<FileFault> wrong = schemas.apply(kind.schema()).faults(yaml);
+        List<FileFault> wrong = EntrySchema.named(kind.schema()).faults(yaml);
         faults.addAll(wrong);
         return wrong.isEmpty() ? bound(yaml, yaml.root(), "", kind.record()) : null;
     }
@@ -120,7 +120,7 @@ public final class CatalogueReader {
         YamlFile yaml = YamlFile.read(file, faults).orElse(null);
         List<T> items = null;
         if (yaml != null) {
-            List<FileFault> wrong = schemas.apply(kind.schema()).faults(yaml);
+            List<FileFault> wrong = EntrySchema.named(kind.schema()).faults(yaml);
             faults.addAll(wrong);
             if (wrong.isEmpty()) {
                 items = new ArrayList<>();
@@ -155,10 +155,12 @@ public final class CatalogueReader {
                 if (depth > 1) {
                     files.addAll(yamlFiles(each, depth - 1));
                 } else {
-                    faults.add(new FileFault(each, 1, 1, "a folder where files are expected is not read. Move its files up or away"));
+                    faults.add(new FileFault(each, 1, 1,
+                            "a folder where files are expected is not read. Move its files up or away"));
                 }
             } else if (!name.endsWith(ENDING)) {
-                faults.add(new FileFault(each, 1, 1, "a file that does not end in " + ENDING + " is not read. Rename it or move it away"));
+                faults.add(new FileFault(each, 1, 1, "a file that does not end in " + ENDING
+                        + " is not read. Rename it or move it away"));
             } else {
                 files.add(each);
             }
@@ -182,9 +184,11 @@ public final class CatalogueReader {
 
     private Catalogue whole() {
         Catalogue unversioned = new Catalogue(whole(Kind.MICS), whole(Kind.SOURCES), whole(Kind.ROOMS), whole(Kind.CHARACTERS),
-                whole(Kind.TECHNIQUES), new Vocabulary(whole(Kind.WAYS), whole(Kind.DYNAMICS), whole(Kind.LIMITS), whole(Kind.NEIGHBOURS),
+                whole(Kind.TECHNIQUES), new Vocabulary(whole(Kind.WAYS), whole(Kind.DYNAMICS), whole(Kind.LIMITS),
+                        whole(Kind.NEIGHBOURS),
                         whole(Kind.AMBIGUITIES), whole(Kind.CIRCUMSTANCES), whole(Kind.FAMILIES), whole(Kind.IGNORED),
-                        whole(Kind.NAMES), whole(Kind.OPPOSITES), whole(Kind.COMBINATIONS), whole(Kind.MODIFIERS), whole(Kind.NUMBERS),
+                        whole(Kind.NAMES), whole(Kind.OPPOSITES), whole(Kind.COMBINATIONS), whole(Kind.MODIFIERS),
+                                whole(Kind.NUMBERS),
                         whole(Kind.QUANTITIES)), "");
         return CatalogueVersion.stamped(unversioned);
     }

@@ -1,18 +1,18 @@
 package pairwright.catalogue;
 
+import java.io.BufferedInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
-import java.util.Collections;
 import java.util.List;
-import java.util.Map;
 import pairwright.model.Catalogue;
 
 /** The catalogue in use: what is built in, and the last house folder without a fault laid over it. */
 public final class CatalogueStore {
     /** Where the build leaves the catalogue on the class path. */
-    static final String PACKED = "META-INF/pairwright/catalogue.json";
+    static final String PACKED = "META-INF/pairwright/catalogue.bin";
+    private static final int READ_AHEAD = 1 << 16;
 
     private final Catalogue builtIn;
     private volatile Catalogue current;
@@ -56,15 +56,10 @@ public final class CatalogueStore {
                 throw new IllegalStateException("the program was built without its catalogue: " + PACKED
                         + " is not on the class path. Build it again with mvn package");
             }
-            Catalogue read = Json.mapper().readValue(in, Catalogue.class);
-            return new Catalogue(fixed(read.mics()), fixed(read.sources()), fixed(read.rooms()), fixed(read.characters()),
-                    fixed(read.techniques()), read.words(), read.version());
+            return Packed.read(new BufferedInputStream(in, READ_AHEAD), Catalogue.class);
         } catch (IOException broken) {
-            throw new UncheckedIOException("the built-in catalogue cannot be read. Build the program again with mvn package", broken);
+            throw new UncheckedIOException("the built-in catalogue cannot be read. Build the program again with mvn package",
+                    broken);
         }
-    }
-
-    private static <T> Map<String, T> fixed(Map<String, T> entries) {
-        return Collections.unmodifiableMap(entries);
     }
 }

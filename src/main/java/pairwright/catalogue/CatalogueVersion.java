@@ -24,7 +24,8 @@ final class CatalogueVersion {
         try {
             return Json.mapper().writeValueAsString(catalogue);
         } catch (JsonProcessingException impossible) {
-            throw new IllegalStateException("the catalogue cannot be written as JSON: " + impossible.getOriginalMessage(), impossible);
+            throw new IllegalStateException("the catalogue cannot be written as JSON: " + impossible.getOriginalMessage(),
+                    impossible);
         }
     }
 

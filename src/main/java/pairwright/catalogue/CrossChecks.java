@@ -1,6 +1,7 @@
 package pairwright.catalogue;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
@@ -11,7 +12,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.function.Function;
 import pairwright.model.Catalogue;
 import pairwright.model.Character;
 import pairwright.model.Habit;
@@ -26,6 +26,7 @@ import pairwright.model.Signal;
 import pairwright.model.Source;
 import pairwright.model.Technique;
 import pairwright.model.Vocabulary;
+import pairwright.model.Way;
 
 /** What no schema can say: whether entries agree with themselves and with each other. */
 final class CrossChecks {
@@ -36,7 +37,6 @@ final class CrossChecks {
     private final Catalogue under;
     private final List<Entry<?>> entries;
     private final Map<String, CatalogueReader.WordFile<?>> words;
-    private final Function<String, EntrySchema> schemas;
     private final List<FileFault> faults;
     private final Set<String> micTypes;
     private final Set<String> sources;
@@ -44,11 +44,10 @@ final class CrossChecks {
     private final Set<String> techniques;
 
     CrossChecks(Catalogue under, List<Entry<?>> entries, Map<String, CatalogueReader.WordFile<?>> words,
-            Function<String, EntrySchema> schemas, List<FileFault> faults) {
+            List<FileFault> faults) {
         this.under = under;
         this.entries = entries;
         this.words = words;
-        this.schemas = schemas;
         this.faults = faults;
         this.micTypes = ids(Kind.MICS);
         this.sources = ids(Kind.SOURCES);
@@ -134,7 +133,8 @@ final class CrossChecks {
                 double typical = node.get("typical").doubleValue();
                 double high = node.get("high").doubleValue();
                 if (low > typical || typical > high) {
-                    faults.add(yaml.fault(at, at.substring(at.lastIndexOf('/') + 1) + " runs from " + EntrySchema.shown(node.get("low"))
+                    faults.add(yaml.fault(at, at.substring(at.lastIndexOf('/') + 1) + " runs from "
+                            + EntrySchema.shown(node.get("low"))
                             + " over " + EntrySchema.shown(node.get("typical")) + " to " + EntrySchema.shown(node.get("high"))
                             + ". Put low, typical and high in rising order"));
                 }
@@ -150,7 +150,8 @@ final class CrossChecks {
         JsonNode list = entry.yaml().root().path("words");
         for (int i = 0; i < list.size(); i++) {
             if (!seen.add(plain(list.get(i).asText()))) {
-                faults.add(entry.yaml().fault("/words/" + i, "\"" + list.get(i).asText() + "\" stands in words twice. Take one out"));
+                faults.add(entry.yaml().fault("/words/" + i, "\"" + list.get(i).asText()
+                        + "\" stands in words twice. Take one out"));
             }
         }
     }
@@ -158,7 +159,7 @@ final class CrossChecks {
     /** Every figure rests on one thing; nothing else is said to rest on anything. */
     private void basis(Entry<?> entry) {
         YamlFile yaml = entry.yaml();
-        EntrySchema schema = schemas.apply(entry.kind().schema());
+        EntrySchema schema = EntrySchema.named(entry.kind().schema());
         Map<String, String> named = new HashMap<>();
         JsonNode list = yaml.root().path("basis");
         for (int i = 0; i < list.size(); i++) {
@@ -168,7 +169,8 @@ final class CrossChecks {
                 String at = "/basis/" + i + "/of/" + j;
                 if (!schema.knows(field)) {
                     faults.add(yaml.fault(at, "basis names \"" + field + "\", which is no field. "
-                            + Nearest.to(field, schema.fields()).map(near -> "Did you mean " + near + "?").orElse("Take it out")));
+                            + Nearest.to(field, schema.fields()).map(near -> "Did you mean " + near
+                                    + "?").orElse("Take it out")));
                 } else if (!yaml.root().has(field)) {
                     faults.add(yaml.fault(at, "basis names " + field + ", which this entry does not have. Take it out"));
                 } else if (named.putIfAbsent(field, at) != null) {
@@ -179,7 +181,8 @@ final class CrossChecks {
         }
         yaml.root().fields().forEachRemaining(field -> {
             if (holdsNumber(field.getValue()) && !named.containsKey(field.getKey()) && !NEED_NO_BASIS.contains(field.getKey())) {
-                faults.add(yaml.faultAtName("/" + field.getKey(), field.getKey() + " is not named in basis. Say what its figures rest on"));
+                faults.add(yaml.faultAtName("/" + field.getKey(), field.getKey()
+                        + " is not named in basis. Say what its figures rest on"));
             }
         });
     }
@@ -207,7 +210,8 @@ final class CrossChecks {
                 faults.add(yaml.fault(at, "the pattern " + pattern + " stands here twice. Keep one of the two"));
             }
             if (lobe ? data.directivityIndexDb() == null : data.coefficient() == null) {
-                faults.add(yaml.fault(at, "the pattern " + pattern + " has no " + (lobe ? "directivityIndexDb. Give its directivity index"
+                faults.add(yaml.fault(at, "the pattern " + pattern + " has no " + (lobe
+                        ? "directivityIndexDb. Give its directivity index"
                         : "coefficient. Give its omni part") + ", one value an octave"));
             }
             if (lobe ? data.coefficient() != null : data.directivityIndexDb() != null) {
@@ -218,14 +222,16 @@ final class CrossChecks {
         }
         boolean takesPhantom = mic.power() == PowerNeed.PHANTOM || mic.power() == PowerNeed.PHANTOM_OR_BATTERY;
         if (takesPhantom && mic.currentMa() == null) {
-            faults.add(yaml.fault("/power", "power is " + mic.power().id() + ", but currentMa is missing. Give the current a channel takes"));
+            faults.add(yaml.fault("/power", "power is " + mic.power().id()
+                    + ", but currentMa is missing. Give the current a channel takes"));
         }
         if (!takesPhantom && mic.currentMa() != null) {
             faults.add(yaml.faultAtName("/currentMa", "currentMa is given, but power is " + mic.power().id()
                     + ". Take it out or correct power"));
         }
         if (mic.power() != PowerNeed.NONE && mic.sensitivityMvPerPa() != null && mic.selfNoiseDba() == null) {
-            faults.add(yaml.fault("/power", "power is " + mic.power().id() + ", so the type is active, but selfNoiseDba is missing."
+            faults.add(yaml.fault("/power", "power is " + mic.power().id()
+                    + ", so the type is active, but selfNoiseDba is missing."
                     + " Give its equivalent noise"));
         }
         for (int i = 1; i < mic.padsDb().size(); i++) {
@@ -244,7 +250,8 @@ final class CrossChecks {
         boolean acoustic = source.signal() == Signal.ACOUSTIC;
         if (acoustic ? source.level() == null : source.lead() == null) {
             faults.add(yaml.fault("/signal", "signal is " + source.signal().id() + ", but " + (acoustic
-                    ? "level is missing. Say how loud the source is" : "lead is missing. Say how strong the signal on the lead is")));
+                    ? "level is missing. Say how loud the source is"
+                            : "lead is missing. Say how strong the signal on the lead is")));
         }
         if (acoustic ? source.lead() != null : source.level() != null) {
             String wrong = acoustic ? "lead" : "level";
@@ -260,15 +267,21 @@ final class CrossChecks {
             strongest = Math.max(strongest, band);
         }
         if (strongest != 0) {
-            faults.add(yaml.fault("/spectrumDb", "the strongest octave of spectrumDb is " + strongest
-                    + " dB. Shift all nine so that the strongest is 0"));
+            faults.add(yaml.fault("/spectrumDb", "the strongest octave of spectrumDb is "
+                    + BigDecimal.valueOf(strongest).stripTrailingZeros().toPlainString()
+                            + " dB. Shift all nine so that the strongest is 0"));
         }
         List<String> positions = source.positions().stream().map(Position::id).toList();
         unique(yaml, "/positions", "position", positions);
         unique(yaml, "/ways", "way", source.ways().stream().map(way -> way.id()).toList());
         ways(yaml, source);
+        List<String> ways = source.ways().stream().map(Way::id).toList();
+        for (int i = 0; i < source.positions().size(); i++) {
+            onlyWays(yaml, "/positions/" + i, source.positions().get(i).onlyWays(), ways);
+        }
         for (int i = 0; i < source.habits().size(); i++) {
             habit(yaml, "/habits/" + i, source.habits().get(i), positions);
+            onlyWays(yaml, "/habits/" + i, source.habits().get(i).onlyWays(), ways);
         }
         for (int i = 0; i < source.pairs().size(); i++) {
             pair(yaml, "/pairs/" + i, source.pairs().get(i), positions);
@@ -283,14 +296,20 @@ final class CrossChecks {
             return; // a catalogue that has no words yet
         }
         for (int i = 0; i < source.ways().size(); i++) {
-            known(yaml, "/ways/" + i + "/id", source.ways().get(i).id(), known, "way in words/ways.yaml");
+            known(yaml, "/ways/" + i + "/id", source.ways().get(i).id(), known, "way", " in words/ways.yaml");
+        }
+    }
+
+    private void onlyWays(YamlFile yaml, String at, List<String> onlyWays, List<String> ways) {
+        for (int i = 0; i < onlyWays.size(); i++) {
+            known(yaml, at + "/onlyWays/" + i, onlyWays.get(i), ways, "way", " among the ways of this source");
         }
     }
 
     private void habit(YamlFile yaml, String at, Habit habit, List<String> positions) {
-        known(yaml, at + "/micType", habit.micType(), micTypes, "mic type");
+        known(yaml, at + "/micType", habit.micType(), micTypes, "mic type", "");
         for (int i = 0; i < habit.positions().size(); i++) {
-            known(yaml, at + "/positions/" + i, habit.positions().get(i), positions, "position of this source");
+            known(yaml, at + "/positions/" + i, habit.positions().get(i), positions, "position", " at this source");
         }
         if (habit.withinM() != null && habit.beyondM() != null && habit.beyondM() >= habit.withinM()) {
             faults.add(yaml.fault(at + "/beyondM", "beyondM is " + EntrySchema.shown(yaml.root().at(at + "/beyondM"))
@@ -307,7 +326,7 @@ final class CrossChecks {
     }
 
     private void pair(YamlFile yaml, String at, PairRecipe pair, List<String> positions) {
-        known(yaml, at + "/technique", pair.technique(), techniques, "technique");
+        known(yaml, at + "/technique", pair.technique(), techniques, "technique", "");
         part(yaml, at + "/first", pair.first(), positions);
         part(yaml, at + "/second", pair.second(), positions);
         Technique technique = effective(Kind.TECHNIQUES, pair.technique());
@@ -318,14 +337,15 @@ final class CrossChecks {
         possible(yaml, at + "/second", pair.second(), technique, technique.secondPatterns());
         if (technique.sameType() && !pair.first().micTypes().isEmpty() && !pair.second().micTypes().isEmpty()
                 && pair.first().micTypes().stream().noneMatch(pair.second().micTypes()::contains)) {
-            faults.add(yaml.fault(at, technique.id() + " wants two of one type, but first and second name none in common. Name the same types"));
+            faults.add(yaml.fault(at, technique.id()
+                    + " wants two of one type, but first and second name none in common. Name the same types"));
         }
     }
 
     private void part(YamlFile yaml, String at, PairRecipe.Part part, List<String> positions) {
-        known(yaml, at + "/position", part.position(), positions, "position of this source");
+        known(yaml, at + "/position", part.position(), positions, "position", " at this source");
         for (int i = 0; i < part.micTypes().size(); i++) {
-            known(yaml, at + "/micTypes/" + i, part.micTypes().get(i), micTypes, "mic type");
+            known(yaml, at + "/micTypes/" + i, part.micTypes().get(i), micTypes, "mic type", "");
         }
     }
 
@@ -335,7 +355,8 @@ final class CrossChecks {
             MicType mic = effective(Kind.MICS, part.micTypes().get(i));
             if (mic != null && mic.channels() == 1 && !offers(mic, wanted)) {
                 faults.add(yaml.fault(at + "/micTypes/" + i, technique.id() + " wants " + String.join(" or ", wanted.stream()
-                        .map(Pattern::id).toList()) + " here, but " + mic.id() + " has only " + patterns(mic) + ". Name another type"));
+                        .map(Pattern::id).toList()) + " here, but " + mic.id() + " has only " + patterns(mic)
+                                + ". Name another type"));
             }
         }
     }
@@ -355,7 +376,7 @@ final class CrossChecks {
             if (other.equals(character.id())) {
                 faults.add(yaml.fault(at, character.id() + " contradicts itself. Take it out of against"));
             } else {
-                known(yaml, at, other, characters, "character");
+                known(yaml, at, other, characters, "character", "");
             }
         }
     }
@@ -417,17 +438,18 @@ final class CrossChecks {
         for (int i = 0; i < items(Kind.AMBIGUITIES).size(); i++) {
             Vocabulary.Ambiguity ambiguity = items(Kind.AMBIGUITIES).get(i);
             for (int j = 0; j < ambiguity.readings().size(); j++) {
-                known(ambiguities.yaml(), "/" + i + "/readings/" + j, ambiguity.readings().get(j), sources, "source");
+                known(ambiguities.yaml(), "/" + i + "/readings/" + j, ambiguity.readings().get(j), sources, "source", "");
             }
         }
         CatalogueReader.WordFile<?> limits = words.get(Kind.LIMITS.name());
         for (int i = 0; i < items(Kind.LIMITS).size(); i++) {
             var sets = items(Kind.LIMITS).get(i).sets();
             for (int j = 0; j < sets.onlyMicTypes().size(); j++) {
-                known(limits.yaml(), "/" + i + "/sets/onlyMicTypes/" + j, sets.onlyMicTypes().get(j), micTypes, "mic type");
+                known(limits.yaml(), "/" + i + "/sets/onlyMicTypes/" + j, sets.onlyMicTypes().get(j), micTypes, "mic type", "");
             }
             for (int j = 0; j < sets.withoutMicTypes().size(); j++) {
-                known(limits.yaml(), "/" + i + "/sets/withoutMicTypes/" + j, sets.withoutMicTypes().get(j), micTypes, "mic type");
+                known(limits.yaml(), "/" + i + "/sets/withoutMicTypes/" + j, sets.withoutMicTypes().get(j), micTypes, "mic type",
+                        "");
             }
         }
     }
@@ -445,7 +467,8 @@ final class CrossChecks {
             String before = taken.putIfAbsent(plain(list.get(j).asText()) + side, key);
             if (before != null) {
                 faults.add(file.yaml().fault("/" + item + "/words/" + j, "\"" + list.get(j).asText() + "\" "
-                        + (before.equals(key) ? "stands here twice. Take one out" : "already means " + before + ". Take it out of one of the two")));
+                        + (before.equals(key) ? "stands here twice. Take one out" : "already means " + before
+                                + ". Take it out of one of the two")));
             }
         }
     }
@@ -462,16 +485,17 @@ final class CrossChecks {
     private void unique(YamlFile yaml, String at, String what, List<String> ids) {
         for (int i = 0; i < ids.size(); i++) {
             if (ids.indexOf(ids.get(i)) < i) {
-                faults.add(yaml.fault(at + "/" + i + "/id", "the " + what + " " + ids.get(i) + " stands here twice. Give one another id"));
+                faults.add(yaml.fault(at + "/" + i + "/id", "the " + what + " " + ids.get(i)
+                        + " stands here twice. Give one another id"));
             }
         }
     }
 
-    private void known(YamlFile yaml, String at, String id, Collection<String> known, String what) {
+    private void known(YamlFile yaml, String at, String id, Collection<String> known, String what, String where) {
         if (!known.contains(id)) {
             String remedy = Nearest.to(id, known).map(near -> "Did you mean " + near + "?").orElseGet(() ->
                     known.size() > 12 ? "Use a known id or add the entry" : Nearest.remedy(id, known));
-            faults.add(yaml.fault(at, "there is no " + what + " \"" + id + "\". " + remedy));
+            faults.add(yaml.fault(at, "there is no " + what + " \"" + id + "\"" + where + ". " + remedy));
         }
     }
 

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.networknt.schema.Error;
 import com.networknt.schema.Schema;
+import com.networknt.schema.SchemaLocation;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
 import java.io.IOException;
@@ -11,13 +12,13 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
-import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** The schema of one kind of entry, and its findings in plain words. */
 final class EntrySchema {
@@ -36,14 +37,23 @@ final class EntrySchema {
         this.schema = schema;
     }
 
-    /** Schemas by name, each read once. */
-    static Function<String, EntrySchema> all() {
-        JsonNode common = Texts.tree("common");
-        SchemaRegistry registry = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12,
-                builder -> builder.schemas(Texts::atIri));
-        Map<String, EntrySchema> read = new HashMap<>();
-        return name -> read.computeIfAbsent(name, unread -> new EntrySchema(Texts.tree(unread), common,
-                registry.getSchema(com.networknt.schema.SchemaLocation.of(BASE + unread + ".schema.json"))));
+    /** The schema of that name. */
+    static EntrySchema named(String name) {
+        return All.BY_NAME.get(name);
+    }
+
+    /** All schemas, made ready once and never changed: that takes longer than checking a file. */
+    private static final class All {
+        static final Map<String, EntrySchema> BY_NAME = Stream
+                .concat(Kind.ENTRIES.stream().map(Kind.Entries::schema), Kind.WORDS.stream().map(Kind.Words::schema))
+                .collect(Collectors.toUnmodifiableMap(name -> name, All::read));
+
+        private static EntrySchema read(String name) {
+            SchemaRegistry registry = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12,
+                    builder -> builder.schemas(Texts::atIri));
+            return new EntrySchema(Texts.tree(name), Texts.tree("common"),
+                    registry.getSchema(SchemaLocation.of(BASE + name + ".schema.json")));
+        }
     }
 
     /** Whether a top-level field is known. */
@@ -74,7 +84,8 @@ final class EntrySchema {
             String at = error.getInstanceLocation().toString();
             boolean follows = error.getKeyword().equals("type")
                     ? false
-                    : ofWrongType.contains(at) || error.getKeyword().equals("required") && meant.contains(at + "/" + error.getProperty());
+                    : ofWrongType.contains(at) || error.getKeyword().equals("required") && meant.contains(at + "/"
+                            + error.getProperty());
             if (!follows) {
                 faults.add(inPlainWords(error, at, yaml));
             }
@@ -120,7 +131,8 @@ final class EntrySchema {
             case "pattern" -> yaml.fault(at, value.asText().isBlank()
                     ? what + " is blank. Write it: " + described(wanted)
                     : what + " is " + shown(value) + ". Use small letters, digits and hyphens, such as snare-drum");
-            default -> yaml.fault(at, what + " is " + shown(value) + ", which does not fit. Compare with the schema: " + described(wanted));
+            default -> yaml.fault(at, what + " is " + shown(value) + ", which does not fit. Compare with the schema: "
+                    + described(wanted));
         };
     }
 

@@ -51,8 +51,8 @@ public final class Json {
     }
 
     /**
-     * A fresh mapper: constants go by their words, an octave curve is nine numbers, numbers have at most four decimals, nulls are left
-     * out, and unknown or repeated fields, trailing text and numbers without end are refused. A list missing from a record of the
+     * A fresh mapper: constants go by their words, an octave curve is nine numbers, numbers have at most four decimals, nulls are
+     * left out, and unknown or repeated fields, trailing text and numbers without end are refused. A list missing from a record of the
      * model is an empty list, except in a {@link Request}, where a missing list says nothing.
      */
     public static JsonMapper mapper() {
@@ -85,7 +85,8 @@ public final class Json {
 
     private static void write(JsonGenerator out, double value) throws IOException {
         if (!Double.isFinite(value)) {
-            throw new IOException("cannot write " + value + ", which is no number. Leave the field null where a number does not apply");
+            throw new IOException("cannot write " + value
+                    + ", which is no number. Leave the field null where a number does not apply");
         }
         BigDecimal rounded = BigDecimal.valueOf(value).setScale(DECIMALS, RoundingMode.HALF_UP).stripTrailingZeros();
         out.writeNumber(rounded.signum() == 0 ? "0" : rounded.toPlainString());
@@ -234,15 +235,15 @@ public final class Json {
     /** Constants by their words, and lists that cannot be changed. */
     private static final class WordsAndLists extends BeanDeserializerModifier {
         @Override
-        public JsonDeserializer<?> modifyEnumDeserializer(DeserializationConfig config, JavaType type, BeanDescription description,
-                JsonDeserializer<?> deserializer) {
+        public JsonDeserializer<?> modifyEnumDeserializer(DeserializationConfig config, JavaType type,
+                BeanDescription description, JsonDeserializer<?> deserializer) {
             return Word.class.isAssignableFrom(type.getRawClass()) ? new WordReader(type.getRawClass()) : deserializer;
         }
 
         @Override
         public JsonDeserializer<?> modifyCollectionDeserializer(DeserializationConfig config, CollectionType type,
                 BeanDescription description, JsonDeserializer<?> deserializer) {
-            return type.getRawClass() == List.class ? new FixedList(deserializer) : deserializer;
+            return List.class.isAssignableFrom(type.getRawClass()) ? new FixedList(deserializer) : deserializer;
         }
     }
 

@@ -1,10 +1,11 @@
 package pairwright.catalogue;
 
 import java.io.IOException;
+import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 
-/** A step of the build: checks the catalogue and packs it into one JSON file. */
+/** A step of the build: checks the catalogue and packs it into one file. */
 public final class PackMain {
     private PackMain() {
     }
@@ -28,6 +29,8 @@ public final class PackMain {
         }
         Path packed = Path.of(arguments[1]).resolve(CatalogueStore.PACKED);
         Files.createDirectories(packed.getParent());
-        Files.writeString(packed, CatalogueVersion.canonical(result.catalogue()));
+        try (OutputStream out = Files.newOutputStream(packed)) {
+            Packed.write(result.catalogue(), out);
+        }
     }
 }

@@ -32,7 +32,8 @@ import org.yaml.snakeyaml.events.SequenceEndEvent;
 
 /**
  * A YAML file as a JSON tree that knows where everything stands. Only the plain part of YAML is taken: one document, no anchors,
- * aliases or tags, no field twice; and only true, false and decimal numbers are anything but text, so that "on" and "no" stay words.
+ * aliases or tags, no field twice; and only true, false and decimal numbers are anything but text, so that "on" and "no" stay
+ * words.
  *
  * @param file where it came from
  * @param root the tree
@@ -49,7 +50,8 @@ record YamlFile(Path file, JsonNode root, Map<String, Place> values, Map<String,
     static Optional<YamlFile> read(Path file, List<FileFault> faults) {
         try {
             if (Files.size(file) > LARGEST_BYTES) {
-                faults.add(new FileFault(file, 1, 1, "the file has " + Files.size(file) + " bytes, more than any entry needs. Make it smaller"));
+                faults.add(new FileFault(file, 1, 1, "the file has " + Files.size(file)
+                        + " bytes, more than any entry needs. Make it smaller"));
                 return Optional.empty();
             }
             return new Reader(file, faults).read(Files.readString(file));
@@ -111,7 +113,8 @@ record YamlFile(Path file, JsonNode root, Map<String, Place> values, Map<String,
                 return sound ? Optional.of(new YamlFile(file, root, Map.copyOf(values), Map.copyOf(names))) : Optional.empty();
             } catch (MarkedYAMLException broken) {
                 wrong(Place.of(broken.getProblemMark()), "this is not YAML: " + broken.getProblem()
-                        + ". Check the indentation and the brackets, and put quotes around text with a colon or a sign at its start");
+                        + ". Check the indentation and the brackets, and put quotes around text with a colon or a sign at "
+                        + "its start");
             } catch (YAMLException broken) {
                 wrong(Place.START, "the file holds a character that YAML does not allow. Write it again as plain text");
             }
@@ -163,7 +166,8 @@ record YamlFile(Path file, JsonNode root, Map<String, Place> values, Map<String,
             String tag = event instanceof ScalarEvent scalar ? scalar.getTag()
                     : event instanceof CollectionStartEvent collection ? collection.getTag() : null;
             if (tag != null) {
-                wrong(place, "a tag, " + tag.replace("tag:yaml.org,2002:", "!!") + ". Take it out; put quotes around a value that is text");
+                wrong(place, "a tag, " + tag.replace("tag:yaml.org,2002:", "!!")
+                        + ". Take it out; put quotes around a value that is text");
             }
         }
 
@@ -181,7 +185,8 @@ record YamlFile(Path file, JsonNode root, Map<String, Place> values, Map<String,
                 String at = pointer + "/" + escaped(name.getValue());
                 boolean again = object.has(name.getValue());
                 if (again) {
-                    wrong(place, "the field " + name.getValue() + " stands here a second time, first in line " + names.get(at).line()
+                    wrong(place, "the field " + name.getValue() + " stands here a second time, first in line "
+                            + names.get(at).line()
                             + ". Keep one of the two");
                 }
                 names.putIfAbsent(at, place);

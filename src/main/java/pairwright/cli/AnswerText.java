@@ -70,10 +70,11 @@ final class AnswerText {
 
     private void option(Option option) {
         text.append('\n');
-        String head = option.rank() + "  " + title(option);
         String score = String.format(Locale.ROOT, "score %.1f", option.score());
-        int gap = Math.max(1, WIDTH - head.length() - score.length());
-        text.append(colour.strong).append(head).append(colour.plain).append(" ".repeat(gap)).append(score).append('\n');
+        List<String> head = wrapped(option.rank() + "  ", "   ", title(option), WIDTH - score.length() - 2);
+        text.append(colour.strong).append(head.get(0)).append(colour.plain)
+                .append(" ".repeat(WIDTH - head.get(0).length() - score.length())).append(score).append('\n');
+        head.stream().skip(1).forEach(line -> text.append(colour.strong).append(line).append(colour.plain).append('\n'));
         for (Caution caution : option.cautions()) {
             caution(option, caution);
         }
@@ -249,17 +250,23 @@ final class AnswerText {
 
     /** Writes words behind a lead, broken at blanks within the width. */
     private void wrap(String lead, String indent, String words) {
+        wrapped(lead, indent, words, WIDTH).forEach(line -> text.append(line).append('\n'));
+    }
+
+    private static List<String> wrapped(String lead, String indent, String words, int width) {
+        List<String> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder(lead);
         boolean empty = true;
         for (String word : words.split(" ")) {
-            if (!empty && line.length() + 1 + word.length() > WIDTH) {
-                text.append(line).append('\n');
+            if (!empty && line.length() + 1 + word.length() > width) {
+                lines.add(line.toString());
                 line = new StringBuilder(indent);
                 empty = true;
             }
             line.append(empty ? "" : " ").append(word);
             empty = false;
         }
-        text.append(line).append('\n');
+        lines.add(line.toString());
+        return lines;
     }
 }

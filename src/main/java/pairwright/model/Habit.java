@@ -9,6 +9,8 @@ import java.util.List;
  * @param micType the type
  * @param positions where; empty for any
  * @param patterns in which patterns; empty for any
+ * @param onlyWays only when played one of these ways; a source played a way that has habits of its own sets its general first and second
+ *     choices aside; empty for any
  * @param withinM only at this distance or closer; null for any
  * @param beyondM only at this distance or farther; null for any
  * @param unlessPadded only while no pad is on
@@ -19,6 +21,7 @@ public record Habit(
         String micType,
         List<String> positions,
         List<Pattern> patterns,
+        List<String> onlyWays,
         Double withinM,
         Double beyondM,
         boolean unlessPadded,

@@ -22,6 +22,7 @@ import pairwright.acoustics.OctaveCurve;
  * @param overPeople whether something hangs above a person
  * @param opposite whether the surface moves the other way than at the front, so that polarity is inverted
  * @param onlyFamilies families that can be used there; empty for any acoustic one
+ * @param onlyWays ways of playing that make the place sensible, such as a mute in the bell; empty for any
  * @param dangers what can harm a microphone there
  * @param keepClear what must stay free
  */
@@ -41,6 +42,7 @@ public record Position(
         boolean overPeople,
         boolean opposite,
         List<MicFamily> onlyFamilies,
+        List<String> onlyWays,
         List<Danger> dangers,
         List<KeepClear> keepClear) {
 }

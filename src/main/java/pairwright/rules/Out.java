@@ -3,7 +3,6 @@ package pairwright.rules;
 import java.util.ArrayList;
 import java.util.List;
 import org.kie.api.definition.rule.Rule;
-import pairwright.model.Value;
 
 /** What every rule writes to. One per judgement, never shared between threads. */
 public final class Out {
@@ -22,7 +21,7 @@ public final class Out {
      * @param namesAndValues name, number, name, number; each name ends in its unit
      */
     public void note(Rule rule, Object subject, Object... namesAndValues) {
-        findings.add(new Finding(base.infoOf(rule), subject, 1, values(namesAndValues)));
+        findings.add(new Finding(base.infoOf(rule), subject, 1, namesAndValues));
     }
 
     /**
@@ -31,19 +30,10 @@ public final class Out {
      * @param share 0 to 1, a number that was computed before; more or less than that is cut
      */
     public void scaled(Rule rule, Object subject, double share, Object... namesAndValues) {
-        findings.add(new Finding(base.infoOf(rule), subject, Math.max(0, Math.min(1, share)), values(namesAndValues)));
+        findings.add(new Finding(base.infoOf(rule), subject, Math.max(0, Math.min(1, share)), namesAndValues));
     }
 
     List<Finding> findings() {
         return findings;
-    }
-
-    private static List<Value> values(Object[] namesAndValues) {
-        Value[] values = new Value[namesAndValues.length / 2];
-        for (int i = 0; i < values.length; i++) {
-            String name = (String) namesAndValues[2 * i];
-            values[i] = new Value(name, ((Number) namesAndValues[2 * i + 1]).doubleValue(), UnitNames.unitOf(name));
-        }
-        return List.of(values);
     }
 }

@@ -74,15 +74,15 @@ public final class RuleBase {
 
     private List<Finding> judge(Setting setting, Collection<?> subjects) {
         Out out = new Out(this);
-        Map<Object, Integer> order = new IdentityHashMap<>();
-        order.put(setting, -1);
+        Map<Object, List<Finding>> bySubject = new IdentityHashMap<>(subjects.size() * 2);
+        bySubject.put(setting, new ArrayList<>());
         KieSession session = engine.newKieSession();
         try {
             session.setGlobal("out", out);
             session.insert(setting);
             for (Object subject : subjects) {
                 session.insert(subject);
-                order.put(subject, order.size());
+                bySubject.put(subject, new ArrayList<>());
             }
             if (session.fireAllRules(MOST_FIRINGS) == MOST_FIRINGS) {
                 throw new IllegalStateException("The rules do not come to an end");
@@ -90,10 +90,17 @@ public final class RuleBase {
         } finally {
             session.dispose();
         }
-        List<Finding> findings = out.findings();
-        findings.sort(Comparator.<Finding>comparingInt(finding -> order.get(finding.subject()))
-                .thenComparing(finding -> finding.rule().id()));
-        return findings;
+        out.findings().forEach(finding -> bySubject.get(finding.subject()).add(finding));
+        List<Finding> sorted = new ArrayList<>(out.findings().size());
+        add(bySubject.get(setting), sorted);
+        subjects.forEach(subject -> add(bySubject.get(subject), sorted));
+        return sorted;
+    }
+
+    /** Firing order is the engine's own business; an answer must not depend on it. */
+    private static void add(List<Finding> ofOneSubject, List<Finding> sorted) {
+        ofOneSubject.sort(Comparator.comparing(finding -> finding.rule().id()));
+        sorted.addAll(ofOneSubject);
     }
 
     /** The sentence of a finding, with its names and numbers. */

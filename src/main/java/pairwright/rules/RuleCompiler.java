@@ -127,7 +127,7 @@ final class RuleCompiler {
         List<RuleInfo> infos = new ArrayList<>();
         Map<String, String> fileById = new HashMap<>();
         for (Source source : sources) {
-            String concern = house ? HousePolicy.PACKAGE : source.descr.getNamespace().substring(BUILT_IN_PACKAGE.length());
+            String concern = house ? HousePolicy.PACKAGE : source.descr.getNamespace().substring(BUILT_IN_PACKAGE.length()).replaceFirst("\\..*", "");
             String topic = source.file.replaceFirst(".*[/\\\\]", "").replaceFirst("\\.drl$", "");
             for (RuleDescr rule : source.descr.getRules()) {
                 String before = fileById.putIfAbsent(rule.getName(), source.file);

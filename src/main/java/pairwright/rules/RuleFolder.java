@@ -42,17 +42,20 @@ record RuleFolder(Map<String, String> drl, Map<String, List<RuleInfo.Case>> case
 
     /** Only what a page needs: the rule, whether it fires, and the situation in words. A test holds this against a YAML parser. */
     private static void readCases(String yaml, Map<String, List<RuleInfo.Case>> cases) {
-        String rule = null;
-        boolean fires = false;
-        for (String line : yaml.lines().toList()) {
-            if (line.startsWith("- rule: ")) {
-                rule = line.substring("- rule: ".length()).strip();
-            } else if (line.startsWith("  fires:")) {
-                fires = true;
-            } else if (line.startsWith("  silent:")) {
-                fires = false;
-            } else if (line.startsWith("  says: ") && rule != null) {
-                String says = line.substring("  says: ".length()).strip();
+        for (String one : yaml.split("(?m)^- ")) {
+            String rule = null;
+            String says = null;
+            boolean fires = false;
+            for (String line : one.lines().map(String::strip).toList()) {
+                if (line.startsWith("rule: ")) {
+                    rule = line.substring("rule: ".length());
+                } else if (line.startsWith("says: ")) {
+                    says = line.substring("says: ".length());
+                } else if (line.startsWith("fires:")) {
+                    fires = true;
+                }
+            }
+            if (rule != null && says != null) {
                 cases.computeIfAbsent(rule, any -> new ArrayList<>()).add(new RuleInfo.Case(says, fires));
             }
         }

@@ -132,7 +132,7 @@ final class RuleText {
             try {
                 UnitNames.unitOf(name);
             } catch (IllegalArgumentException noUnit) {
-                wrong(name, noUnit.getMessage());
+                wrong("\"" + name + "\"", noUnit.getMessage());
             }
         }
         if (says == null) {

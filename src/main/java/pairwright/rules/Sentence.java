@@ -15,15 +15,18 @@ final class Sentence {
     private static final Set<String> FOR_PLACED = Set.of("mic", "pattern", "position", "why", "danger", "keepClear");
     private static final Set<String> FOR_PAIRED = Set.of("first", "second", "firstPosition", "secondPosition", "technique", "why", "care");
 
+    private static final String TURNED = "-";
+
     private Sentence() {
     }
 
-    /** The names in braces, in order. */
+    /** The names in braces, in order, without a minus that turns a sign. */
     static List<String> placeholders(String says) {
         List<String> names = new ArrayList<>();
         Matcher matcher = PLACEHOLDER.matcher(says);
         while (matcher.find()) {
-            names.add(matcher.group(1));
+            String name = matcher.group(1);
+            names.add(name.startsWith(TURNED) ? name.substring(TURNED.length()) : name);
         }
         return names;
     }
@@ -112,10 +115,13 @@ final class Sentence {
         return text.isEmpty() ? text : text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
     }
 
+    /** A number by its name; with a minus in front of the name its sign is turned, for "loses 3 dB" rather than "loses -3 dB". */
     private static String number(String name, Finding finding) {
+        boolean turned = name.startsWith(TURNED);
+        String plain = turned ? name.substring(TURNED.length()) : name;
         for (Value value : finding.values()) {
-            if (value.name().equals(name)) {
-                return forPeople(value.value(), value.unit());
+            if (value.name().equals(plain)) {
+                return forPeople(turned ? -value.value() : value.value(), value.unit());
             }
         }
         throw new IllegalStateException("Rule " + finding.rule().id() + " says {" + name + "} but gave no such value");

@@ -147,7 +147,8 @@ final class Interpretation {
         return sources.stream()
                 .filter(source -> source.end() <= words.first() && words.first() - source.end() <= 3)
                 .filter(source -> sentence.isSmall(source.end(), words.first())
-                        || amounts("distanceM").stream().anyMatch(amount -> amount.first() >= source.end() && amount.first() <= words.first()))
+                        || amounts("distanceM").stream().anyMatch(amount -> amount.first() >= source.end()
+                                && amount.first() <= words.first()))
                 .filter(source -> !sentence.isBroken(source.end() - 1, words.first()))
                 .reduce((earlier, later) -> later);
     }
@@ -213,8 +214,8 @@ final class Interpretation {
         var source = readings.get(0);
         understand(named.first(), named.end(), "source", source, lexicon.source(source).name());
         var rest = new ArrayList<>(sources.subList(1, sources.size()));
-        for (var other : sameAgain) {
-            if (other.ids().contains(source)) {
+        for (var other : List.copyOf(rest)) {
+            if (other.ids().equals(List.of(source)) || sameAgain.contains(other) && other.ids().contains(source)) {
                 understand(other.first(), other.end(), "source", source, lexicon.source(source).name());
                 rest.remove(other);
             }
@@ -228,8 +229,9 @@ final class Interpretation {
 
     /** "A guitar through an amplifier" is one thing said twice; "a viola and a guitar" and "a viola, a guitar" are two. */
     private boolean isSaidTogether(Tag named, Tag other) {
-        return other.first() >= named.end() && other.first() - named.end() <= SAME_THING_REACH && !sentence.isBroken(named.first(), other.first())
-                && sentence.tags(Kind.MODIFIER).noneMatch(tag -> tag.id().equals("and") && named.end() <= tag.first() && tag.end() <= other.first());
+        return other.first() >= named.end() && other.first() - named.end() <= SAME_THING_REACH
+                && !sentence.isBroken(named.first(), other.first())
+                && !sentence.isAndBetween(named, other);
     }
 
     private List<String> bestFirst(Tag named) {
@@ -240,7 +242,8 @@ final class Interpretation {
     private List<String> bestFirst(Tag named, List<Tag> sameAgain) {
         var ways = wanted(Kind.WAY);
         return named.ids().stream()
-                .sorted(Comparator.comparingLong((String id) -> ways.stream().filter(way -> knownWay(id, way).isPresent()).count())
+                .sorted(Comparator.comparingLong((String id) -> ways.stream().filter(way -> knownWay(id, way).isPresent())
+                        .count())
                         .thenComparingLong(id -> sameAgain.stream().filter(other -> other.ids().contains(id)).count()).reversed())
                 .toList();
     }
@@ -262,14 +265,16 @@ final class Interpretation {
                         .ifPresent(parts::add);
             }
             boolean isFirst = parts.contains(sources.get(0));
-            boolean knowsItself = !ways.isEmpty() && isFirst && knownWay(bestFirst(sources.get(0)).get(0), ways.get(0)).isPresent();
+            boolean knowsItself = !ways.isEmpty() && isFirst
+                    && knownWay(bestFirst(sources.get(0)).get(0), ways.get(0)).isPresent();
             if (isFirst && !knowsItself && parts.size() == combination.of().size()) {
                 parts.addAll(ways);
                 parts.forEach(part -> understand(part.first(), part.end(), "source", combination.source(),
                         lexicon.source(combination.source()).name()));
                 var rest = sources.stream().filter(tag -> !parts.contains(tag)).toList();
                 if (!rest.isEmpty()) {
-                    alsoReads(sentence.words(parts.get(0)), "source", combination.source(), lexicon.source(combination.source()).name());
+                    alsoReads(sentence.words(parts.get(0)), "source", combination.source(), lexicon.source(combination.source())
+                            .name());
                     offer(rest);
                 }
                 return combination.source();
@@ -341,10 +346,14 @@ final class Interpretation {
     private List<String> character() {
         var characters = new LinkedHashSet<String>();
         for (var tag : sentence.tags()) {
-            if ((tag.kind() == Kind.CHARACTER || tag.kind() == Kind.FAULT) && !aboutNeighbours.contains(tag)) {
+            // a word that names a character and a fault is taken for the character
+            boolean isFault = tag.kind() == Kind.FAULT
+                    && sentence.tags(Kind.CHARACTER).noneMatch(character -> character.covers(tag));
+            if ((tag.kind() == Kind.CHARACTER || isFault) && !aboutNeighbours.contains(tag)) {
                 var modifier = sentence.modifierBefore(tag).filter(found -> !found.id().equals("only"));
                 wantedCharacter(tag, modifier).ifPresent(id -> {
-                    understand(modifier.map(Tag::first).orElse(tag.first()), tag.end(), "character", id, lexicon.characterName(id));
+                    understand(modifier.map(Tag::first)
+                            .orElse(tag.first()), tag.end(), "character", id, lexicon.characterName(id));
                     characters.add(id);
                 });
             }
@@ -384,7 +393,8 @@ final class Interpretation {
             tighten(words.sets());
         });
         amounts("mics").stream()
-                .filter(amount -> amount.value() >= 1 && amount.value() <= MOST_CHANNELS && amount.value() == Math.rint(amount.value()))
+                .filter(amount -> amount.value() >= 1 && amount.value() <= MOST_CHANNELS
+                        && amount.value() == Math.rint(amount.value()))
                 .forEach(amount -> {
                     measured(amount, Integer.toString((int) amount.value()));
                     tighten(channels((int) amount.value()));
@@ -415,7 +425,8 @@ final class Interpretation {
             if (!isFamily && !isType) {
                 continue;
             }
-            var modifier = sentence.modifierBefore(tag).filter(found -> found.ids().contains("only") || found.ids().contains("without"))
+            var modifier = sentence.modifierBefore(tag).filter(found -> found.ids().contains("only")
+                    || found.ids().contains("without"))
                     .or(() -> sentence.onlyAfter(tag));
             boolean isJoined = before != null && sentence.isJoined(before, tag);
             choice = modifier.map(found -> found.ids().contains("only") ? "only" : "without").orElse(isJoined ? choice : null);
@@ -449,7 +460,8 @@ final class Interpretation {
     private void tighten(Limits more) {
         limits = new Limits(
                 least(limits.mics(), more.mics()),
-                limits.phantom() == null ? more.phantom() : more.phantom() == null ? limits.phantom() : Boolean.valueOf(limits.phantom() && more.phantom()),
+                limits.phantom() == null ? more.phantom() : more.phantom() == null ? limits.phantom()
+                        : Boolean.valueOf(limits.phantom() && more.phantom()),
                 least(limits.preampGainDb(), more.preampGainDb()),
                 least(negative(limits.preampNoiseDbu()), negative(more.preampNoiseDbu())) == null ? null
                         : negative(least(negative(limits.preampNoiseDbu()), negative(more.preampNoiseDbu()))),
@@ -506,17 +518,25 @@ final class Interpretation {
         return List.copyOf(words);
     }
 
+    /** The end of the phrase that starts here, and of those that reach on from inside it: "30 metres" and "metres away". */
     private int endOfUnused(int at) {
-        int amount = amounts.stream().filter(found -> found.first() == at).mapToInt(Amount::end).max().orElse(at + 1);
-        int phrase = sentence.tags().stream().filter(tag -> tag.first() == at && tag.kind() != Kind.IGNORED)
-                .mapToInt(Tag::end).max().orElse(at + 1);
-        int end = Math.max(amount, phrase);
+        int end = at + 1;
+        for (int longer = reach(at, end); longer > end; longer = reach(at, end)) {
+            end = longer;
+        }
         int next = said.nextSetBit(at);
-        return next < 0 ? end : Math.max(at + 1, Math.min(end, next));
+        return next < 0 ? end : Math.min(end, next);
+    }
+
+    private int reach(int from, int end) {
+        int amount = amounts.stream().filter(found -> from <= found.first()
+                && found.first() < end).mapToInt(Amount::end).max().orElse(end);
+        return sentence.tags().stream().filter(tag -> from <= tag.first() && tag.first() < end && tag.kind() != Kind.IGNORED)
+                .mapToInt(Tag::end).reduce(Math.max(end, amount), Math::max);
     }
 
     private int startOfDenial(int at) {
-        return sentence.modifierBefore(new Tag(Kind.SOURCE, List.of(""), at, at + 1, true))
+        return sentence.modifierBefore(at)
                 .filter(found -> found.ids().contains("without")).map(Tag::first).orElse(at);
     }
 }

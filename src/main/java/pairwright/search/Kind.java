@@ -16,6 +16,18 @@ enum Kind {
         };
     }
 
+    /**
+     * Letters a word of this kind has at least, to be taken for what was meant: the common short words are too near
+     * to each other.
+     */
+    int shortestCorrected() {
+        return switch (this) {
+            case SOURCE, ROOM, FAMILY, MIC_TYPE, LIMIT -> 4;
+            case WAY -> 5;
+            default -> 6;
+        };
+    }
+
     /** Whether a misspelt word may be read as one of these. */
     boolean isCorrected() {
         return switch (this) {

@@ -95,13 +95,15 @@ final class Lexicon {
         var opposite = opposites.get(character);
         return opposite != null ? existing(opposite.wants())
                 : Optional.ofNullable(catalogue.characters().get(character)).flatMap(
-                        entry -> entry.against() == null ? Optional.empty() : entry.against().stream().findFirst()).flatMap(this::existing);
+                        entry -> entry.against() == null ? Optional.empty()
+                                : entry.against().stream().findFirst()).flatMap(this::existing);
     }
 
     /** What is wanted where it should not become too much of a character. */
     Optional<String> ratherThanTooMuch(String character) {
         var opposite = opposites.get(character);
-        return opposite == null || opposite.ratherThanTooMuch() == null ? opposite(character) : existing(opposite.ratherThanTooMuch());
+        return opposite == null || opposite.ratherThanTooMuch() == null ? opposite(character)
+                : existing(opposite.ratherThanTooMuch());
     }
 
     private Optional<String> existing(String character) {

@@ -9,12 +9,17 @@ import java.util.function.Predicate;
 import pairwright.model.Catalogue;
 import pairwright.model.Reading;
 
-/** The names of the entries, to find those that come near to some words: while they are typed, or where none was meant clearly. */
+/**
+ * The names of the entries, to find those that come near to some words: while they are typed, or where none was
+ * meant clearly.
+ */
 final class Names {
 
     /** Of 1; below it two names only look alike by chance. */
     private static final double NEAR = 0.6;
     private static final int LONGEST_QUERY = 12;
+    /** Of names that are about as near, those of sources are meant more often. */
+    private static final double SOURCES_FIRST = 0.05;
 
     private record Name(Reading entry, List<String> spellings) {
     }
@@ -60,8 +65,9 @@ final class Names {
             }
         }
         return best.entrySet().stream()
-                .map(found -> new Near(found.getKey(), found.getValue()))
-                .filter(near -> near.score() >= NEAR)
+                .filter(found -> found.getValue() >= NEAR)
+                .map(found -> new Near(found.getKey(), found.getValue() + (found.getKey().as().equals("source") ? SOURCES_FIRST
+                        : 0)))
                 .sorted(Comparator.comparingDouble(Near::score).reversed().thenComparing(near -> near.entry().id()))
                 .limit(Math.max(0, most))
                 .map(near -> new Reading(words, near.entry().as(), near.entry().id(), near.entry().name()))
@@ -88,7 +94,12 @@ final class Names {
         if (known.startsWith(typed)) {
             return 0.85 + 0.1 * typed.length() / known.length();
         }
+        int shorter = Math.min(typed.length(), known.length());
+        if (shorter < 3 || typed.charAt(0) != known.charAt(0)
+                || Math.abs(typed.length() - known.length()) > shorter * (1 - NEAR)) {
+            return 0;
+        }
         double alike = speller.likeness(typed, known);
-        return typed.length() >= 3 && alike >= NEAR ? 0.8 * alike : 0;
+        return alike >= NEAR ? 0.8 * alike : 0;
     }
 }

@@ -2,10 +2,9 @@ package pairwright.search;
 
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.LinkedHashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.stream.Collectors;
 
 /** The phrases of one kind, found in a sentence by the longest that fits. Filled first, then only read. */
@@ -16,8 +15,9 @@ final class Phrases {
 
     private final Kind kind;
     private final Map<String, List<Entry>> byStems = new HashMap<>();
-    private final Set<String> stems = new LinkedHashSet<>();
-    private int longest = 0;
+    private final Map<String, String> stemsBySpelling = new LinkedHashMap<>();
+    /** By the stem of a first word: how long its phrases get. */
+    private final Map<String, Integer> longestFrom = new HashMap<>();
 
     Phrases(Kind kind) {
         this.kind = kind;
@@ -41,6 +41,7 @@ final class Phrases {
             return;
         }
         put(id, tokens);
+        tokens.forEach(token -> stemsBySpelling.put(token.spelling(), token.stem()));
         if (tokens.size() == 2 && kind.isCorrected() && !tokens.get(1).opens()) {
             // people write "kickdrum" and "kick drum" alike
             put(id, Text.tokens(tokens.get(0).spelling() + tokens.get(1).spelling()));
@@ -53,26 +54,12 @@ final class Phrases {
         if (!entries.contains(entry)) {
             entries.add(entry);
         }
-        longest = Math.max(longest, tokens.size());
-        tokens.forEach(token -> stems.add(token.stem()));
+        longestFrom.merge(tokens.get(0).stem(), tokens.size(), Math::max);
     }
 
-    /** The stems of every word of every phrase. */
-    Set<String> stems() {
-        return stems;
-    }
-
-    /** Whether exactly this phrase is listed. */
-    boolean knows(String phrase) {
-        var tokens = Text.tokens(phrase);
-        return byStems.containsKey(key(tokens, 0, tokens.size()));
-    }
-
-    /** What a whole phrase names; empty if nothing. */
-    List<String> named(String phrase) {
-        var tokens = Text.tokens(phrase);
-        var entries = byStems.getOrDefault(key(tokens, 0, tokens.size()), List.of());
-        return entries.stream().map(Entry::id).distinct().toList();
+    /** Every word of every phrase, and its stem. */
+    Map<String, String> stemsBySpelling() {
+        return stemsBySpelling;
     }
 
     /** The longest phrases from left to right, none overlapping. */
@@ -92,6 +79,7 @@ final class Phrases {
     }
 
     private Tag longestAt(List<Token> tokens, int first) {
+        int longest = longestFrom.getOrDefault(tokens.get(first).stem(), 0);
         for (int end = Math.min(tokens.size(), first + longest); end > first; end--) {
             var entries = byStems.get(key(tokens, first, end));
             if (entries != null) {

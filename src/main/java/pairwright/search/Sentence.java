@@ -1,24 +1,58 @@
 package pairwright.search;
 
+import java.util.BitSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import java.util.stream.IntStream;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/**
- * A sentence cut into words, with the phrases found in it.
- *
- * @param text as it was given
- * @param tokens its words
- * @param tags the phrases, in the order they stand
- */
-record Sentence(String text, List<Token> tokens, List<Tag> tags) {
+/** A sentence cut into words, with the phrases found in it. */
+final class Sentence {
 
     /** Small words that may stand between a modifier and what it changes: "not a very". */
     private static final int SMALL_WORDS_BETWEEN = 2;
 
+    private final String text;
+    private final List<Token> tokens;
+    private final List<Tag> tags;
+    private final Map<Kind, List<Tag>> tagsByKind;
+    private final BitSet stops = new BitSet();
+    private final BitSet small = new BitSet();
+    private final BitSet numbers = new BitSet();
+
+    /**
+     * @param text as it was given
+     * @param tokens its words
+     * @param tags the phrases, in the order they stand
+     */
+    Sentence(String text, List<Token> tokens, List<Tag> tags) {
+        this.text = text;
+        this.tokens = tokens;
+        this.tags = tags;
+        tagsByKind = tags.stream().collect(Collectors.groupingBy(Tag::kind));
+        for (int at = 0; at < tokens.size(); at++) {
+            stops.set(at, tokens.get(at).opens());
+        }
+        tags(Kind.IGNORED).forEach(tag -> small.set(tag.first(), tag.end()));
+        tags(Kind.MODIFIER).forEach(tag -> small.set(tag.first(), tag.end()));
+        tags(Kind.NUMBER).forEach(tag -> numbers.set(tag.first(), tag.end()));
+    }
+
+    String text() {
+        return text;
+    }
+
+    List<Token> tokens() {
+        return tokens;
+    }
+
+    List<Tag> tags() {
+        return tags;
+    }
+
     Stream<Tag> tags(Kind kind) {
-        return tags.stream().filter(tag -> tag.kind() == kind);
+        return tagsByKind.getOrDefault(kind, List.of()).stream();
     }
 
     /** The words as they stand. */
@@ -32,27 +66,26 @@ record Sentence(String text, List<Token> tokens, List<Tag> tags) {
 
     /** Whether a stop stands before one of the tokens after {@code first}, up to and with {@code last}. */
     boolean isBroken(int first, int last) {
-        return IntStream.rangeClosed(first + 1, Math.min(last, tokens.size() - 1)).anyMatch(at -> tokens.get(at).opens());
-    }
-
-    boolean isCovered(int token, Kind... kinds) {
-        return tags.stream().anyMatch(tag -> tag.covers(token) && List.of(kinds).contains(tag.kind()));
+        int stop = stops.nextSetBit(first + 1);
+        return stop >= 0 && stop <= last;
     }
 
     /** Whether all tokens from {@code first} to before {@code end} are small words. */
     boolean isSmall(int first, int end) {
-        return IntStream.range(first, end).allMatch(at -> isCovered(at, Kind.IGNORED, Kind.MODIFIER));
+        return first >= end || small.nextClearBit(first) >= end;
     }
 
-    /** The modifier that changes a phrase: the nearest one before it, no stop and only small words or a number between. */
+    /** The modifier that changes a phrase. */
     Optional<Tag> modifierBefore(Tag tag) {
-        for (int at = tag.first() - 1; at >= Math.max(0, tag.first() - 1 - SMALL_WORDS_BETWEEN); at--) {
-            if (tokens.get(at + 1).opens()) {
-                return Optional.empty();
-            }
+        return modifierBefore(tag.first());
+    }
+
+    /** The nearest modifier before a token, no stop and only small words or a number between. */
+    Optional<Tag> modifierBefore(int first) {
+        for (int at = first - 1; at >= Math.max(0, first - 1 - SMALL_WORDS_BETWEEN) && !stops.get(at + 1); at--) {
             int last = at;
             var modifier = tags(Kind.MODIFIER).filter(found -> found.end() - 1 == last && !found.id().equals("and")).findFirst();
-            if (modifier.isPresent() || !isCovered(at, Kind.IGNORED, Kind.NUMBER)) {
+            if (modifier.isPresent() || !small.get(at) && !numbers.get(at)) {
                 return modifier;
             }
         }
@@ -61,13 +94,19 @@ record Sentence(String text, List<Token> tokens, List<Tag> tags) {
 
     /** "only" right behind a phrase. */
     Optional<Tag> onlyAfter(Tag tag) {
-        return tags(Kind.MODIFIER).filter(found -> found.first() == tag.end() && found.id().equals("only")
-                && !tokens.get(found.first()).opens()).findFirst();
+        return tags(Kind.MODIFIER).filter(found -> found.first() == tag.end() && found.ids().contains("only")
+                && !stops.get(found.first())).findFirst();
+    }
+
+    /** Whether "and" stands between two phrases. */
+    boolean isAndBetween(Tag one, Tag next) {
+        return tags(Kind.MODIFIER).anyMatch(tag -> tag.ids().contains("and") && one.end() <= tag.first()
+                && tag.end() <= next.first());
     }
 
     /** Whether one phrase follows another by "and" alone, but for small words. */
     boolean isJoined(Tag one, Tag next) {
         return one.end() < next.first() && next.first() - one.end() <= 1 + SMALL_WORDS_BETWEEN && isSmall(one.end(), next.first())
-                && tags(Kind.MODIFIER).anyMatch(tag -> tag.id().equals("and") && one.end() <= tag.first() && tag.end() <= next.first());
+                && isAndBetween(one, next);
     }
 }

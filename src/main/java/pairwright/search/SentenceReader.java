@@ -102,7 +102,7 @@ public final class SentenceReader {
         if (longest > 0) {
             return;
         }
-        for (var stem : speller.near(token.stem())) {
+        for (var stem : speller.near(token.spelling())) {
             around.set(place, token.readAs(stem));
             int length = coverage(around, place);
             if (length > longest) {
@@ -114,7 +114,8 @@ public final class SentenceReader {
 
     /** Length of the longest phrase over a token; 0 if there is none that says something. */
     private int coverage(List<Token> tokens, int at) {
-        return tagger.tags(tokens).stream().filter(tag -> tag.kind().isCorrected() && tag.covers(at)).mapToInt(Tag::length).max().orElse(0);
+        return tagger.tags(tokens).stream().filter(tag -> tag.kind().isCorrected()
+                && tag.covers(at)).mapToInt(Tag::length).max().orElse(0);
     }
 
     private Meaning withSuggestions(Meaning meaning) {

@@ -2,7 +2,11 @@ package pairwright.search;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.apache.lucene.search.spell.LuceneLevenshteinDistance;
 
 /** Knows which words of the catalogue a misspelt word may stand for. */
@@ -10,38 +14,53 @@ final class Speller {
 
     /** Words tried for one misspelling. */
     private static final int CANDIDATES = 4;
-    /** Endings of plurals that the stemming, made for English, leaves. */
-    private static final Set<String> PLURALS = Set.of("n", "en", "nen", "er", "e", "i", "es");
-    private static final List<String> ALIKE = List.of("aeiouy", "ckqg", "cszx", "fvwph", "dt", "mn", "bpv", "gj", "lr");
+    /** From so many letters on, two may be wrong. */
+    private static final int LONG_WORD = 9;
+    private static final int LONGEST_WORD = 40;
+    /**
+     * Vowels are confused, and consonants that sound alike; any other letter mostly makes another word ("distance",
+     * "distant").
+     */
+    private static final List<String> ALIKE = List.of("aeiouy", "ckqg", "cszx", "fvwph", "dt", "mn", "bpv", "gj");
+    private static final String HARD_C = "ckq";
+    /** Endings of plurals and comparatives that the stemming leaves; it was made for English. */
+    private static final Set<String> ENDINGS = Set.of("n", "en", "nen", "er", "e", "i", "es");
 
     private record Candidate(String stem, int edits, int shared) {
     }
 
     private final LuceneLevenshteinDistance distance = new LuceneLevenshteinDistance();
-    private final List<String> stems;
+    private final Map<String, String> stems;
+    private final Map<Integer, List<String>> spellingsByFirstLetter;
 
-    Speller(Set<String> stems) {
-        this.stems = stems.stream().filter(stem -> stem.length() >= 3).toList();
+    /** @param stems by spelling */
+    Speller(Map<String, String> stems) {
+        this.stems = stems;
+        spellingsByFirstLetter = stems.keySet().stream().filter(word -> word.length() > 1)
+                .collect(Collectors.groupingBy(word -> (int) word.charAt(0)));
     }
 
-    /** The nearest stems, best first; empty if none is near. */
-    List<String> near(String stem) {
-        if (stem.length() < 4 || stem.length() > 40 || !stem.chars().allMatch(Character::isLetter)) {
+    /** The stems of the nearest words, best first; empty if none is near. */
+    List<String> near(String typed) {
+        if (typed.length() < 4 || typed.length() > LONGEST_WORD || !typed.chars().allMatch(Character::isLetter)) {
             return List.of();
         }
-        var plural = stems.stream().filter(known -> known.length() >= 4 && stem.startsWith(known)
-                && PLURALS.contains(stem.substring(known.length()))).toList();
-        if (!plural.isEmpty()) {
-            return plural;
+        for (int end = typed.length() - 1; end >= Math.max(4, typed.length() - 3); end--) {
+            var singular = typed.substring(0, end);
+            if (ENDINGS.contains(typed.substring(end)) && stems.containsKey(singular)) {
+                return List.of(stems.get(singular));
+            }
         }
-        return stems.stream()
-                .filter(known -> Math.abs(known.length() - stem.length()) <= editsAllowed(stem) && startAlike(known, stem))
-                .map(known -> new Candidate(known, edits(known, stem), shared(known, stem)))
-                .filter(candidate -> isNear(stem, candidate))
+        var singular = typed.length() > 5 && typed.endsWith("s") ? typed.substring(0, typed.length() - 1) : typed;
+        return firstLetters(typed)
+                .flatMap(letter -> spellingsByFirstLetter.getOrDefault(letter, List.of()).stream())
+                .flatMap(known -> Stream.of(typed, singular).distinct().flatMap(word -> candidate(word, known).stream()))
                 // a letter left out or swapped is likelier than a wrong one, so the word that uses more of the letters goes first
-                .sorted(Comparator.comparingInt(Candidate::edits).thenComparing(Comparator.comparingInt(Candidate::shared).reversed()))
-                .limit(CANDIDATES)
+                .sorted(Comparator.comparingInt(Candidate::edits).thenComparing(Comparator.comparingInt(Candidate::shared)
+                        .reversed()))
                 .map(Candidate::stem)
+                .distinct()
+                .limit(CANDIDATES)
                 .toList();
     }
 
@@ -50,35 +69,48 @@ final class Speller {
         return Math.max(0, distance.getDistance(one, other));
     }
 
-    private boolean isNear(String stem, Candidate candidate) {
-        boolean isReplaced = candidate.stem().length() == stem.length() && candidate.shared() < stem.length();
-        return candidate.edits() <= editsAllowed(stem) && (!isReplaced || candidate.edits() > 1
-                || stem.length() > 4 && isLikelyReplaced(stem, candidate.stem()));
+    private Optional<Candidate> candidate(String typed, String known) {
+        if (Math.abs(known.length() - typed.length()) > editsAllowed(typed)) {
+            return Optional.empty();
+        }
+        boolean isSameStart = known.charAt(0) == typed.charAt(0) || HARD_C.indexOf(known.charAt(0)) >= 0
+                && HARD_C.indexOf(typed.charAt(0)) >= 0;
+        if (!isSameStart && (known.charAt(0) != typed.charAt(1) || known.charAt(1) != typed.charAt(0))) {
+            return Optional.empty();
+        }
+        int edits = edits(known, typed);
+        int shared = shared(known, typed);
+        boolean isSwapped = shared == typed.length() && shared == known.length();
+        boolean isReplaced = known.length() == typed.length() && !isSwapped;
+        boolean isLikely = isSwapped || known.length() > 4 && typed.length() > 3
+                && (!isReplaced || edits > 1 || typed.length() > 4 && isLikelyReplaced(typed, known));
+        return edits <= editsAllowed(typed) && isLikely ? Optional.of(new Candidate(stems.get(known), edits, shared))
+                : Optional.empty();
     }
 
-    /** Vowels are confused, and consonants that sound alike; any other letter mostly makes another word ("distance", "distant"). */
     private static boolean isLikelyReplaced(String typed, String known) {
         int at = 0;
-        while (typed.charAt(at) == known.charAt(at)) {
+        while (at < typed.length() - 1 && typed.charAt(at) == known.charAt(at)) {
             at++;
         }
-        var letters = new char[] {typed.charAt(at), known.charAt(at)};
-        return ALIKE.stream().anyMatch(group -> group.indexOf(letters[0]) >= 0 && group.indexOf(letters[1]) >= 0);
+        char one = typed.charAt(at);
+        char other = known.charAt(at);
+        return ALIKE.stream().anyMatch(group -> group.indexOf(one) >= 0 && group.indexOf(other) >= 0);
     }
 
-    private static int editsAllowed(String stem) {
-        return stem.length() < 8 ? 1 : 2;
+    private static int editsAllowed(String typed) {
+        return typed.length() < LONG_WORD ? 1 : 2;
     }
 
-    private static boolean startAlike(String known, String stem) {
-        char first = known.charAt(0);
-        return first == stem.charAt(0) || first == stem.charAt(1) && known.charAt(1) == stem.charAt(0)
-                || "ckq".indexOf(first) >= 0 && "ckq".indexOf(stem.charAt(0)) >= 0;
+    /** A word is rarely misspelt in its first letter, but for c, k and q, or where the first two are swapped. */
+    private static Stream<Integer> firstLetters(String typed) {
+        var firsts = HARD_C.indexOf(typed.charAt(0)) >= 0 ? HARD_C : typed.substring(0, 1);
+        return (firsts + typed.charAt(1)).chars().distinct().boxed();
     }
 
     /** Lucene says 1 - edits / length of the shorter; a swap of two letters is one edit. */
-    private int edits(String known, String stem) {
-        return Math.round((1 - distance.getDistance(known, stem)) * Math.min(known.length(), stem.length()));
+    private int edits(String known, String typed) {
+        return Math.round((1 - distance.getDistance(known, typed)) * Math.min(known.length(), typed.length()));
     }
 
     /** How many letters both have, whatever their order. */

@@ -3,10 +3,9 @@ package pairwright.search;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
-import java.util.LinkedHashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import pairwright.model.Catalogue;
 import pairwright.model.Vocabulary;
 
@@ -62,14 +61,14 @@ final class Tagger {
         return phrases.get(kind);
     }
 
-    /** The stems a misspelt word may stand for. */
-    Set<String> correctStems() {
-        var stems = new LinkedHashSet<String>();
-        phrases.forEach((kind, list) -> {
-            if (kind.isCorrected()) {
-                stems.addAll(list.stems());
+    /** The words a misspelt word may stand for, and their stems. */
+    Map<String, String> correctStems() {
+        var stems = new LinkedHashMap<String, String>();
+        phrases.forEach((kind, list) -> list.stemsBySpelling().forEach((spelling, stem) -> {
+            if (kind.isCorrected() && spelling.length() >= kind.shortestCorrected()) {
+                stems.putIfAbsent(spelling, stem);
             }
-        });
+        }));
         return stems;
     }
 
@@ -79,7 +78,11 @@ final class Tagger {
         phrases.values().forEach(list -> all.addAll(list.tags(tokens)));
         all.sort(Comparator.comparingInt(Tag::first).thenComparing(Comparator.comparingInt(Tag::length).reversed())
                 .thenComparing(Tag::kind));
-        return new ArrayList<>(all.stream().filter(tag -> all.stream().noneMatch(other -> overrules(other, tag))).toList());
+        // whatever overrules a phrase covers its first word too
+        var covering = new ArrayList<List<Tag>>();
+        tokens.forEach(token -> covering.add(new ArrayList<>(4)));
+        all.forEach(tag -> covering.subList(tag.first(), tag.end()).forEach(tags -> tags.add(tag)));
+        return all.stream().filter(tag -> covering.get(tag.first()).stream().noneMatch(other -> overrules(other, tag))).toList();
     }
 
     /** A longer phrase overrules one inside it, and a word spelt exactly overrules one that only shares its stem. */

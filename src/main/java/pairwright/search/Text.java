@@ -34,7 +34,8 @@ final class Text {
         @Override
         protected TokenStreamComponents createComponents(String field) {
             var words = new StandardTokenizer();
-            var folded = new ASCIIFoldingFilter(new ElisionFilter(new EnglishPossessiveFilter(new LowerCaseFilter(words)), LEANING));
+            var folded = new ASCIIFoldingFilter(new ElisionFilter(new EnglishPossessiveFilter(new LowerCaseFilter(words)),
+                    LEANING));
             return new TokenStreamComponents(words, new PorterStemFilter(new KeywordRepeatFilter(folded)));
         }
     };

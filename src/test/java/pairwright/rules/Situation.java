@@ -8,6 +8,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.deser.Deserializers;
 import com.fasterxml.jackson.databind.deser.std.StdDeserializer;
 import com.fasterxml.jackson.databind.module.SimpleModule;
+import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.fasterxml.jackson.dataformat.yaml.YAMLFactory;
 import java.io.IOException;
@@ -47,11 +48,15 @@ record Situation(Setting setting, Placed placed, Paired paired) {
             }
             fact.getValue().fields().forEachRemaining(path -> set((ObjectNode) whole, path.getKey(), path.getValue()));
         });
+        JsonNode wanted = facts.get("setting").get("wanted");
+        if (wanted.isTextual()) {
+            ((ObjectNode) facts.get("setting")).set("wanted", facts.get("characters").get(wanted.textValue()));
+        }
         Setting setting = as(facts.get("setting"), Setting.class);
         Placed placed = as(facts.get("placed"), Placed.class);
         JsonNode pair = facts.get("paired");
         return new Situation(setting, placed, new Paired(placed, as(second, Placed.class), as(pair.get("technique"), Technique.class),
-                pair.get("known").booleanValue(), pair.get("why").textValue(), pair.get("secondInverted").booleanValue(),
+                pair.get("known").booleanValue(), pair.get("why").asText(""), pair.get("secondInverted").booleanValue(),
                 as(pair.get("together"), Together.class)));
     }
 
@@ -68,17 +73,23 @@ record Situation(Setting setting, Placed placed, Paired paired) {
         }
     }
 
+    /** A path goes down by field, and by number in a list: source.spectrumDb.7 is its 8 kHz. */
     private static void set(ObjectNode fact, String path, JsonNode value) {
-        ObjectNode at = fact;
+        JsonNode at = fact;
         String[] names = path.split("\\.");
         for (int i = 0; i < names.length - 1; i++) {
             JsonNode inner = at.get(names[i]);
             if (inner == null) {
                 throw new IllegalArgumentException("No such field: " + path);
             }
-            at = inner.isNull() ? at.putObject(names[i]) : (ObjectNode) inner;
+            at = inner.isNull() ? ((ObjectNode) at).putObject(names[i]) : inner;
         }
-        at.set(names[names.length - 1], value);
+        String last = names[names.length - 1];
+        if (at instanceof ArrayNode list) {
+            list.set(Integer.parseInt(last), value);
+        } else {
+            ((ObjectNode) at).set(last, value);
+        }
     }
 
     private static <T> T as(JsonNode node, Class<T> type) {

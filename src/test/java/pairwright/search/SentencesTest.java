@@ -19,7 +19,10 @@ import pairwright.model.Vocabulary;
 /** The tables of sentences beside this test, read with the real words and the names of the entries. */
 class SentencesTest {
 
-    /** The held-out sentences were written before the words were tuned. Of 36, at least so many are read right in every column. */
+    /**
+     * Held-out sentences were written before they were first read: 25 of 32 were right in every column then, and
+     * may not become fewer.
+     */
     private static final int HELD_OUT_FLOOR = 25;
 
     private static final SentenceReader READER = new SentenceReader(SmallCatalogue.read());
@@ -61,15 +64,18 @@ class SentencesTest {
     private static String found(List<String> row) {
         Meaning meaning = READER.read(sentence(row));
         var question = meaning.question();
-        return line(question.source() == null ? "" : question.source(), String.join("|", question.ways()), String.join("|", question.dynamics()),
+        return line(question.source() == null ? ""
+                : question.source(), String.join("|", question.ways()), String.join("|", question.dynamics()),
                 question.room() == null ? "" : question.room(), String.join("|", question.character()), limits(question.limits()),
                 question.neighbours().stream().map(SentencesTest::neighbour).collect(Collectors.joining("|")),
                 String.join("|", question.circumstances()), String.join("|", meaning.notUnderstood()));
     }
 
-    private static String line(String source, String ways, String dynamics, String room, String character, String limits, String neighbours,
+    private static String line(String source, String ways, String dynamics, String room, String character, String limits,
+            String neighbours,
             String circumstances, String notUnderstood) {
-        return "source %s; ways %s; dynamics %s; room %s; character %s; limits %s; neighbours %s; circumstances %s; not understood %s"
+        return ("source %s; ways %s; dynamics %s; room %s; character %s; limits %s; neighbours %s; circumstances %s; "
+                + "not understood %s")
                 .formatted(source, ways, dynamics, room, character, sorted(limits), neighbours, circumstances, notUnderstood);
     }
 
@@ -118,6 +124,7 @@ class SentencesTest {
     }
 
     private static String number(double value) {
-        return value == Math.rint(value) ? Long.toString(Math.round(value)) : String.format(Locale.ROOT, "%.4f", value).replaceAll("0+$", "");
+        return value == Math.rint(value) ? Long.toString(Math.round(value))
+                : String.format(Locale.ROOT, "%.4f", value).replaceAll("0+$", "");
     }
 }

@@ -3,6 +3,7 @@ package pairwright.search;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.type.TypeReference;
 import com.fasterxml.jackson.databind.DeserializationContext;
+import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.deser.std.StdDeserializer;
 import com.fasterxml.jackson.databind.module.SimpleModule;
@@ -11,10 +12,11 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import pairwright.model.Catalogue;
 import pairwright.model.Character;
 import pairwright.model.MicFamily;
@@ -23,7 +25,10 @@ import pairwright.model.Source;
 import pairwright.model.Vocabulary;
 import pairwright.model.Way;
 
-/** The real words of catalogue/words, and entries that have no more than their names. */
+/**
+ * The words and names of the real catalogue, and of its sources that are still to come those in sources.csv;
+ * nothing else of the entries.
+ */
 final class SmallCatalogue {
 
     private static final ObjectMapper YAML = new ObjectMapper(new YAMLFactory()).registerModule(new SimpleModule()
@@ -33,22 +38,54 @@ final class SmallCatalogue {
     }
 
     static Catalogue read() {
-        Map<String, Source> sources = new LinkedHashMap<>();
+        Map<String, Source> sources = new TreeMap<>();
         for (var row : rows("sources.csv")) {
-            var ways = list(row.get(3)).stream().map(id -> new Way(id, "", 0, 0, null, null)).toList();
-            sources.put(row.get(0), new Source(row.get(0), row.get(1), null, "", list(row.get(2)), null, null, null, null, null, null, null, 0,
-                    null, false, List.of(), ways, List.of(), List.of(), List.of(), null, List.of()));
+            sources.put(row.get(0), source(row.get(0), row.get(1), list(row.get(2)), list(row.get(3))));
         }
-        Map<String, Room> rooms = new LinkedHashMap<>();
-        for (var row : rows("rooms.csv")) {
-            rooms.put(row.get(0), new Room(row.get(0), row.get(1), "", list(row.get(2)), 0, 0, 0, 0, 0, null, false, null, List.of()));
-        }
-        Map<String, Character> characters = new LinkedHashMap<>();
-        for (var row : rows("characters.csv")) {
-            characters.put(row.get(0), new Character(row.get(0), row.get(1), "", list(row.get(2)), null, null, List.of(), list(row.get(3)),
-                    null, List.of()));
-        }
+        entries("sources").forEach(entry -> sources.put(id(entry), source(id(entry), name(entry), strings(entry.path("words")),
+                entry.path("ways").findValuesAsText("id"))));
+        Map<String, Room> rooms = new TreeMap<>();
+        entries("rooms").forEach(entry -> rooms.put(id(entry), new Room(id(entry), name(entry), "",
+                strings(entry.path("words")), 0, 0, 0, 0, 0,
+                null, false, null, List.of())));
+        Map<String, Character> characters = new TreeMap<>();
+        entries("characters")
+                .forEach(entry -> characters.put(id(entry), new Character(id(entry), name(entry), "",
+                        strings(entry.path("words")),
+                null, null, List.of(), strings(entry.path("against")), null, List.of())));
         return new Catalogue(Map.of(), sources, rooms, characters, Map.of(), vocabulary(), "test");
+    }
+
+    private static Source source(String id, String name, List<String> words, List<String> ways) {
+        return new Source(id, name, null, "", words, null, null, null, null, null, null, null, 0, null, false, List.of(),
+                ways.stream().map(way -> new Way(way, "", 0, 0, null, null))
+                        .toList(), List.of(), List.of(), List.of(), null, List.of());
+    }
+
+    private static List<JsonNode> entries(String folder) {
+        try (var files = Files.walk(Path.of("catalogue", folder))) {
+            var entries = new ArrayList<JsonNode>();
+            for (var file : files.filter(path -> path.toString().endsWith(".yaml")).sorted().toList()) {
+                entries.add(YAML.readTree(file.toFile()));
+            }
+            return entries;
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static String id(JsonNode entry) {
+        return entry.path("id").asText();
+    }
+
+    private static String name(JsonNode entry) {
+        return entry.path("name").asText();
+    }
+
+    private static List<String> strings(JsonNode list) {
+        var strings = new ArrayList<String>();
+        list.forEach(each -> strings.add(each.asText()));
+        return strings;
     }
 
     static Vocabulary vocabulary() {

@@ -1,0 +1,136 @@
+package pairwright.rules;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertSame;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class HouseRulesTest {
+    private static final String GOOD = """
+            package house;
+            import pairwright.model.*;
+            import pairwright.rules.*;
+            global pairwright.rules.Out out;
+
+            rule "HOUSE-001"
+              @title("Keep clear of the door")
+              @effect("against")
+              @points(-4)
+              @says("{mic} would stand in the way of the door at {distanceM}.")
+              @why("The door opens inward.")
+              @on("house")
+              @basis("Our live room")
+            when
+              $p : Placed(mic.family == MicFamily.SMALL_DIAPHRAGM_CONDENSER, distanceM > 1.8)
+            then
+              out.note(drools.getRule(), $p, "distanceM", $p.distanceM());
+            end
+            """;
+
+    @TempDir
+    private Path folder;
+
+    private RuleBases given(String text) throws Exception {
+        Files.writeString(folder.resolve("studio.drl"), text);
+        return new RuleBases(folder);
+    }
+
+    private List<String> faults(String text) throws Exception {
+        Files.writeString(folder.resolve("studio.drl"), text);
+        return RuleCheck.faults(folder).stream().map(problem -> problem.toString().replace(folder + "/", "")).toList();
+    }
+
+    @Test
+    void aHouseRuleSpeaksBesideTheBuiltInOnes() throws Exception {
+        RuleBases bases = given(GOOD);
+        RuleBase builtIn = bases.current();
+        assertTrue(bases.reload(), bases.problems().toString());
+        assertEquals(builtIn.rules().size() + 1, bases.current().rules().size());
+        assertNotEquals(builtIn.version(), bases.current().version());
+        Situation far = Situation.differing(Situation.YAML.readTree("{placed: {distanceM: 2.5, habit: first, habitWhy: Why.}}"));
+        List<Finding> findings = far.judged(bases.current(), false);
+        assertEquals(List.of("CUS-001", "HOUSE-001"), findings.stream().map(one -> one.rule().id()).toList());
+        assertEquals("The small-diaphragm condenser would stand in the way of the door at 2.5 m.",
+                bases.current().says(findings.get(1), far.setting()));
+    }
+
+    @Test
+    void aBrokenHouseRuleIsNamedWithItsLineAndTheGoodOnesStay() throws Exception {
+        RuleBases bases = given(GOOD);
+        assertTrue(bases.reload());
+        RuleBase good = bases.current();
+        Files.writeString(folder.resolve("studio.drl"), GOOD.replace("distanceM > 1.8", "distnceM > 1.8"));
+        assertFalse(bases.reload());
+        assertSame(good, bases.current());
+        assertEquals(folder.resolve("studio.drl") + ":15: rule \"HOUSE-001\": no such field in: distnceM > 1.8",
+                bases.problems().get(0).toString());
+        Files.writeString(folder.resolve("studio.drl"), GOOD);
+        assertTrue(bases.reload());
+        assertEquals(List.of(), bases.problems());
+    }
+
+    @Test
+    void aMissingFolderLeavesTheBuiltInRules() {
+        RuleBases bases = new RuleBases(folder.resolve("nothing-here"));
+        assertTrue(bases.reload());
+        assertEquals(RuleBase.builtIn().rules(), bases.current().rules());
+    }
+
+    @ParameterizedTest(name = "{0} -> {1}: {2}")
+    @CsvSource(delimiter = '|', value = {
+        "@points(-4) | @points(4) | studio.drl:9: rule \"HOUSE-001\": what speaks against has points below 0, at least -12, not 4",
+        "@points(-4) | @points(-40) | studio.drl:9: rule \"HOUSE-001\": what speaks against has points below 0, at least -12, not -40",
+        "@why(\"The door opens inward.\") | | studio.drl:6: rule \"HOUSE-001\": @why is missing",
+        "@on(\"house\") | @on(\"hearsay\") | studio.drl:12: rule \"HOUSE-001\": @on is one of [physics, standard, published, measured, practice, estimate, house], not \"hearsay\"",
+        "at {distanceM}. | at {doorM}. | studio.drl:10: rule \"HOUSE-001\": {doorM} is neither a value given after then nor a name for Placed",
+        "\"distanceM\" | \"distance\" | studio.drl:17: rule \"HOUSE-001\": \"distance\" does not say its unit. End it in one of",
+        "package house | package studio | studio.drl:1: house rules live in: package house;",
+        "HOUSE-001 | MY-1 | studio.drl:6: rule \"MY-1\": a rule is named by its id, such as HOUSE-001"})
+    void whatTheCompilerWouldLetPassIsFoundAndPlaced(String good, String bad, String fault) throws Exception {
+        List<String> faults = faults(GOOD.replace(good, bad == null ? "" : bad));
+        assertTrue(faults.stream().anyMatch(one -> one.startsWith(fault)), faults.toString());
+    }
+
+    @ParameterizedTest(name = "house rules may not use {1}")
+    @CsvSource(delimiter = '|', value = {
+        "$p.distanceM() | java.lang.System.getenv | System.getenv().size()",
+        "$p.distanceM() | java.lang.Runtime | Runtime.getRuntime().availableProcessors()",
+        "$p.distanceM() | java.lang.Class.forName | Class.forName(\"distanceM\").hashCode()",
+        "$p.distanceM() | java.nio.file.Path.of | java.nio.file.Path.of(\"distanceM\").hashCode()"})
+    void aHouseRuleMayNotReachOutside(String good, String forbidden, String bad) throws Exception {
+        List<String> faults = faults(GOOD.replace(good, bad));
+        assertTrue(faults.stream().anyMatch(one -> one.contains("house rules may not use " + forbidden)), faults.toString());
+    }
+
+    @Test
+    void afterThenStandsOneCallAndNothingElse() throws Exception {
+        List<String> faults = faults(GOOD.replace("  out.note(", "  while (true) { }\n  out.note("));
+        assertTrue(faults.get(0).contains("after then stands one call"), faults.toString());
+    }
+
+    @Test
+    void functionsAndTypesOfItsOwnAreRefused() throws Exception {
+        List<String> faults = faults(GOOD + "\nfunction int f() { return 1; }\n");
+        assertTrue(faults.stream().anyMatch(one -> one.contains("house rules may not declare functions")), faults.toString());
+    }
+
+    @Test
+    void anIdTakenTwiceIsNamedWithBothFiles() throws Exception {
+        Files.writeString(folder.resolve("more.drl"), GOOD);
+        assertEquals(List.of("studio.drl:6: rule \"HOUSE-001\": this id is taken in more.drl"), faults(GOOD));
+    }
+
+    @Test
+    void theRulesOfTheProgramPassTheSameCheck() {
+        assertEquals(List.of(), RuleCheck.faults(Path.of("rules")));
+    }
+}

@@ -1,0 +1,49 @@
+package pairwright.rules;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import pairwright.model.Basis;
+import pairwright.model.Effect;
+
+class SentenceTest {
+    @ParameterizedTest(name = "{0} {1} is said as {2}")
+    @CsvSource({
+        "0.3, m, 30 cm", "0.05, m, 5 cm", "0.999, m, 1 m", "1.46, m, 1.5 m", "12.2, m, 12 m",
+        "340.4, Hz, 340 Hz", "1715, Hz, 1.7 kHz", "17150, Hz, 17 kHz", "998, Hz, 1 kHz",
+        "2.6, dB, 2.5 dB", "-2.9, dB, -3 dB", "12.4, dB, 12 dB", "-0.1, dB, 0 dB", "126.4, dB SPL, 126 dB SPL", "98.2, dB(A), 98 dB(A)", "-128, dBu, -128 dBu",
+        "29.7, degrees, 30 degrees", "150, ohm, 150 ohm", "1500, ohm, 1.5 kohm", "1000000, ohm, 1 Mohm",
+        "0.4, h, 24 minutes", "1, h, 1 hour", "2.6, h, 2.5 hours", "0.0083, h, less than a minute",
+        "1.44, ms, 1.4 ms", "7, mA, 7 mA", "0.11, kg, 0.1 kg", "0.62, 1, 0.6"})
+    void numbersAreRoundedAsFarAsAnybodyWouldTrustThem(double value, String unit, String said) {
+        assertEquals(said, Sentence.forPeople(value, unit));
+    }
+
+    @ParameterizedTest(name = "{0} is in {1}")
+    @CsvSource({"distanceM, m", "peakDbSpl, dB SPL", "typicalDba, dB(A)", "outputPeakDbu, dBu", "headroomDb, dB", "currentMa, mA",
+        "firstNullHz, Hz", "delayMs, ms", "reverbTimeS, s", "aimDegrees, degrees", "volumeM3, m3", "toneFit, 1", "loadRatio, 1", "allowedHours, h"})
+    void theUnitIsTheEndOfTheName(String name, String unit) {
+        assertEquals(unit, UnitNames.unitOf(name));
+    }
+
+    @Test
+    void aNameWithoutAUnitIsRefusedByName() {
+        var refused = assertThrows(IllegalArgumentException.class, () -> UnitNames.unitOf("loudness"));
+        assertTrue(refused.getMessage().startsWith("\"loudness\" does not say its unit."), refused.getMessage());
+        assertThrows(IllegalArgumentException.class, () -> UnitNames.unitOf("M"));
+    }
+
+    @Test
+    void namesAreFilledInWithTheirArticleAndACapitalWhereASentenceStarts() {
+        Situation base = Situation.base();
+        RuleInfo rule = new RuleInfo("TST-001", "Test", "test", "test", Effect.FOR, null, 1,
+                "{mic} in front of {source}, {position}, hears {distanceM}. {source}: {pattern}.", "why", Basis.PHYSICS, "none", false, List.of());
+        assertEquals("The small-diaphragm condenser in front of the test source, in front, hears 40 cm. The test source: cardioid.",
+                Sentence.says(new Finding(rule, base.placed(), 1, new Object[] {"distanceM", 0.4}), base.setting()));
+    }
+}
