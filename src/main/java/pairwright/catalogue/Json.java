@@ -31,6 +31,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.DateTimeException;
 import java.time.OffsetDateTime;
+import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
@@ -208,7 +209,7 @@ public final class Json {
 
         @Override
         public void serialize(OffsetDateTime value, JsonGenerator out, SerializerProvider provider) throws IOException {
-            out.writeString(value.toString());
+            out.writeString(DateTimeFormatter.ISO_OFFSET_DATE_TIME.format(value)); // RFC 3339 wants the seconds, toString leaves zeros out
         }
     }
 

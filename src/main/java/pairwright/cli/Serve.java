@@ -1,8 +1,10 @@
 package pairwright.cli;
 
 import java.io.IOException;
+import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.Executors;
@@ -62,28 +64,54 @@ final class Serve implements Callable<Integer> {
                     + ". Maybe another program has that port: give another with --port, or 0 for a free one");
             return 1;
         }
-        ScheduledExecutorService watch = watch(knowledge);
-        CountDownLatch stopped = new CountDownLatch(1);
-        Thread stop = new Thread(() -> {
+        ScheduledExecutorService watch = watch(knowledge, spec.commandLine().getErr());
+        Runtime.getRuntime().addShutdownHook(new Thread(() -> {
             watch.shutdownNow();
-            server.close();
-            stopped.countDown();
-        }, "stop");
-        Runtime.getRuntime().addShutdownHook(stop);
-        spec.commandLine().getOut().println("Pairwright is ready at http://" + host + ":" + server.port());
+            stop(server);
+        }, "stop"));
+        spec.commandLine().getOut().println("Pairwright is ready at http://" + (host.contains(":") ? "[" + host + "]" : host) + ":"
+                + server.port());
         spec.commandLine().getOut().flush();
-        stopped.await();
+        new CountDownLatch(1).await(); // only a signal ends it, and then the hook does
         return 0;
     }
 
+    /** Ends the program itself, because after a signal the machine would report the signal and not that all went well. */
+    private static void stop(Server server) {
+        int exit = 0;
+        try {
+            server.close();
+        } catch (RuntimeException cut) {
+            System.err.println("pairwright: a request was still running and was cut short");
+            exit = 1;
+        }
+        Runtime.getRuntime().halt(exit);
+    }
+
     /** Looks every other second whether the house folder changed. */
-    private static ScheduledExecutorService watch(KnowledgeStore knowledge) {
+    private static ScheduledExecutorService watch(KnowledgeStore knowledge, PrintWriter err) {
         ScheduledExecutorService watch = Executors.newSingleThreadScheduledExecutor(task -> {
             Thread thread = new Thread(task, "house-folder");
             thread.setDaemon(true);
             return thread;
         });
-        watch.scheduleWithFixedDelay(knowledge::reloadIfChanged, LOOK_AGAIN_S, LOOK_AGAIN_S, TimeUnit.SECONDS);
+        watch.scheduleWithFixedDelay(() -> look(knowledge, err), LOOK_AGAIN_S, LOOK_AGAIN_S, TimeUnit.SECONDS);
         return watch;
+    }
+
+    private static void look(KnowledgeStore knowledge, PrintWriter err) {
+        try {
+            List<String> before = knowledge.faults();
+            knowledge.reloadIfChanged();
+            if (!before.equals(knowledge.faults())) {
+                knowledge.faults().forEach(err::println);
+                err.println(knowledge.faults().isEmpty() ? "The house folder is in use again." : "The last good set keeps answering.");
+                err.flush();
+            }
+        } catch (RuntimeException inBetween) {
+            // a file went away while it was read; the next look finds what is there then, which an exception here would prevent
+            err.println("pairwright: the house folder could not be read just now, and is read again in " + LOOK_AGAIN_S + " s");
+            err.flush();
+        }
     }
 }

@@ -19,7 +19,12 @@ record Problem(String type, String title, int status, String detail, List<Fault>
         return of(status, detail, List.of());
     }
 
-    static Problem of(int status, String detail, List<Fault> errors) {
+    /** A problem of one or more faults; the detail says the first. */
+    static Problem of(int status, List<Fault> errors) {
+        return of(status, errors.get(0).says() + (errors.size() == 1 ? "" : " (" + errors.size() + " faults, all under errors)"), errors);
+    }
+
+    private static Problem of(int status, String detail, List<Fault> errors) {
         String title = switch (status) {
             case 400 -> "The request cannot be used as it is";
             case 404 -> "There is no such thing";
@@ -31,6 +36,7 @@ record Problem(String type, String title, int status, String detail, List<Fault>
             case 415 -> "The body must be JSON";
             case 431 -> "The headers are too large";
             case 503 -> "Not ready just now";
+            case 501, 505 -> "That is not done here";
             default -> status >= 500 ? "Something went wrong here" : "The request cannot be taken";
         };
         return new Problem("/problems/" + status, title, status, detail, errors);

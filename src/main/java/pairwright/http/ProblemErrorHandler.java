@@ -31,8 +31,11 @@ final class ProblemErrorHandler extends ErrorHandler {
         String detail = switch (status) {
             case 431 -> "The headers are too large. Send fewer or shorter ones";
             case 414 -> "The address is too long. Send long questions in the body";
+            case 408 -> "The request did not arrive in time. Send it in one go";
             case 503 -> "The server is starting or stopping. Try again in a moment";
-            default -> "The request is not well-formed HTTP for this server";
+            case 500 -> "The program made a mistake; the log of the server says more";
+            case 505 -> "Only HTTP/1.0 and HTTP/1.1 are spoken here";
+            default -> "The request is not well-formed HTTP for this server. Let a client library write it";
         };
         return Routes.write(json, Problem.of(status, detail)).getBytes(StandardCharsets.UTF_8);
     }

@@ -6,7 +6,6 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.time.DateTimeException;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
-import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -29,6 +28,8 @@ final class RequestBody {
             "onlyMicTypes", "withoutMicTypes");
     private static final Set<String> NEIGHBOUR = Set.of("source", "distanceM", "angleDegrees");
     private static final int MOST_ENTRIES = 1000;
+    private static final int MOST_FAULTS = 50;
+    private static final int LAST_YEAR = 9999;
 
     private final List<Fault> faults = new ArrayList<>();
 
@@ -58,9 +59,18 @@ final class RequestBody {
         }
         Request request = reader.request(root);
         if (!reader.faults.isEmpty()) {
-            throw new BadRequest(Problem.of(400, reader.faults.get(0).says(), List.copyOf(reader.faults)));
+            throw new BadRequest(Problem.of(400, reader.listed()));
         }
         return request;
+    }
+
+    private List<Fault> listed() {
+        if (faults.size() <= MOST_FAULTS) {
+            return List.copyOf(faults);
+        }
+        List<Fault> first = new ArrayList<>(faults.subList(0, MOST_FAULTS));
+        first.add(new Fault("", (faults.size() - MOST_FAULTS) + " more faults are not listed. Mend these first"));
+        return first;
     }
 
     private Request request(JsonNode root) {
@@ -95,8 +105,8 @@ final class RequestBody {
                 yesOrNo(root, "/limits/phantom"),
                 number(root, "/limits/preampGainDb"),
                 number(root, "/limits/preampNoiseDbu"),
-                list(root, "/limits/onlyFamilies", this::family),
-                list(root, "/limits/withoutFamilies", this::family),
+                words(root, "/limits/onlyFamilies", this::family),
+                words(root, "/limits/withoutFamilies", this::family),
                 texts(root, "/limits/onlyMicTypes"),
                 texts(root, "/limits/withoutMicTypes"));
     }
@@ -132,7 +142,7 @@ final class RequestBody {
             for (MicFamily family : MicFamily.values()) {
                 known.add(family.id());
             }
-            faults.add(new Fault(at, "there is no family \"" + shortened(word) + "\". Use one of " + String.join(", ", known)));
+            faults.add(new Fault(at, "there is no family \"" + Shown.of(word) + "\". Use one of " + String.join(", ", known)));
         }
         return null;
     }
@@ -150,10 +160,16 @@ final class RequestBody {
     }
 
     private List<String> texts(JsonNode root, String at) {
-        if (root.at(at).isTextual()) {
-            return List.of(root.at(at).textValue()); // one word where a list of one is meant
+        return words(root, at, this::text);
+    }
+
+    /** A list, or one word where a list of one is meant. */
+    private <T> List<T> words(JsonNode root, String at, BiFunction<JsonNode, String, T> entry) {
+        if (!root.at(at).isTextual()) {
+            return list(root, at, entry);
         }
-        return list(root, at, this::text);
+        T only = entry.apply(root, at);
+        return only == null ? List.of() : List.of(only);
     }
 
     private <T> List<T> list(JsonNode root, String at, BiFunction<JsonNode, String, T> entry) {
@@ -225,26 +241,30 @@ final class RequestBody {
             return null;
         }
         try {
-            return OffsetDateTime.parse(text);
+            OffsetDateTime time = OffsetDateTime.parse(text);
+            // what RFC 3339 can write, so that it can be said back
+            if (time.getYear() >= 0 && time.getYear() <= LAST_YEAR && time.getOffset().getTotalSeconds() % 60 == 0) {
+                return time;
+            }
         } catch (DateTimeException notATime) {
-            faults.add(new Fault(at, "\"" + shortened(text) + "\" is not a time with an offset. Write it like 2027-03-01T10:00:00+01:00"));
-            return null;
+            // said below
         }
+        faults.add(new Fault(at, "\"" + Shown.of(text) + "\" is not a time with an offset. Write it like 2027-03-01T10:00:00+01:00"));
+        return null;
     }
 
     private void onlyKnown(JsonNode node, String at, Set<String> known) {
-        Iterator<Map.Entry<String, JsonNode>> fields = node.fields();
-        while (fields.hasNext()) {
-            String name = fields.next().getKey();
+        for (Map.Entry<String, JsonNode> field : node.properties()) {
+            String name = field.getKey();
             if (!known.contains(name)) {
-                faults.add(new Fault(at + "/" + pointer(name), "there is no field \"" + shortened(name) + "\" here. Known: "
+                faults.add(new Fault(at + "/" + pointer(name), "there is no field \"" + Shown.of(name) + "\" here. Known: "
                         + String.join(", ", new TreeSet<>(known))));
             }
         }
     }
 
     private static String pointer(String name) {
-        return shortened(name).replace("~", "~0").replace("/", "~1");
+        return Shown.of(name).replace("~", "~0").replace("/", "~1");
     }
 
     private static boolean absent(JsonNode node) {
@@ -252,12 +272,19 @@ final class RequestBody {
     }
 
     private void wrong(String at, JsonNode node, String wanted) {
-        faults.add(new Fault(at, at.substring(at.lastIndexOf('/') + 1) + " must be " + wanted + ", but was " + kind(node)));
+        faults.add(new Fault(at, name(at) + " must be " + wanted + ", but was " + kind(node)));
+    }
+
+    private static String name(String at) {
+        int slash = at.lastIndexOf('/');
+        String last = at.substring(slash + 1);
+        boolean entry = !last.isEmpty() && last.chars().allMatch(c -> c >= '0' && c <= '9');
+        return entry ? "entry " + (Integer.parseInt(last) + 1) + " of " + name(at.substring(0, slash)) : last;
     }
 
     private static String kind(JsonNode node) {
         if (node.isTextual()) {
-            return "the text \"" + shortened(node.textValue()) + "\"";
+            return "the text \"" + Shown.of(node.textValue()) + "\"";
         }
         if (node.isArray()) {
             return "a list";
@@ -265,10 +292,6 @@ final class RequestBody {
         if (node.isObject()) {
             return "an object";
         }
-        return node.isMissingNode() ? "nothing" : shortened(node.asText());
-    }
-
-    private static String shortened(String text) {
-        return text.length() <= 60 ? text : text.substring(0, 60) + "...";
+        return node.isMissingNode() ? "nothing" : Shown.of(node.asText());
     }
 }

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import io.javalin.http.Handler;
 import io.micrometer.prometheusmetrics.PrometheusMeterRegistry;
 import java.io.IOException;
 import java.io.InputStream;
@@ -11,9 +12,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Collection;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
-import java.util.Objects;
 import java.util.regex.Pattern;
 import pairwright.advice.Advisor;
 import pairwright.advice.Knowledge;
@@ -31,6 +30,7 @@ final class Routes {
     private final ObjectMapper json;
     private final PrometheusMeterRegistry metrics;
     private final Advisor advisor;
+    private final int bodyMs;
     private final String openApi = resource("/pairwright/openapi.yaml");
 
     /** An entry in a list. */
@@ -57,37 +57,44 @@ final class Routes {
     record Health(String status, String version, String catalogueVersion, String rulesVersion, List<String> faults) {
     }
 
-    Routes(KnowledgeStore knowledge, ObjectMapper json, PrometheusMeterRegistry metrics) {
+    Routes(KnowledgeStore knowledge, ObjectMapper json, PrometheusMeterRegistry metrics, int bodyMs) {
         this.knowledge = knowledge;
         this.json = json;
         this.metrics = metrics;
+        this.bodyMs = bodyMs;
         this.advisor = new Advisor(knowledge::current);
     }
 
     void add(RoutesConfig routes) {
         routes.post("/api/ask", this::ask);
-        routes.get("/api/sources", context -> list(context, now().catalogue().sources().values().stream()
+        get(routes, "/api/sources", context -> list(context, now().catalogue().sources().values().stream()
                 .map(source -> new Line(source.id(), source.name(), source.family().id(), source.says())).toList()));
-        routes.get("/api/sources/{id}", context -> entry(context, now().catalogue().sources(), "source"));
-        routes.get("/api/mics", context -> list(context, now().catalogue().mics().values().stream()
+        get(routes, "/api/sources/{id}", context -> entry(context, now().catalogue().sources(), "source"));
+        get(routes, "/api/mics", context -> list(context, now().catalogue().mics().values().stream()
                 .map(mic -> new Line(mic.id(), mic.name(), mic.family().id(), mic.says())).toList()));
-        routes.get("/api/mics/{id}", context -> entry(context, now().catalogue().mics(), "mic type"));
-        routes.get("/api/characters", context -> list(context, now().catalogue().characters().values().stream()
+        get(routes, "/api/mics/{id}", context -> entry(context, now().catalogue().mics(), "mic type"));
+        get(routes, "/api/characters", context -> list(context, now().catalogue().characters().values().stream()
                 .map(character -> new Line(character.id(), character.name(), null, character.says())).toList()));
-        routes.get("/api/characters/{id}", context -> entry(context, now().catalogue().characters(), "character"));
-        routes.get("/api/rooms", context -> list(context, now().catalogue().rooms().values().stream()
+        get(routes, "/api/characters/{id}", context -> entry(context, now().catalogue().characters(), "character"));
+        get(routes, "/api/rooms", context -> list(context, now().catalogue().rooms().values().stream()
                 .map(room -> new Line(room.id(), room.name(), null, room.says())).toList()));
-        routes.get("/api/rooms/{id}", context -> entry(context, now().catalogue().rooms(), "room"));
-        routes.get("/api/techniques", context -> list(context, now().catalogue().techniques().values().stream()
+        get(routes, "/api/rooms/{id}", context -> entry(context, now().catalogue().rooms(), "room"));
+        get(routes, "/api/techniques", context -> list(context, now().catalogue().techniques().values().stream()
                 .map(technique -> new Line(technique.id(), technique.name(), technique.arrangement().id(), technique.says())).toList()));
-        routes.get("/api/techniques/{id}", context -> entry(context, now().catalogue().techniques(), "technique"));
-        routes.get("/api/rules", this::rules);
-        routes.get("/api/rules/{id}", this::rule);
-        routes.get("/api/search", this::search);
-        routes.get("/health", this::health);
-        routes.get("/metrics", context -> context.contentType("text/plain; version=0.0.4; charset=utf-8").result(metrics.scrape()));
-        routes.get("/openapi.yaml", context -> context.contentType("application/yaml; charset=utf-8").result(openApi));
-        routes.get("/schema/{name}", this::schema);
+        get(routes, "/api/techniques/{id}", context -> entry(context, now().catalogue().techniques(), "technique"));
+        get(routes, "/api/rules", this::rules);
+        get(routes, "/api/rules/{id}", this::rule);
+        get(routes, "/api/search", this::search);
+        get(routes, "/health", this::health);
+        get(routes, "/metrics", context -> context.contentType("text/plain; version=0.0.4; charset=utf-8").result(metrics.scrape()));
+        get(routes, "/openapi.yaml", context -> context.contentType("application/yaml; charset=utf-8").result(openApi));
+        get(routes, "/schema/{name}", this::schema);
+    }
+
+    /** HEAD says the same as GET, less the body, which the server leaves out. */
+    private static void get(RoutesConfig routes, String path, Handler handler) {
+        routes.get(path, handler);
+        routes.head(path, handler);
     }
 
     private Knowledge now() {
@@ -95,13 +102,7 @@ final class Routes {
     }
 
     private void ask(Context context) {
-        String type = Objects.requireNonNullElse(context.contentType(), "").toLowerCase(Locale.ROOT);
-        if (!type.startsWith("application/json")) {
-            throw new BadRequest(Problem.of(415, "Content-Type is " + (type.isEmpty() ? "missing" : "\"" + shortened(type) + "\"")
-                    + ". Send application/json"));
-        }
-        String body = new String(context.bodyAsBytes(), StandardCharsets.UTF_8);
-        answer(context, advisor.ask(RequestBody.read(body, json)));
+        answer(context, advisor.ask(RequestBody.read(Body.json(context, bodyMs), json)));
     }
 
     private void list(Context context, List<Line> lines) {
@@ -118,9 +119,9 @@ final class Routes {
     }
 
     private String noSuch(String kind, String id, Collection<String> known) {
-        List<String> near = now().reader().nearest(shortened(id).replace('-', ' '), MOST_FOUND).stream()
+        List<String> near = now().reader().nearest(Shown.of(id).replace('-', ' '), MOST_FOUND).stream()
                 .map(Reading::id).filter(known::contains).distinct().limit(3).toList();
-        return "There is no " + kind + " \"" + shortened(id) + "\"." + (near.isEmpty() ? "" : " Maybe " + String.join(" or ", near));
+        return "There is no " + kind + " \"" + Shown.of(id) + "\"." + (near.isEmpty() ? "" : " Maybe " + String.join(" or ", near));
     }
 
     private void rules(Context context) {
@@ -132,7 +133,7 @@ final class Routes {
     private void rule(Context context) {
         String id = context.pathParam("id");
         RuleInfo rule = now().rules().rules().stream().filter(one -> one.id().equalsIgnoreCase(id)).findFirst().orElseThrow(
-                () -> new BadRequest(Problem.of(404, "There is no rule \"" + shortened(id) + "\". All ids are at /api/rules")));
+                () -> new BadRequest(Problem.of(404, "There is no rule \"" + Shown.of(id) + "\". All ids are at /api/rules")));
         answer(context, rule);
     }
 
@@ -157,7 +158,7 @@ final class Routes {
         String name = context.pathParam("name");
         String text = SCHEMA_NAME.matcher(name).matches() ? resource("/pairwright/schema/" + name) : null;
         if (text == null) {
-            throw new BadRequest(Problem.of(404, "There is no schema \"" + shortened(name) + "\""));
+            throw new BadRequest(Problem.of(404, "There is no schema \"" + Shown.of(name) + "\""));
         }
         context.contentType("application/schema+json").result(text);
     }
@@ -180,9 +181,5 @@ final class Routes {
         } catch (IOException broken) {
             throw new UncheckedIOException(broken);
         }
-    }
-
-    private static String shortened(String text) {
-        return text.length() <= 60 ? text : text.substring(0, 60) + "...";
     }
 }

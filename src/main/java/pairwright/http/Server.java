@@ -5,11 +5,16 @@ import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpResponseException;
+import io.javalin.http.MethodNotAllowedResponse;
 import io.javalin.json.JavalinJackson;
 import io.micrometer.core.instrument.Timer;
 import io.micrometer.prometheusmetrics.PrometheusConfig;
 import io.micrometer.prometheusmetrics.PrometheusMeterRegistry;
+import jakarta.servlet.http.HttpServletResponse;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.time.Duration;
+import org.eclipse.jetty.http.HttpException;
 import org.eclipse.jetty.http.UriCompliance;
 import org.eclipse.jetty.server.HttpConnectionFactory;
 import org.eclipse.jetty.server.ServerConnector;
@@ -23,26 +28,37 @@ import pairwright.catalogue.Json;
 /** The HTTP server. Listens where it is told and nowhere else; stops without cutting a request short. */
 public final class Server implements AutoCloseable {
     private static final Logger LOG = LoggerFactory.getLogger(Server.class);
-    private static final long LARGEST_BODY_BYTES = 64 * 1024;
+    private static final String MISTAKE = "The program made a mistake; the log of the server says more. Nothing was changed";
     private static final int LARGEST_HEADER_BYTES = 8 * 1024;
-    private static final int IDLE_MS = 15_000;
-    private static final int STOP_MS = 5_000;
 
     private final Javalin app;
     private final ServerConnector[] connector = new ServerConnector[1];
 
-    private Server(KnowledgeStore knowledge, String host, int port) {
+    /**
+     * How long the server waits for others.
+     *
+     * @param idleMs for the next byte of a request or of its answer's reader
+     * @param bodyMs for a whole body, so that one that drips in cannot hold a thread for ever
+     * @param stopMs for requests that run when the server is told to stop
+     */
+    record Patience(int idleMs, int bodyMs, int stopMs) {
+        static final Patience USUAL = new Patience(15_000, 10_000, 5_000);
+    }
+
+    private Server(KnowledgeStore knowledge, String host, int port, Patience patience) {
         ObjectMapper json = Json.mapper();
         PrometheusMeterRegistry metrics = new PrometheusMeterRegistry(PrometheusConfig.DEFAULT);
         app = Javalin.create(config -> {
             config.startup.showJavalinBanner = false;
-            config.http.maxRequestSize = LARGEST_BODY_BYTES;
+            config.startup.showOldJavalinVersionWarning = false;
             config.http.defaultContentType = "application/json";
+            config.http.prefer405over404 = true;
+            config.router.javaLangErrorHandler((response, broken) -> mistake(response, json, broken));
             config.jsonMapper(new JavalinJackson(json, false));
-            jetty(config, json, host, port);
+            jetty(config, json, host, port, patience);
             problems(config, json);
             timed(config, metrics);
-            new Routes(knowledge, json, metrics).add(config.routes);
+            new Routes(knowledge, json, metrics, patience.bodyMs()).add(config.routes);
         });
     }
 
@@ -55,7 +71,11 @@ public final class Server implements AutoCloseable {
      * @throws RuntimeException when the port is taken or the address is not this machine's
      */
     public static Server start(KnowledgeStore knowledge, String host, int port) {
-        Server server = new Server(knowledge, host, port);
+        return start(knowledge, host, port, Patience.USUAL);
+    }
+
+    static Server start(KnowledgeStore knowledge, String host, int port, Patience patience) {
+        Server server = new Server(knowledge, host, port, patience);
         server.app.start();
         return server;
     }
@@ -71,12 +91,12 @@ public final class Server implements AutoCloseable {
         app.stop();
     }
 
-    private void jetty(JavalinConfig config, ObjectMapper json, String host, int port) {
+    private void jetty(JavalinConfig config, ObjectMapper json, String host, int port, Patience patience) {
         config.jetty.addConnector((server, http) -> {
             ServerConnector made = new ServerConnector(server, 1, 1, new HttpConnectionFactory(http));
             made.setHost(host);
             made.setPort(port);
-            made.setIdleTimeout(IDLE_MS);
+            made.setIdleTimeout(patience.idleMs());
             connector[0] = made;
             return made;
         });
@@ -87,28 +107,49 @@ public final class Server implements AutoCloseable {
         });
         config.jetty.modifyServer(server -> {
             server.insertHandler(new GracefulHandler());
-            server.setStopTimeout(STOP_MS);
+            server.setStopTimeout(patience.stopMs());
             server.setErrorHandler(new ProblemErrorHandler(json));
         });
     }
 
     private static void problems(JavalinConfig config, ObjectMapper json) {
         config.routes.exception(BadRequest.class, (bad, context) -> send(context, json, bad.problem()));
-        config.routes.exception(UnusableQuestion.class,
-                (bad, context) -> send(context, json, Problem.of(400, bad.getMessage(), bad.faults())));
-        config.routes.exception(HttpResponseException.class, (bad, context) -> send(context, json, Problem.of(bad.getStatus(), plain(bad, context))));
+        config.routes.exception(UnusableQuestion.class, (bad, context) -> send(context, json, Problem.of(400, bad.faults())));
+        config.routes.exception(MethodNotAllowedResponse.class, (bad, context) -> {
+            context.header("Allow", bad.getDetails().getOrDefault("availableMethods", "GET"));
+            send(context, json, Problem.of(405, context.method() + " is not taken at " + Shown.of(context.path())
+                    + ". The addresses and their methods are listed in /openapi.yaml"));
+        });
+        config.routes.exception(HttpResponseException.class,
+                (bad, context) -> send(context, json, Problem.of(bad.getStatus(), plain(bad.getStatus(), context))));
         config.routes.exception(Exception.class, (broken, context) -> {
+            // what Jetty finds wrong with a request while a route reads it, such as a query that is no UTF-8
+            if (broken instanceof HttpException bad && bad.getCode() < 500) {
+                send(context, json, Problem.of(bad.getCode(), plain(bad.getCode(), context)));
+                return;
+            }
             LOG.error("request failed: {} {}", context.method(), context.path(), broken);
-            send(context, json, Problem.of(500, "The program made a mistake; the log of the server says more. Nothing was changed"));
+            send(context, json, Problem.of(500, MISTAKE));
         });
     }
 
-    private static String plain(HttpResponseException bad, Context context) {
-        return switch (bad.getStatus()) {
-            case 404 -> "There is nothing at " + context.path() + ". The addresses are listed in /openapi.yaml";
-            case 405 -> context.method() + " is not taken at " + context.path() + ". See /openapi.yaml";
-            case 413 -> "The body is larger than " + LARGEST_BODY_BYTES + " bytes. Ask one question at a time";
-            default -> "The request cannot be taken (status " + bad.getStatus() + ")";
+    /** The same for what is no exception, such as a stack that ran over, and of which a route hears nothing. */
+    private static void mistake(HttpServletResponse response, ObjectMapper json, Error broken) {
+        LOG.error("request failed", broken);
+        response.setStatus(500);
+        response.setContentType(Problem.MEDIA_TYPE);
+        try {
+            response.getOutputStream().write(Routes.write(json, Problem.of(500, MISTAKE)).getBytes(StandardCharsets.UTF_8));
+        } catch (IOException gone) {
+            LOG.debug("nobody is there to be told", gone);
+        }
+    }
+
+    private static String plain(int status, Context context) {
+        return switch (status) {
+            case 400 -> "The address is not well-formed. Write blanks and other special characters as %20 and so on, in UTF-8";
+            case 404 -> "There is nothing at " + Shown.of(context.path()) + ". The addresses are listed in /openapi.yaml";
+            default -> "The request cannot be taken (status " + status + ")";
         };
     }
 

@@ -1,0 +1,227 @@
+package pairwright.http;
+
+import static org.junit.jupiter.api.Assertions.assertAll;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
+
+/** Real requests to the real server; every answer is what the description promises. */
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
+class ConformanceTest {
+    private static final List<String> QUESTIONS = List.of(
+            "{'words': 'brushed snare, quiet jazz trio, small room'}",
+            "{'words': 'grand piano, stereo, church'}",
+            "{'words': 'contrabass next to the drums, warm'}",
+            "{'words': 'fingerpicked nylon guitar in a small untreated room, no phantom'}",
+            "{'words': 'kick drum, inside and outside', 'options': 6}",
+            "{'words': 'trumpet, dark, only ribbons'}",
+            "{'words': 'screamed vocals, vocal booth'}",
+            "{'words': 'choir in a concert hall, airy', 'options': 5}",
+            "{'words': 'tenor sax on stage, live, drums behind'}",
+            "{'words': 'bass guitar DI'}",
+            "{'words': 'driven guitar amp, gritty, barn', 'limits': {'mics': 1}}",
+            "{'words': 'accordion, stereo'}",
+            "{'words': 'voice and guitar, one performer'}",
+            "{'words': 'harmonica'}",
+            "{'words': 'didgeridoo outside'}",
+            "{'words': 'qwzx blorp'}",
+            "{'words': 'violn'}",
+            "{'words': 'bass'}",
+            "{'words': '   ', 'source': 'flute'}",
+            "{'source': 'bass-lead', 'limits': {'phantom': false}}",
+            "{'source': 'keyboard-lead'}",
+            "{'source': 'acoustic-pickup-lead', 'options': 2}",
+            "{'source': 'double-bass', 'ways': ['bowed'], 'room': 'large-live-room', 'character': 'warm', 'dynamics': ['soft'], 'circumstances': ['live'],"
+                    + " 'limits': {'mics': 2, 'phantom': true, 'preampGainDb': 60, 'preampNoiseDbu': -125.5, 'withoutFamilies': 'shotgun', 'withoutMicTypes': ['lo-fi']},"
+                    + " 'neighbours': [{'source': 'drum-kit', 'distanceM': 3, 'angleDegrees': 120}, {'source': 'trumpet', 'distanceM': 5}],"
+                    + " 'from': '2027-03-01T10:00:00+01:00', 'until': '2027-03-01T18:00:00+01:00', 'options': 6}",
+            "{'source': 'snare-drum', 'limits': {'onlyFamilies': ['boundary'], 'phantom': false, 'mics': 1}}",
+            "{'source': 'violin', 'limits': {'onlyMicTypes': ['passive-di']}}",
+            "{'source': 'triangle', 'limits': {'onlyFamilies': ['ribbon'], 'preampGainDb': 20}}",
+            "{'source': 'cello', 'room': 'open-air'}",
+            "{'source': 'drum-kit', 'circumstances': ['stereo'], 'limits': {'onlyFamilies': ['small-diaphragm-condenser', 'stereo']}}",
+            "{'words': null, 'source': 'tuba', 'limits': null, 'neighbours': null, 'options': null, 'character': null, 'from': null}");
+
+    /** What no answer has before there is a locker. */
+    private static final Set<String> LATER = Set.of("Placement.free");
+
+    private final List<JsonNode> answers = new ArrayList<>();
+
+    @BeforeAll
+    void ask() {
+        List<String> wrong = new ArrayList<>();
+        for (String question : QUESTIONS) {
+            Reply reply = Serving.ask(question.replace('\'', '"'));
+            assertEquals(200, reply.status(), question + ": " + reply.body());
+            Serving.OPEN_API.faults("POST", "/api/ask", reply).forEach(fault -> wrong.add(question + ": " + fault));
+            answers.add(reply.json());
+        }
+        assertEquals(List.of(), wrong);
+    }
+
+    @Test
+    void theQuestionsReachEveryKindOfAnswer() {
+        assertAll(
+                () -> some("two placements", answer -> answer.at("/options/0/together/contrastDb").isNumber()),
+                () -> some("a stereo pair", answer -> answer.findPath("together").has("recordingAngleDegrees")),
+                () -> some("a lead", answer -> answer.at("/options/0/mics/0/family").asText().equals("line")),
+                () -> some("a neighbour", answer -> answer.at("/options/0/mics/0/predicted/separationDb").isNumber()),
+                () -> some("nothing that fits", answer -> answer.path("options").isEmpty() && !answer.path("instead").isEmpty()),
+                () -> some("nothing understood", answer -> answer.path("options").isEmpty() && !answer.at("/question/meant").has("source")),
+                () -> some("other readings", answer -> !answer.at("/question/otherReadings").isEmpty()),
+                () -> some("something ruled out", answer -> !answer.path("ruledOut").isEmpty()),
+                () -> some("six options", answer -> answer.path("options").size() == 6));
+    }
+
+    @Test
+    void everyFieldThatIsDescribedIsSeenInSomeAnswer() {
+        Set<String> seen = new TreeSet<>(LATER);
+        answers.forEach(answer -> walk("Answer", answer, seen));
+        Set<String> described = new TreeSet<>();
+        reach("Answer", described, new TreeSet<>());
+        assertEquals(described, seen);
+    }
+
+    @Test
+    void pointsOfTheReasonsAddUpToTheScore() {
+        answers.forEach(answer -> answer.path("options").forEach(option -> {
+            double sum = 0;
+            for (JsonNode reason : option.path("reasons")) {
+                sum += reason.path("points").asDouble();
+            }
+            assertEquals(option.path("score").asDouble(), sum, 1e-6, option.toString());
+        }));
+    }
+
+    @Test
+    void whatWasMeantSentBackAsksTheSame() {
+        for (JsonNode answer : answers) {
+            ObjectNode meant = answer.at("/question/meant").deepCopy();
+            if (!meant.path("words").asText().isBlank() || meant.has("source")) {
+                Reply again = Serving.ask(meant.toString());
+                assertEquals(200, again.status(), again.body());
+                assertEquals(answer.path("options"), again.json().path("options"), meant.toString());
+            }
+        }
+    }
+
+    @Test
+    void theSameQuestionGetsTheSameAnswerByteForByte() {
+        String question = QUESTIONS.get(2).replace('\'', '"');
+        assertEquals(Serving.ask(question).body(), Serving.ask(question).body());
+    }
+
+    @Test
+    void everyEntryThatIsListedCanBeRead() {
+        List<String> wrong = new ArrayList<>();
+        for (String list : List.of("/api/sources", "/api/mics", "/api/characters", "/api/rooms", "/api/techniques")) {
+            JsonNode entries = read(list, list, wrong).path("entries");
+            assertTrue(entries.size() > 9, list + " has " + entries.size());
+            entries.forEach(entry -> {
+                JsonNode whole = read(list + "/" + entry.path("id").asText(), list + "/{id}", wrong);
+                assertEquals(entry.path("says"), whole.path("says"));
+            });
+        }
+        JsonNode rules = read("/api/rules", "/api/rules", wrong);
+        assertTrue(rules.path("rules").size() > 99, "only " + rules.path("rules").size() + " rules");
+        rules.path("rules").forEach(rule -> {
+            JsonNode whole = read("/api/rules/" + rule.path("id").asText(), "/api/rules/{id}", wrong);
+            assertEquals(rule.path("says"), whole.path("says"));
+        });
+        assertEquals(List.of(), wrong);
+    }
+
+    @Test
+    void everyRuleAndEntryAnAnswerNamesCanBeRead() {
+        Set<String> named = new TreeSet<>();
+        answers.forEach(answer -> {
+            answer.findValuesAsText("rule").stream().filter(rule -> !rule.equals("limit")).forEach(rule -> named.add("/api/rules/" + rule));
+            answer.findValuesAsText("micType").forEach(mic -> named.add("/api/mics/" + mic));
+            answer.findValuesAsText("technique").stream().filter(one -> !one.equals("single")).forEach(one -> named.add("/api/techniques/" + one));
+        });
+        named.forEach(address -> assertEquals(200, Serving.get(address).status(), address));
+    }
+
+    @Test
+    void theOtherAddressesAnswerAsDescribed() {
+        List<String> wrong = new ArrayList<>();
+        JsonNode found = read("/api/search?words=sna", "/api/search", wrong);
+        assertEquals("snare-drum", found.at("/found/0/id").asText());
+        assertEquals("sn\u00e4re drum", read("/api/search?words=sn%C3%A4re+drum", "/api/search", wrong).path("words").asText());
+        assertEquals("ok", read("/health", "/health", wrong).path("status").asText());
+        assertTrue(raw("/metrics", "/metrics", wrong).body().contains("pairwright_request_seconds_count{path=\"/api/ask\",status=\"200\"}"));
+        raw("/openapi.yaml", "/openapi.yaml", wrong);
+        for (String kind : List.of("mic-type", "source", "room", "character", "technique", "common")) {
+            assertNotNull(read("/schema/" + kind + ".schema.json", "/schema/{name}", wrong).path("title").textValue(), kind);
+        }
+        assertEquals(List.of(), wrong);
+    }
+
+    @Test
+    void headSaysWhatGetSaysButTheBody() {
+        Reply get = Serving.get("/api/rooms");
+        Reply head = Serving.send(Serving.port(), "HEAD /api/rooms HTTP/1.1\r\nHost: localhost\r\nConnection: close\r\n\r\n");
+        assertEquals("", head.body());
+        assertEquals(get.headers().get("content-type"), head.headers().get("content-type"));
+        assertEquals(404, Serving.send(Serving.port(), "HEAD /api/rooms/nowhere HTTP/1.1\r\nHost: localhost\r\nConnection: close\r\n\r\n").status());
+    }
+
+    private static JsonNode read(String address, String route, List<String> wrong) {
+        return raw(address, route, wrong).json();
+    }
+
+    private static Reply raw(String address, String route, List<String> wrong) {
+        Reply reply = Serving.get(address);
+        assertEquals(200, reply.status(), address + ": " + reply.body());
+        Serving.OPEN_API.faults("GET", route, reply).forEach(fault -> wrong.add(address + ": " + fault));
+        return reply;
+    }
+
+    private void some(String what, java.util.function.Predicate<JsonNode> is) {
+        assertTrue(answers.stream().anyMatch(is), "no answer has " + what);
+    }
+
+    /** Names of fields of the schemas a value follows, as far as the value has them. */
+    private static void walk(String name, JsonNode value, Set<String> seen) {
+        value.properties().forEach(field -> {
+            seen.add(name + "." + field.getKey());
+            String inner = holds(schema(name).path("properties").path(field.getKey()));
+            if (inner != null) {
+                (field.getValue().isArray() ? field.getValue() : List.of(field.getValue())).forEach(one -> walk(inner, one, seen));
+            }
+        });
+    }
+
+    private static void reach(String name, Set<String> fields, Set<String> done) {
+        if (done.add(name)) {
+            schema(name).path("properties").properties().forEach(field -> {
+                fields.add(name + "." + field.getKey());
+                String inner = holds(field.getValue());
+                if (inner != null) {
+                    reach(inner, fields, done);
+                }
+            });
+        }
+    }
+
+    /** The schema of an object a field holds one or many of; null for others. */
+    private static String holds(JsonNode field) {
+        String reference = (field.path("type").asText().equals("array") ? field.path("items") : field).path("$ref").asText();
+        String name = reference.substring(reference.lastIndexOf('/') + 1);
+        return schema(name).has("properties") ? name : null;
+    }
+
+    private static JsonNode schema(String name) {
+        return Serving.OPEN_API.tree().path("components").path("schemas").path(name);
+    }
+}

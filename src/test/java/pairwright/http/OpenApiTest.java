@@ -1,0 +1,215 @@
+package pairwright.http;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.dataformat.yaml.YAMLMapper;
+import io.javalin.Javalin;
+import io.micrometer.prometheusmetrics.PrometheusConfig;
+import io.micrometer.prometheusmetrics.PrometheusMeterRegistry;
+import java.lang.reflect.ParameterizedType;
+import java.lang.reflect.RecordComponent;
+import java.lang.reflect.Type;
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import pairwright.acoustics.OctaveCurve;
+import pairwright.catalogue.Json;
+import pairwright.model.Answer;
+import pairwright.model.Character;
+import pairwright.model.Limits;
+import pairwright.model.MicType;
+import pairwright.model.Neighbour;
+import pairwright.model.Request;
+import pairwright.model.Room;
+import pairwright.model.Source;
+import pairwright.model.Technique;
+import pairwright.model.Word;
+import pairwright.rules.RuleInfo;
+
+/** The description of the interface against the program's own records and routes. */
+class OpenApiTest {
+    private static final OpenApi OPEN_API = Serving.OPEN_API;
+    private static final JsonNode SCHEMAS = OPEN_API.tree().path("components").path("schemas");
+
+    @Test
+    void everyRouteIsDescribedAndNothingElse() {
+        Javalin routes = Javalin.create(config -> new Routes(Serving.KNOWLEDGE, Json.mapper(),
+                new PrometheusMeterRegistry(PrometheusConfig.DEFAULT), 1).add(config.routes));
+        Set<String> there = new TreeSet<>();
+        routes.unsafe.internalRouter.allHttpHandlers().forEach(one -> there.add(one.endpoint.method.name() + " " + one.endpoint.path));
+        there.removeIf(route -> route.startsWith("HEAD "));
+        Set<String> described = new TreeSet<>();
+        OPEN_API.tree().path("paths").properties().forEach(path -> path.getValue().properties()
+                .forEach(operation -> described.add(operation.getKey().toUpperCase(Locale.ROOT) + " " + path.getKey())));
+        assertEquals(described, there);
+    }
+
+    @Test
+    void answersAreDescribedFieldByFieldAsTheRecordsTheyAreMadeOf() {
+        List<String> wrong = new ArrayList<>();
+        for (Class<?> record : List.of(Answer.class, Source.class, MicType.class, Character.class, Room.class, Technique.class, RuleInfo.class,
+                Routes.Lines.class, Routes.Found.class, Routes.RuleLines.class, Routes.Health.class, Problem.class)) {
+            compare(record, record.getSimpleName(), SCHEMAS.path(record.getSimpleName()), true, new TreeSet<>(), wrong);
+        }
+        assertEquals(List.of(), wrong);
+    }
+
+    @Test
+    void questionsAreDescribedFieldByFieldAsTheyAreRead() {
+        assertEquals(names(Request.class), fields(SCHEMAS.path("Request")));
+        assertEquals(names(Limits.class), fields(SCHEMAS.path("AskLimits")));
+        assertEquals(names(Neighbour.class), fields(SCHEMAS.path("AskNeighbour")));
+    }
+
+    @Test
+    void everyFieldSaysWhatItIs() {
+        List<String> silent = new ArrayList<>();
+        SCHEMAS.properties().forEach(schema -> {
+            if (schema.getValue().path("description").asText().isBlank()) {
+                silent.add(schema.getKey());
+            }
+            schema.getValue().path("properties").properties().stream()
+                    .filter(field -> field.getValue().path("description").asText().isBlank())
+                    .forEach(field -> silent.add(schema.getKey() + "." + field.getKey()));
+        });
+        OPEN_API.tree().path("paths").properties().forEach(path -> path.getValue().properties().stream()
+                .filter(operation -> operation.getValue().path("summary").asText().isBlank()
+                        || operation.getValue().path("description").asText().isBlank())
+                .forEach(operation -> silent.add(path.getKey())));
+        assertEquals(List.of(), silent);
+    }
+
+    @Test
+    void everySchemaOfAnObjectIsClosedAndEverySchemaIsUsed() {
+        String text = OPEN_API.tree().toString();
+        SCHEMAS.properties().forEach(schema -> {
+            assertTrue(!schema.getValue().path("type").asText().equals("object") || schema.getValue().path("additionalProperties").isBoolean(),
+                    schema.getKey() + " takes fields that are not described");
+            assertTrue(text.contains("\"#/components/schemas/" + schema.getKey() + "\""), schema.getKey() + " is used nowhere");
+        });
+    }
+
+    @Test
+    void everyExampleIsOne() {
+        List<String> wrong = new ArrayList<>();
+        int[] seen = {0};
+        examples("", OPEN_API.tree(), seen, wrong);
+        assertEquals(List.of(), wrong);
+        assertTrue(seen[0] >= 15, "only " + seen[0] + " examples were found");
+    }
+
+    @Test
+    void theServedDescriptionIsThisOne() throws Exception {
+        Reply reply = Serving.get("/openapi.yaml");
+        assertEquals("application/yaml", reply.mediaType());
+        assertEquals(OPEN_API.tree(), new YAMLMapper().readTree(reply.body()));
+    }
+
+    private static void examples(String at, JsonNode node, int[] seen, List<String> wrong) {
+        boolean media = node.has("schema") && (node.has("example") || node.has("examples"));
+        if (media) {
+            List<JsonNode> values = new ArrayList<>();
+            if (node.has("example")) {
+                values.add(node.path("example"));
+            }
+            node.path("examples").forEach(named -> values.add(named.path("value")));
+            values.forEach(value -> wrong.addAll(OPEN_API.faults(at + "/schema", value)));
+            seen[0] += values.size();
+        } else if (node.path("examples").isArray()) {
+            node.path("examples").forEach(value -> wrong.addAll(OPEN_API.faults(at, value)));
+            seen[0] += node.path("examples").size();
+        }
+        if (node.isArray()) {
+            for (int i = 0; i < node.size(); i++) {
+                examples(at + "/" + i, node.get(i), seen, wrong);
+            }
+        } else {
+            node.properties().stream().filter(field -> !field.getKey().equals("example") && !field.getKey().equals("examples"))
+                    .forEach(field -> examples(at + "/" + field.getKey().replace("~", "~0").replace("/", "~1"), field.getValue(), seen, wrong));
+        }
+    }
+
+    /** Compares a type with the schema that describes it, and what it holds with what that refers to. */
+    private static void compare(Type type, String at, JsonNode described, boolean always, Set<String> done, List<String> wrong) {
+        JsonNode schema = OPEN_API.followed(described);
+        if (type instanceof ParameterizedType list) {
+            expect("array", schema, at, wrong);
+            compare(list.getActualTypeArguments()[0], at + "[]", schema.path("items"), always, done, wrong);
+            return;
+        }
+        Class<?> kind = (Class<?>) type;
+        if (kind.isRecord()) {
+            expect("object", schema, at, wrong);
+            if (done.add(kind.getName())) {
+                fields(kind, at, schema, done, wrong);
+            }
+        } else if (kind == OctaveCurve.class) {
+            expect("array", schema, at, wrong);
+            if (schema.path("minItems").asInt() != 9 || schema.path("maxItems").asInt() != 9) {
+                wrong.add(at + " is nine octaves");
+            }
+        } else if (Word.class.isAssignableFrom(kind)) {
+            Set<String> words = new TreeSet<>();
+            schema.path("enum").forEach(word -> words.add(word.asText()));
+            Set<String> known = new TreeSet<>();
+            Stream.of(kind.getEnumConstants()).forEach(word -> known.add(((Word) word).id()));
+            // a reason is only ever for or against
+            if (!(at.endsWith("reasons[].effect") ? known.containsAll(words) && !words.isEmpty() : words.equals(known))) {
+                wrong.add(at + " is one of " + known + ", not of " + words);
+            }
+        } else if (kind == OffsetDateTime.class) {
+            if (!schema.path("format").asText().equals("date-time")) {
+                wrong.add(at + " is a time");
+            }
+        } else if (!schema.has("anyOf")) {
+            expect(kind == String.class ? "string"
+                    : kind == int.class || kind == Integer.class ? "integer"
+                    : kind == double.class || kind == Double.class ? "number"
+                    : kind == boolean.class || kind == Boolean.class ? "boolean" : "a type nobody thought of: " + kind, schema, at, wrong);
+        }
+    }
+
+    private static void fields(Class<?> record, String at, JsonNode schema, Set<String> done, List<String> wrong) {
+        if (!names(record).equals(fields(schema))) {
+            wrong.add(at + " has the fields " + names(record) + ", not " + fields(schema));
+            return;
+        }
+        Set<String> required = new TreeSet<>();
+        schema.path("required").forEach(name -> required.add(name.asText()));
+        for (RecordComponent field : record.getRecordComponents()) {
+            boolean always = field.getType().isPrimitive() || field.getType() == List.class;
+            if (always && !required.contains(field.getName())) {
+                wrong.add(at + "." + field.getName() + " is always there");
+            }
+            if (required.contains(field.getName()) && Number.class.isAssignableFrom(field.getType())) {
+                wrong.add(at + "." + field.getName() + " may be left out");
+            }
+            compare(field.getGenericType(), at + "." + field.getName(), schema.path("properties").path(field.getName()), always, done, wrong);
+        }
+    }
+
+    private static void expect(String type, JsonNode schema, String at, List<String> wrong) {
+        if (!schema.path("type").asText().equals(type)) {
+            wrong.add(at + " is " + type + ", not " + schema.path("type"));
+        }
+    }
+
+    private static Set<String> names(Class<?> record) {
+        Set<String> names = new TreeSet<>();
+        Stream.of(record.getRecordComponents()).forEach(field -> names.add(field.getName()));
+        return names;
+    }
+
+    private static Set<String> fields(JsonNode schema) {
+        Set<String> names = new TreeSet<>();
+        schema.path("properties").fieldNames().forEachRemaining(names::add);
+        return names;
+    }
+}
