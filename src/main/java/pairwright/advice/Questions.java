@@ -130,8 +130,8 @@ final class Questions {
             fault("/words", "there is nothing to answer: words are " + (words == null ? "missing" : "empty")
                     + " and no source is given. Say what is recorded, such as \"brushed snare, small room\", or give a source id");
         }
-        if (words != null && words.length() > LONGEST_SENTENCE) {
-            fault("/words", "words are " + words.length() + " characters long; at most " + LONGEST_SENTENCE
+        if (words != null && words.codePointCount(0, words.length()) > LONGEST_SENTENCE) {
+            fault("/words", "words are " + words.codePointCount(0, words.length()) + " characters long; at most " + LONGEST_SENTENCE
                     + " are read. Say it in a sentence or two");
         }
         known("/source", request.source(), catalogue.sources().keySet(), "source");
