@@ -9,6 +9,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -370,8 +371,8 @@ final class CrossChecks {
                     .map(MicFamily::id).toList()) + ", but " + mic.id() + " is of the family " + family + ". Name another "
                             + instead + ", or add " + family + " to the onlyFamilies of " + position.id()));
         } else if (position.onlyFamilies().isEmpty() && (mic.family() == MicFamily.LINE || mic.family() == MicFamily.PICKUP)) {
-            faults.add(yaml.fault(at, position.id() + " is a place for microphones, but " + mic.id() + " is of the family " + family
-                    + ". Name another " + instead + ", or give " + position.id() + " onlyFamilies with " + family + " in it"));
+            faults.add(yaml.fault(at, position.id() + " is a place for microphones, but " + mic.id() + " is of the family "
+                    + family + ". Name another " + instead + ", or give " + position.id() + " onlyFamilies with " + family + " in it"));
         }
     }
 
@@ -443,8 +444,8 @@ final class CrossChecks {
             for (int j = 0; j < more.words().size(); j++) {
                 String before = taken.get(plain(more.words().get(j)));
                 if (before != null && !before.equals(more.source()) && !ambiguous.contains(plain(more.words().get(j)))) {
-                    faults.add(file.yaml().fault("/" + i + "/words/" + j, "\"" + more.words().get(j) + "\" already means " + before
-                            + ". Take it out of one of the two, or list it in words/ambiguities.yaml with both"));
+                    faults.add(file.yaml().fault("/" + i + "/words/" + j, "\"" + more.words().get(j) + "\" already means "
+                            + before + ". Take it out of one of the two, or list it in words/ambiguities.yaml with both"));
                 }
             }
         }
@@ -552,7 +553,7 @@ final class CrossChecks {
         return file.kind().key().apply(file.kind().record().cast(item));
     }
 
-    /** One word, one meaning, within a list. */
+    /** One word, one meaning, within a list; only of ways it may have two, as long as no source knows both. */
     private void wordsOfItem(CatalogueReader.WordFile<?> file, int item, String key, Map<String, String> taken) {
         String field = file.kind().equals(Kind.OPPOSITES) ? "faults" : "words";
         JsonNode list = file.yaml().root().path(item).path(field);
@@ -560,12 +561,18 @@ final class CrossChecks {
             // "behind" before a name and "behind" after it are two things
             String side = file.yaml().root().path(item).path("follows").asBoolean() ? " after it" : "";
             String before = taken.putIfAbsent(plain(list.get(j).asText()) + side, key);
-            if (before != null) {
+            if (before != null && (!file.kind().equals(Kind.WAYS) || before.equals(key) || oneSourceKnows(before, key))) {
                 faults.add(file.yaml().fault("/" + item + "/" + field + "/" + j, "\"" + list.get(j).asText() + "\" "
                         + (before.equals(key) ? "stands here twice. Take one out" : "already means " + before
                                 + ". Take it out of one of the two")));
             }
         }
+    }
+
+    private boolean oneSourceKnows(String way, String other) {
+        return sources.stream().map(id -> effective(Kind.SOURCES, id)).filter(Objects::nonNull)
+                .map(source -> source.ways().stream().map(Way::id).toList())
+                .anyMatch(ways -> ways.contains(way) && ways.contains(other));
     }
 
     private <T> List<T> items(Kind.Words<T> kind) {

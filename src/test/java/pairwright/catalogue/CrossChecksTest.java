@@ -110,7 +110,8 @@ class CrossChecksTest {
                         "    mount: boom\n    onlyFamilies: [small-diaphragm-condenser, moving-coil]\n")
                 .change("sources/drum-kit/snare-drum.yaml", "second: {position: over-rim, micTypes: [small",
                         "second: {position: over-rim, micTypes: [shotgun, small")
-                .change("techniques/near-coincident-pair.yaml", "secondPatterns: [cardioid]", "secondPatterns: [cardioid, lobar]"),
+                .change("techniques/near-coincident-pair.yaml", "secondPatterns: [cardioid]",
+                        "secondPatterns: [cardioid, lobar]"),
                 "sources/drum-kit/snare-drum.yaml:46:45: over-rim takes only small-diaphragm-condenser, moving-coil, but shotgun "
                         + "is of the family shotgun. Name another type, or add shotgun to the onlyFamilies of over-rim");
     }
@@ -119,7 +120,8 @@ class CrossChecksTest {
     void aBoxGoesOnlyWhereThePositionSaysSo() {
         thenFaults(small().change("sources/drum-kit/snare-drum.yaml", "first: {position: over-rim, micTypes: [small",
                         "first: {position: over-rim, micTypes: [passive-di, small")
-                .change("techniques/near-coincident-pair.yaml", "firstPatterns: [cardioid]", "firstPatterns: [cardioid, electrical]"),
+                .change("techniques/near-coincident-pair.yaml", "firstPatterns: [cardioid]",
+                        "firstPatterns: [cardioid, electrical]"),
                 "sources/drum-kit/snare-drum.yaml:44:44: over-rim is a place for microphones, but passive-di is of the family "
                         + "line. Name another type, or give over-rim onlyFamilies with line in it");
     }
@@ -129,7 +131,8 @@ class CrossChecksTest {
         thenFaults(small().change("sources/drum-kit/snare-drum.yaml", "    mount: boom\n",
                         "    mount: boom\n    onlyFamilies: [small-diaphragm-condenser]\n"),
                 "sources/drum-kit/snare-drum.yaml:35:17: over-rim takes only small-diaphragm-condenser, but handheld-moving-coil "
-                        + "is of the family moving-coil. Name another position, or add moving-coil to the onlyFamilies of over-rim");
+                        + "is of the family moving-coil. Name another position, or add moving-coil to the onlyFamilies of "
+                        + "over-rim");
     }
 
     @Test
@@ -172,6 +175,16 @@ class CrossChecksTest {
     }
 
     @Test
+    void aWordMayMeanTwoWaysUnlessASourceKnowsBoth() {
+        SmallCatalogue shared = small().change("words/ways.yaml", "brushes]}\n",
+                "brushes]}\n- {id: mallets, name: with mallets, words: [soft, brushes]}\n");
+        assertEquals(List.of(), shared.faults());
+        thenFaults(shared.change("sources/drum-kit/snare-drum.yaml", "positions:\n", "  - id: mallets\n    says: Rounder.\n"
+                + "    levelDb: -6\n    peakDb: -8\n    toneDb: [0, 0, 0, 0, 0, -2, -4, -6, -6]\npositions:\n"),
+                "words/ways.yaml:2:51: \"brushes\" already means brushed. Take it out of one of the two");
+    }
+
+    @Test
     void moreNamesBelongToAKnownSource() {
         thenFaults(small().change("words/names.yaml", "source: bass-lead", "source: bas-lead"),
                 "words/names.yaml:2:12: there is no source \"bas-lead\". Did you mean bass-lead?");
@@ -199,7 +212,8 @@ class CrossChecksTest {
     @Test
     void anOppositeIsOfAndAmongKnownCharacters() {
         thenFaults(small()
-                .change("words/opposites.yaml", "{character: bright, faults: [harsh, shrill], wants: dark, ratherThanTooMuch: dark}",
+                .change("words/opposites.yaml",
+                        "{character: bright, faults: [harsh, shrill], wants: dark, ratherThanTooMuch: dark}",
                         "{character: brigth, faults: [harsh, shrill], wants: drak, ratherThanTooMuch: natural}"),
                 "words/opposites.yaml:1:15: there is no character \"brigth\". Did you mean bright?",
                 "words/opposites.yaml:1:55: there is no character \"drak\". Did you mean dark?",

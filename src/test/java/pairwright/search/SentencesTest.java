@@ -27,10 +27,11 @@ import pairwright.model.Vocabulary;
 class SentencesTest {
 
     /**
-     * Held-out sentences were written before they were first read: 25 of 32 were right in every column then. What
-     * four of them should say follows the catalogue's entries, which came later.
+     * Held-out sentences were written before they were first read: 25 of 32 were right in every column then, and that
+     * is the figure to tell of sentences nobody has seen. What five of them should say follows the catalogue's entries and
+     * words, which came later. This floor only keeps what has been reached since.
      */
-    private static final int HELD_OUT_FLOOR = 25;
+    private static final int HELD_OUT_FLOOR = 30;
 
     private static final Catalogue CATALOGUE = new CatalogueStore().current();
     private static final SentenceReader READER = new SentenceReader(CATALOGUE);
