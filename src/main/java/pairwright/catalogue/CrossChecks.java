@@ -372,7 +372,8 @@ final class CrossChecks {
                             + instead + ", or add " + family + " to the onlyFamilies of " + position.id()));
         } else if (position.onlyFamilies().isEmpty() && (mic.family() == MicFamily.LINE || mic.family() == MicFamily.PICKUP)) {
             faults.add(yaml.fault(at, position.id() + " is a place for microphones, but " + mic.id() + " is of the family "
-                    + family + ". Name another " + instead + ", or give " + position.id() + " onlyFamilies with " + family + " in it"));
+                    + family + ". Name another " + instead
+                    + ", or give " + position.id() + " onlyFamilies with " + family + " in it"));
         }
     }
 
