@@ -6,6 +6,7 @@ import pairwright.acoustics.OctaveCurve;
 final class Band {
     static final int COUNT = 9;
     static final int HZ_63 = 0;
+    static final int HZ_125 = 1;
     static final int HZ_250 = 2;
     static final int HZ_500 = 3;
     static final int HZ_1000 = 4;

@@ -1,9 +1,7 @@
 package pairwright.advice;
 
 import java.util.List;
-import java.util.TreeSet;
 import pairwright.model.Effect;
-import pairwright.model.MicFamily;
 import pairwright.rules.Finding;
 import pairwright.rules.Paired;
 
@@ -42,14 +40,18 @@ record Candidate(String technique, Judged first, Judged second, Paired pair, Lis
         return pairFindings.stream().anyMatch(finding -> finding.rule().effect() == Effect.RULES_OUT);
     }
 
-    /** The technique and the families used: two candidates with one idea are variants of each other. */
+    boolean isSingle() {
+        return second == null;
+    }
+
+    /** What sets it apart: a pair its technique, a single the family of its type. Two candidates with one idea are variants of each other. */
     String idea() {
-        TreeSet<MicFamily> families = new TreeSet<>();
-        families.add(first.placed().mic().family());
-        if (second != null) {
-            families.add(second.placed().mic().family());
-        }
-        return technique + families;
+        return isSingle() ? technique + " " + first.placed().mic().family().id() : technique;
+    }
+
+    /** The type of its first microphone. */
+    String mainType() {
+        return first.placed().mic().id();
     }
 
     /** Settles ties the same way every time. */

@@ -31,6 +31,9 @@ final class Pairs {
     private static final double DEEPEST_RIPPLE_DB = 40;
     /** Side over mid at which a mid/side pair of a cardioid mid is judged. */
     private static final double SIDE_OVER_MID = 0.7071;
+    /** A recipe names types in the order they are reached for; a later one is as well known, only less often taken. */
+    private static final double SHARE_PER_PLACE = 0.15;
+    private static final double LEAST_SHARE = 0.4;
 
     private final Scene scene;
     private final Map<String, List<Judged>> byPosition = new TreeMap<>();
@@ -68,66 +71,50 @@ final class Pairs {
     }
 
     private void combine(PairRecipe recipe, Technique technique, List<Pair> found) {
-        if (technique.sameType()) {
-            alike(recipe, technique, found);
-            return;
-        }
-        for (Judged first : best(recipe.first(), technique.firstPatterns())) {
-            int taken = 0;
-            List<String> types = new ArrayList<>();
-            for (Judged second : at(recipe.second(), technique.secondPatterns())) {
-                if (taken == TYPES_TRIED || first == second || types.contains(second.placed().mic().id())
-                        || !belong(technique, first.placed(), second.placed())) {
-                    continue;
-                }
-                types.add(second.placed().mic().id());
-                taken++;
-                found.add(new Pair(first, second, paired(recipe, technique, first.placed(), second.placed())));
-            }
-        }
-    }
-
-    /** Both of one type: one placement, twice, or the same type and pattern in two places. */
-    private void alike(PairRecipe recipe, Technique technique, List<Pair> found) {
         boolean onePlace = recipe.first().position().equals(recipe.second().position());
-        for (Judged first : best(recipe.first(), technique.firstPatterns())) {
-            if (onePlace) {
+        for (Judged first : best(recipe.first(), technique, technique.firstPatterns())) {
+            if (technique.sameType() && onePlace) {
                 if (named(recipe.second(), first.placed().mic())) {
                     found.add(new Pair(first, first, paired(recipe, technique, first.placed(), first.placed())));
                 }
                 continue;
             }
-            for (Judged second : at(recipe.second(), technique.secondPatterns())) {
-                if (second.placed().mic().id().equals(first.placed().mic().id())
-                        && second.placed().pattern() == first.placed().pattern()
+            List<String> types = new ArrayList<>();
+            for (Judged second : at(recipe.second(), technique, technique.secondPatterns())) {
+                if (types.size() < TYPES_TRIED && first != second && !types.contains(second.placed().mic().id())
                         && belong(technique, first.placed(), second.placed())) {
+                    types.add(second.placed().mic().id());
                     found.add(new Pair(first, second, paired(recipe, technique, first.placed(), second.placed())));
-                    break;
                 }
             }
         }
     }
 
-    /** The best of each type at a place, best first. */
-    private List<Judged> best(PairRecipe.Part part, List<Pattern> patterns) {
+    /** The best of each type at a place, best first; for a stereo pair the best at each distance, since that sets its angle. */
+    private List<Judged> best(PairRecipe.Part part, Technique technique, List<Pattern> patterns) {
         List<Judged> best = new ArrayList<>();
         List<String> types = new ArrayList<>();
-        for (Judged one : at(part, patterns)) {
-            if (!types.contains(one.placed().mic().id())) {
-                types.add(one.placed().mic().id());
-                best.add(one);
-                if (best.size() == TYPES_TRIED) {
-                    break;
-                }
+        List<String> shown = new ArrayList<>();
+        for (Judged one : at(part, technique, patterns)) {
+            String type = one.placed().mic().id();
+            String kind = technique.stereo() ? type + " " + one.placed().distanceM() : type;
+            if (shown.contains(kind) || types.size() == TYPES_TRIED && !types.contains(type)) {
+                continue;
+            }
+            shown.add(kind);
+            best.add(one);
+            if (!types.contains(type)) {
+                types.add(type);
             }
         }
         return best;
     }
 
-    private List<Judged> at(PairRecipe.Part part, List<Pattern> patterns) {
+    private List<Judged> at(PairRecipe.Part part, Technique technique, List<Pattern> patterns) {
         return byPosition.getOrDefault(part.position(), List.of()).stream()
                 .filter(one -> named(part, one.placed().mic()))
                 .filter(one -> patterns.isEmpty() || patterns.contains(one.placed().pattern()))
+                .filter(one -> !technique.stereo() || straight(one.placed()))
                 .toList();
     }
 
@@ -136,6 +123,9 @@ final class Pairs {
     }
 
     private static boolean belong(Technique technique, Placed first, Placed second) {
+        if (technique.sameType() && !(first.mic().id().equals(second.mic().id()) && first.pattern() == second.pattern())) {
+            return false;
+        }
         return switch (technique.arrangement()) {
             case SAME_SPOT -> !first.mic().id().equals(second.mic().id()) && first.distanceM() == second.distanceM();
             case MID_SIDE, COINCIDENT, NEAR_COINCIDENT, SPACED -> first.distanceM() == second.distanceM();
@@ -144,10 +134,18 @@ final class Pairs {
         };
     }
 
+    /** A stereo pair as a whole faces the source; its own angles are the technique's. */
+    private static boolean straight(Placed placed) {
+        return placed.aimDegrees() == placed.position().aimDegrees().low();
+    }
+
     private Paired paired(PairRecipe recipe, Technique technique, Placed first, Placed second) {
-        boolean known = recipe.first().micTypes().contains(first.mic().id()) && recipe.second().micTypes().contains(second.mic().id());
+        int firstPlace = recipe.first().micTypes().indexOf(first.mic().id());
+        int secondPlace = recipe.second().micTypes().indexOf(second.mic().id());
+        boolean known = firstPlace >= 0 && secondPlace >= 0;
+        double knownShare = known ? Math.max(LEAST_SHARE, 1 - SHARE_PER_PLACE * (firstPlace + secondPlace)) : 0;
         boolean opposite = first.position().opposite() != second.position().opposite();
-        return new Paired(first, second, technique, known, recipe.why(), technique.invertSecond() || opposite,
+        return new Paired(first, second, technique, known, knownShare, recipe.why(), technique.invertSecond() || opposite,
                 together(technique, first, second));
     }
 

@@ -27,9 +27,9 @@ import pairwright.model.Source;
 /** Predicts what a placement gives. Only arithmetic: every formula is in acoustics, every figure in the catalogue. */
 final class Predictor {
     private static final double PROXIMITY_HZ = 100;
-    /** A ribbon moves most at low frequencies, so its limit falls there. */
-    private static final double RIBBON_LOSS_100_HZ_DB = 6;
-    private static final double RIBBON_LOSS_50_HZ_DB = 12;
+    /** How much lower a ribbon's limit lies in the two lowest octaves: 6 dB at 100 Hz and 12 dB at 50 Hz, as practice has it. */
+    private static final double RIBBON_LOSS_63_HZ_DB = 10;
+    private static final double RIBBON_LOSS_125_HZ_DB = 4;
     /** A pad is put in when less than this is left without it. */
     private static final double WANTED_HEADROOM_DB = 6;
     private static final double FIT_DB = 3;
@@ -219,12 +219,10 @@ final class Predictor {
         return pads;
     }
 
+    /** A ribbon travels farther the lower the note: what that costs depends on how much of the source is down there. */
     private double lowFrequencyLoss(MicType mic) {
-        if (mic.family() != MicFamily.RIBBON) {
-            return 0;
-        }
-        double lowestHz = source.fundamentalHz().low();
-        return lowestHz <= 60 ? RIBBON_LOSS_50_HZ_DB : lowestHz <= 110 ? RIBBON_LOSS_100_HZ_DB : 0;
+        return mic.family() != MicFamily.RIBBON ? 0 : Math.max(0, Math.max(
+                scene.spectrumDb().at(Band.HZ_63) + RIBBON_LOSS_63_HZ_DB, scene.spectrumDb().at(Band.HZ_125) + RIBBON_LOSS_125_HZ_DB));
     }
 
     private void electrics(MicType mic, PatternData pattern, double aimDegrees, Sound sound) {

@@ -82,7 +82,7 @@ class JsonTest {
     @Test
     void missingListsAreEmptyInEntriesButSayNothingInARequest() throws IOException {
         Habit habit = json.readValue("{\"rank\":\"first\",\"micType\":\"lo-fi\",\"why\":\"Grit.\"}", Habit.class);
-        assertEquals(new Habit(HabitRank.FIRST, "lo-fi", List.of(), List.of(), null, null, false, "Grit."), habit);
+        assertEquals(new Habit(HabitRank.FIRST, "lo-fi", List.of(), List.of(), List.of(), null, null, false, "Grit."), habit);
         Request request = json.readValue("{\"words\":\"kick\",\"character\":[\"dark\"]}", Request.class);
         assertNull(request.ways());
         assertEquals(List.of("dark"), request.character());

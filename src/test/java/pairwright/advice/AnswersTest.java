@@ -1,0 +1,188 @@
+package pairwright.advice;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static pairwright.advice.Asking.ask;
+import static pairwright.advice.Asking.first;
+import static pairwright.advice.Asking.mics;
+
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import pairwright.model.Answer;
+import pairwright.model.Limits;
+import pairwright.model.MicFamily;
+import pairwright.model.Option;
+import pairwright.model.Pattern;
+import pairwright.model.Placement;
+import pairwright.model.Reading;
+import pairwright.model.Request;
+import pairwright.model.Severity;
+
+/** Real questions and what an engineer would expect of the answers. */
+class AnswersTest {
+    private static final Set<MicFamily> CONDENSERS = Set.of(MicFamily.SMALL_DIAPHRAGM_CONDENSER, MicFamily.LARGE_DIAPHRAGM_CONDENSER);
+
+    @Test
+    void aBrushedSnareInAQuietTrioGetsMicrophonesThatHearTheBrushes() {
+        Answer answer = ask("brushed snare, quiet jazz trio, small room");
+        assertEquals("snare-drum", answer.question().meant().source());
+        assertEquals(List.of("brushed"), answer.question().meant().ways());
+        assertEquals("small-room", answer.question().meant().room());
+        assertEquals(3, answer.options().size());
+        assertTrue(mics(answer).stream().anyMatch(mic -> CONDENSERS.contains(mic.family()) || mic.family() == MicFamily.RIBBON));
+    }
+
+    @Test
+    void aHardRockKickWithoutCondensersIsAMovingCoilThatTakesIt() {
+        Answer answer = ask("kik, hard rock, no condensers");
+        assertEquals("kick-drum", answer.question().meant().source());
+        assertEquals("low-source-moving-coil", first(answer).mics().get(0).micType());
+        assertTrue(mics(answer).stream().noneMatch(mic -> CONDENSERS.contains(mic.family())));
+    }
+
+    @Test
+    void aDoubleBassBesideTheDrumsHearsTheBassMoreThanTheDrums() {
+        Answer answer = ask("contrabass next to the drums, warm");
+        assertEquals("double-bass", answer.question().meant().source());
+        assertEquals("drum-kit", answer.question().meant().neighbours().get(0).source());
+        assertEquals(List.of("warm"), answer.question().meant().character());
+        boolean wired = mics(answer).stream().anyMatch(mic -> mic.family() == MicFamily.PICKUP || mic.family() == MicFamily.LINE);
+        boolean nulled = mics(answer).stream().anyMatch(mic -> mic.nullMissDegrees() != null && mic.nullMissDegrees() < 15);
+        assertTrue(wired || nulled, "neither a lead nor a null is offered");
+    }
+
+    @Test
+    void aCajonWithTwoChannelsAndNoPhantomKeepsToBoth() {
+        Answer answer = ask("what do I put on a cajon with two channels and no phantom");
+        assertEquals("cajon", answer.question().meant().source());
+        assertFalse(answer.options().isEmpty());
+        for (Option option : answer.options()) {
+            assertTrue(option.mics().stream().noneMatch(Placement::phantom), option.toString());
+            assertTrue(option.mics().stream().mapToInt(Placement::channels).sum() <= 2);
+        }
+        assertTrue(answer.options().stream().anyMatch(option -> option.mics().size() == 2), "two channels allow a pair");
+    }
+
+    @Test
+    void aVerySoftNylonGuitarOnACheapPreampIsNotGivenAPassiveRibbon() {
+        Answer answer = ask("nylon guitr fingerpicked very soft, cheap preamp");
+        assertEquals("nylon-guitar", answer.question().meant().source());
+        assertTrue(mics(answer).stream().noneMatch(mic -> mic.micType().equals("long-ribbon")));
+        assertTrue(CONDENSERS.contains(first(answer).mics().get(0).family()), first(answer).mics().get(0).micType());
+    }
+
+    @Test
+    void aTrumpetThatIsTooBrightGetsARibbon() {
+        Answer answer = ask("trumpet too bright, dark please");
+        assertEquals(List.of("dark"), answer.question().meant().character());
+        assertTrue(first(answer).mics().stream().anyMatch(mic -> mic.family() == MicFamily.RIBBON), first(answer).toString());
+    }
+
+    @Test
+    void aSingerWithAGuitarGetsTwoNullsApart() {
+        Answer answer = ask("singer and guitar at once, one player");
+        assertEquals("voice-and-guitar", answer.question().meant().source());
+        Option nulls = answer.options().stream().filter(option -> option.technique().equals("nulls-apart")).findFirst().orElseThrow();
+        assertTrue(nulls.mics().stream().allMatch(mic -> mic.pattern() == Pattern.FIGURE_8));
+    }
+
+    @Test
+    void aWhisperIsGivenALowNoiseMicrophoneClose() {
+        Answer answer = ask("whispered voice");
+        assertEquals("whispered-voice", answer.question().meant().source());
+        assertEquals("large-condenser-cardioid", first(answer).mics().get(0).micType());
+    }
+
+    @Test
+    void aGrandPianoInABadRoomIsTakenClose() {
+        Answer answer = ask("grand piano for pop in a bad room");
+        assertEquals("grand-piano", answer.question().meant().source());
+        assertTrue(first(answer).mics().stream().allMatch(mic -> mic.distanceM() < 1), first(answer).mics().toString());
+    }
+
+    @Test
+    void aHornHasTwoReadings() {
+        Answer answer = ask("horn");
+        Set<String> readings = answer.question().otherReadings().stream().map(Reading::id).collect(Collectors.toSet());
+        assertTrue(readings.containsAll(Set.of("french-horn", "horn-section")), readings.toString());
+        assertFalse(answer.options().isEmpty());
+    }
+
+    @Test
+    void nonsenseIsSaidToBeNotUnderstood() {
+        Answer answer = ask("xyzzy");
+        assertNull(answer.question().meant().source());
+        assertEquals(List.of("xyzzy"), answer.question().notUnderstood());
+        assertEquals(List.of(), answer.options());
+    }
+
+    @Test
+    void anEmptySentenceIsRefusedWithWhatToDo() {
+        UnusableQuestion refused = assertThrows(UnusableQuestion.class, () -> ask(""));
+        assertEquals("/words", refused.faults().get(0).at());
+        assertTrue(refused.getMessage().contains("Say what is recorded"), refused.getMessage());
+    }
+
+    @Test
+    void tenThousandCharactersAreRefusedWithTheirNumber() {
+        UnusableQuestion refused = assertThrows(UnusableQuestion.class, () -> ask("snare ".repeat(1667).substring(0, 10_000)));
+        assertTrue(refused.getMessage().contains("10000 characters"), refused.getMessage());
+    }
+
+    @Test
+    void everyFaultOfAQuestionIsSaidAtOnce() {
+        Limits limits = new Limits(0, null, 400.0, null, null, null, List.of("no-such-mic"), null);
+        UnusableQuestion refused = assertThrows(UnusableQuestion.class,
+                () -> Asking.ADVISOR.ask(new Request(null, "snare-drumm", null, null, "nowhere", null, limits, null, null, 99, null, null)));
+        assertEquals(List.of("/source", "/room", "/options", "/limits/mics", "/limits/preampGainDb", "/limits/onlyMicTypes/0"),
+                refused.faults().stream().map(fault -> fault.at()).toList());
+        assertTrue(refused.faults().get(0).says().contains("Maybe snare-drum"), refused.faults().get(0).says());
+    }
+
+    @Test
+    void whenNothingFitsTheLimitInTheWayIsNamed() {
+        Limits onlyShotguns = new Limits(1, false, null, null, List.of(MicFamily.SHOTGUN), null, null, null);
+        Answer answer = ask("snare-drum", null, null, onlyShotguns, null);
+        assertEquals(List.of(), answer.options());
+        assertTrue(answer.instead().stream().anyMatch(way -> way.limit().equals("/limits/onlyFamilies") && way.says().contains("Without it: ")),
+                answer.instead().toString());
+    }
+
+    @Test
+    void aUsualFirstChoiceThatALimitTakesAwayIsShownAsRuledOut() {
+        Answer answer = ask("snare-drum", null, null,
+                new Limits(null, null, null, null, null, List.of(MicFamily.MOVING_COIL), null, null), null);
+        assertTrue(answer.ruledOut().stream().anyMatch(out -> out.micType().equals("handheld-moving-coil") && out.rule().equals("limit")),
+                answer.ruledOut().toString());
+    }
+
+    @Test
+    void aBassLeadGetsALineBox() {
+        Answer answer = ask("bass-lead", null, null, null, null);
+        assertEquals(MicFamily.LINE, first(answer).mics().get(0).family());
+    }
+
+    @Test
+    void onlyRibbonsMeansOnlyRibbons() {
+        Answer answer = ask("flugelhorn, only ribbons");
+        assertFalse(answer.options().isEmpty());
+        assertTrue(mics(answer).stream().allMatch(mic -> mic.family() == MicFamily.RIBBON));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"snare drum", "kick drum", "grand piano", "trumpet", "singing voice", "double bass", "driven guitar amplifier"})
+    void severeCautionsComeFirst(String words) {
+        for (Option option : ask(words).options()) {
+            List<Severity> severities = option.cautions().stream().map(caution -> caution.severity()).toList();
+            List<Severity> sorted = severities.stream().sorted((one, other) -> other.compareTo(one)).toList();
+            assertEquals(sorted, severities);
+        }
+    }
+}
