@@ -1,12 +1,14 @@
 package pairwright.advice;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import pairwright.catalogue.CatalogueStore;
+import pairwright.model.Catalogue;
 import pairwright.rules.RuleBases;
 import pairwright.search.SentenceReader;
 
@@ -26,7 +28,7 @@ public final class KnowledgeStore {
         this.house = house;
         this.catalogues = new CatalogueStore();
         this.rules = new RuleBases(house == null ? null : house.resolve("rules"));
-        this.current = knowledge();
+        this.current = knowledge(catalogues.builtIn());
     }
 
     /** Only what ships with the program. */
@@ -80,21 +82,21 @@ public final class KnowledgeStore {
         seen = stamp();
         List<String> found = new ArrayList<>();
         Path entries = house.resolve("catalogue");
-        if (Files.isDirectory(entries)) {
+        boolean own = Files.isDirectory(entries);
+        if (own) {
             catalogues.reload(entries).forEach(fault -> found.add(fault.toString()));
         }
-        if (Files.isDirectory(house.resolve("rules")) && !rules.reload()) {
+        if (!rules.reload()) {
             rules.problems().forEach(problem -> found.add(problem.toString()));
         }
-        faults = List.copyOf(found);
         if (found.isEmpty()) {
-            current = knowledge();
+            current = knowledge(own ? catalogues.current() : catalogues.builtIn());
         }
+        faults = List.copyOf(found); // after the set is in use, so that who reads that all is well gets the new one
         return found.isEmpty();
     }
 
-    private Knowledge knowledge() {
-        var catalogue = catalogues.current();
+    private Knowledge knowledge(Catalogue catalogue) {
         return new Knowledge(catalogue, new SentenceReader(catalogue), rules.current());
     }
 
@@ -104,7 +106,7 @@ public final class KnowledgeStore {
             return files.filter(Files::isRegularFile).sorted()
                     .mapToLong(file -> file.hashCode() * 31L + file.toFile().lastModified() + file.toFile().length())
                     .reduce(17, (hash, one) -> hash * 31 + one);
-        } catch (IOException gone) {
+        } catch (IOException | UncheckedIOException gone) {
             return -1;
         }
     }

@@ -61,7 +61,8 @@ final class Serve implements Callable<Integer> {
             server = Server.start(knowledge, host, port);
         } catch (RuntimeException refused) {
             spec.commandLine().getErr().println("pairwright: cannot listen on " + host + ":" + port
-                    + ". Maybe another program has that port: give another with --port, or 0 for a free one");
+                    + ". Maybe another program has that port: give another with --port, or 0 for a free one."
+                    + " Maybe the address is not one of this machine's: leave --host out");
             return 1;
         }
         ScheduledExecutorService watch = watch(knowledge, spec.commandLine().getErr());
