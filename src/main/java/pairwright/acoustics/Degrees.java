@@ -7,7 +7,8 @@ final class Degrees {
 
     /** Even in the angle to the last bit; exactly 0 at a right angle. */
     static double cos(double angleDegrees) {
-        double folded = Math.abs(Math.IEEEremainder(angleDegrees, 360));
+        double size = Math.abs(angleDegrees);
+        double folded = size <= 180 ? size : Math.abs(Math.IEEEremainder(size, 360)); // the remainder is exact but slow
         return folded == 90 ? 0 : Math.cos(Math.toRadians(folded));
     }
 

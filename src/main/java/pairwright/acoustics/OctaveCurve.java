@@ -19,8 +19,10 @@ public final class OctaveCurve {
             throw new IllegalArgumentException("nine must hold 9 values, one for each octave, but held " + values.length);
         }
         for (int band = 0; band < values.length; band++) {
-            // adding zero makes -0.0 equal to 0.0
-            values[band] = Check.finite("nine[" + band + "]", values[band]) + 0.0;
+            if (!Double.isFinite(values[band])) {
+                Check.finite("nine[" + band + "]", values[band]); // the name is made only for a fault: curves are made by the thousand
+            }
+            values[band] += 0.0; // makes -0.0 equal to 0.0
         }
         this.values = values;
     }
@@ -66,7 +68,11 @@ public final class OctaveCurve {
 
     /** Every value put through a function, which must give a finite number. */
     public OctaveCurve map(DoubleUnaryOperator operator) {
-        return new OctaveCurve(Arrays.stream(values).map(operator).toArray());
+        double[] mapped = new double[values.length];
+        for (int band = 0; band < mapped.length; band++) {
+            mapped[band] = operator.applyAsDouble(values[band]);
+        }
+        return new OctaveCurve(mapped);
     }
 
     /** The curve moved so that one band reads 0. */

@@ -63,11 +63,11 @@ public final class Advisor {
                 now.catalogue().version());
     }
 
-    /** All placements as judged, all candidates that stand, and what the rules say of the question as a whole. */
-    private record Verdict(Scene scene, List<Judged> judged, List<Candidate> candidates, List<Finding> general) {
+    /** All placements as judged, and all candidates that stand, best first. */
+    private record Verdict(Scene scene, List<Judged> judged, List<Candidate> candidates) {
         List<Option> options(RuleBase rules, int wanted) {
             List<Candidate> chosen = Choice.of(candidates, wanted);
-            Explainer explainer = new Explainer(scene, rules, general);
+            Explainer explainer = new Explainer(scene, rules, chosen);
             List<Option> options = new ArrayList<>();
             for (Candidate candidate : chosen) {
                 options.add(explainer.option(options.size() + 1, candidate));
@@ -78,14 +78,11 @@ public final class Advisor {
 
     private static Verdict judge(Scene scene, RuleBase rules) {
         List<Placed> placed = Placements.of(scene);
-        List<Finding> general = new ArrayList<>();
         List<List<Finding>> findings = new ArrayList<>(placed.size());
-        placed.forEach(one -> findings.add(new ArrayList<>(16)));
-        for (Finding finding : rules.judgePlacements(scene.setting(), placed)) {
+        placed.forEach(one -> findings.add(new ArrayList<>(8)));
+        for (Finding finding : rules.score(scene.setting(), placed)) {
             if (finding.subject() instanceof Placed subject) {
                 findings.get(subject.index()).add(finding);
-            } else {
-                general.add(finding);
             }
         }
         List<Judged> judged = new ArrayList<>(placed.size());
@@ -96,7 +93,7 @@ public final class Advisor {
         candidates.addAll(pairs(scene, rules, judged));
         candidates.sort(Comparator.comparingLong(Candidate::centipoints).reversed().thenComparing(Candidate::key)
                 .thenComparing(Candidate::technique));
-        return new Verdict(scene, judged, candidates, general);
+        return new Verdict(scene, judged, candidates);
     }
 
     private static List<Candidate> pairs(Scene scene, RuleBase rules, List<Judged> judged) {
@@ -106,7 +103,7 @@ public final class Advisor {
         }
         Map<Paired, List<Finding>> findings = new LinkedHashMap<>();
         pairs.forEach(pair -> findings.put(pair.paired(), new ArrayList<>()));
-        for (Finding finding : rules.judgePairs(scene.setting(), pairs.stream().map(Pairs.Pair::paired).toList())) {
+        for (Finding finding : rules.score(scene.setting(), pairs.stream().map(Pairs.Pair::paired).toList())) {
             if (finding.subject() instanceof Paired subject) {
                 findings.get(subject).add(finding);
             }

@@ -1,10 +1,13 @@
 package pairwright.advice;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import pairwright.model.Caution;
-import pairwright.model.Effect;
 import pairwright.model.Option;
 import pairwright.model.Placement;
 import pairwright.model.PowerNeed;
@@ -18,23 +21,44 @@ import pairwright.rules.RuleBase;
 final class Explainer {
     private final Scene scene;
     private final RuleBase rules;
-    private final List<Finding> general;
+    private final Map<Object, List<Finding>> warnings = new IdentityHashMap<>();
 
-    Explainer(Scene scene, RuleBase rules, List<Finding> general) {
+    /** Asks the rules what to warn of, once for all that is shown. */
+    Explainer(Scene scene, RuleBase rules, List<Candidate> shown) {
         this.scene = scene;
         this.rules = rules;
-        this.general = general;
+        Set<Object> subjects = Collections.newSetFromMap(new IdentityHashMap<>());
+        List<Object> inOrder = new ArrayList<>();
+        for (Candidate candidate : shown) {
+            for (Object subject : subjects(candidate)) {
+                if (subjects.add(subject)) {
+                    inOrder.add(subject);
+                }
+            }
+        }
+        for (Finding finding : rules.warn(scene.setting(), inOrder)) {
+            warnings.computeIfAbsent(finding.subject(), any -> new ArrayList<>()).add(finding);
+        }
+    }
+
+    private static List<Object> subjects(Candidate candidate) {
+        return candidate.isSingle()
+                ? List.of(candidate.first().placed())
+                : List.of(candidate.first().placed(), candidate.second().placed(), candidate.pair());
     }
 
     Option option(int rank, Candidate candidate) {
+        boolean pair = !candidate.isSingle();
         List<Reason> reasons = new ArrayList<>();
+        candidate.first().findings().forEach(finding -> reason(finding, 1, pair ? Judged.half(finding) : finding.centipoints(), reasons));
         List<Caution> cautions = new ArrayList<>();
-        boolean pair = candidate.second() != null;
-        general.forEach(finding -> sort(finding, 0, 0, reasons, cautions));
-        candidate.first().findings().forEach(finding -> sort(finding, 1, pair ? Judged.half(finding) : finding.centipoints(), reasons, cautions));
+        caution(scene.setting(), 0, cautions);
+        caution(candidate.first().placed(), 1, cautions);
         if (pair) {
-            candidate.second().findings().forEach(finding -> sort(finding, 2, Judged.half(finding), reasons, cautions));
-            candidate.pairFindings().forEach(finding -> sort(finding, 0, finding.centipoints(), reasons, cautions));
+            candidate.second().findings().forEach(finding -> reason(finding, 2, Judged.half(finding), reasons));
+            candidate.pairFindings().forEach(finding -> reason(finding, 0, finding.centipoints(), reasons));
+            caution(candidate.second().placed(), 2, cautions);
+            caution(candidate.pair(), 0, cautions);
         }
         reasons.sort(Comparator.<Reason>comparingDouble(reason -> -Math.abs(reason.points()))
                 .thenComparing(Reason::rule).thenComparingInt(Reason::mic));
@@ -57,13 +81,17 @@ final class Explainer {
                 List.copyOf(withoutTwins(cautions)));
     }
 
-    private void sort(Finding finding, int mic, long centipoints, List<Reason> reasons, List<Caution> cautions) {
-        String says = rules.says(finding, scene.setting());
-        if (finding.rule().effect() == Effect.CAUTION) {
-            cautions.add(new Caution(finding.rule().id(), mic, finding.rule().severity(), says, finding.values(), finding.rule().basis()));
-        } else if (centipoints != 0) {
-            reasons.add(new Reason(finding.rule().id(), mic, finding.rule().effect(), centipoints / 100.0, says, finding.values(),
-                    finding.rule().basis()));
+    private void reason(Finding finding, int mic, long centipoints, List<Reason> reasons) {
+        if (centipoints != 0) {
+            reasons.add(new Reason(finding.rule().id(), mic, finding.rule().effect(), centipoints / 100.0,
+                    rules.says(finding, scene.setting()), finding.values(), finding.rule().basis()));
+        }
+    }
+
+    private void caution(Object subject, int mic, List<Caution> cautions) {
+        for (Finding finding : warnings.getOrDefault(subject, List.of())) {
+            cautions.add(new Caution(finding.rule().id(), mic, finding.rule().severity(), rules.says(finding, scene.setting()),
+                    finding.values(), finding.rule().basis()));
         }
     }
 

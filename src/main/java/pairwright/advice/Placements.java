@@ -148,7 +148,7 @@ final class Placements {
 
     private static boolean turns(PatternData pattern) {
         return switch (pattern.pattern()) {
-            case HALF_OMNI, HALF_CARDIOID, CONTACT, ELECTRICAL -> false;
+            case OMNI, HALF_OMNI, HALF_CARDIOID, CONTACT, ELECTRICAL -> false;
             default -> true;
         };
     }
@@ -170,7 +170,8 @@ final class Placements {
     }
 
     private void place(MicType mic, PatternData pattern, Position position, double distanceM, double aimDegrees, List<Habit> habits) {
-        List<Danger> reached = position.dangers().stream().filter(danger -> distanceM <= danger.withinM()).toList();
+        List<Danger> reached = position.dangers().isEmpty() ? List.of()
+                : position.dangers().stream().filter(danger -> distanceM <= danger.withinM()).toList();
         Predictor.Prediction prediction = predictor.predict(mic, pattern, position, distanceM, aimDegrees);
         Habit habit = habit(habits, position, pattern, distanceM, prediction.padDb());
         placed.add(new Placed(
@@ -190,7 +191,7 @@ final class Placements {
                 reaches(reached, DangerKind.SPIT),
                 reaches(reached, DangerKind.MOVING_PARTS),
                 reaches(reached, DangerKind.VIBRATION),
-                reached.stream().map(Danger::says).collect(Collectors.joining(" ")),
+                reached.isEmpty() ? "" : reached.stream().map(Danger::says).collect(Collectors.joining(" ")),
                 position.keepClear().isEmpty() ? "" : position.keepClear().get(0).of(),
                 position.keepClear().isEmpty() ? 0 : position.keepClear().get(0).distanceM(),
                 loadRatio(mic),
@@ -203,7 +204,12 @@ final class Placements {
     }
 
     private static boolean reaches(List<Danger> dangers, DangerKind kind) {
-        return dangers.stream().anyMatch(danger -> danger.kind() == kind);
+        for (Danger danger : dangers) {
+            if (danger.kind() == kind) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** What the trade thinks of it: a warning counts before praise, first before second. */

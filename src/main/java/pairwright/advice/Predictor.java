@@ -1,5 +1,7 @@
 package pairwright.advice;
 
+import java.util.HashMap;
+import java.util.Map;
 import java.util.stream.DoubleStream;
 import pairwright.acoustics.FirstOrder;
 import pairwright.acoustics.Gain;
@@ -12,7 +14,6 @@ import pairwright.acoustics.OctaveCurve;
 import pairwright.acoustics.Octaves;
 import pairwright.acoustics.Proximity;
 import pairwright.acoustics.Room;
-import pairwright.acoustics.Weighting;
 import pairwright.model.LeadLevel;
 import pairwright.model.MicFamily;
 import pairwright.model.MicType;
@@ -39,6 +40,7 @@ final class Predictor {
     private final Scene scene;
     private final Source source;
     private final OctaveCurve weights;
+    private final Map<String, Double> noise = new HashMap<>();
 
     Predictor(Scene scene) {
         this.scene = scene;
@@ -227,12 +229,9 @@ final class Predictor {
 
     private void electrics(MicType mic, PatternData pattern, double aimDegrees, Sound sound) {
         double sensitivity = mic.sensitivityMvPerPa().typical();
-        double inputNoiseDbu = scene.setting().preampNoiseDbu();
         double turned = turnedAway(pattern, Band.HZ_1000, aimDegrees);
-        sound.noiseDba = mic.selfNoiseDba() != null
-                ? Noise.activeNoiseDba(mic.selfNoiseDba().typical(), inputNoiseDbu, sensitivity) + sound.padDb
-                : Noise.passiveNoiseDba(inputNoiseDbu, mic.impedanceOhm().typical(), sensitivity);
-        double typicalDba = sound.typicalDbSpl + Weighting.aWeightedOffsetDb(scene.spectrumDb());
+        sound.noiseDba = noise.computeIfAbsent(mic.id(), any -> noise(mic)) + (mic.selfNoiseDba() == null ? 0 : sound.padDb);
+        double typicalDba = sound.typicalDbSpl + scene.aWeightingDb();
         sound.signalToNoiseDb = typicalDba + turned - sound.noiseDba;
         double picked = sound.typicalDbSpl + turned - sound.padDb;
         double forAverage = Gain.gainDb(sensitivity, picked, Usual.TARGET_DBFS, Usual.FULL_SCALE_DBU);
@@ -240,6 +239,14 @@ final class Predictor {
         double forPeak = Gain.gainDb(sensitivity, peakSine, Usual.PEAK_DBFS, Usual.FULL_SCALE_DBU);
         sound.gainDb = Math.max(0, Math.min(forAverage, forPeak));
         sound.outputPeakDbu = Gain.outputDbu(sensitivity, peakSine);
+    }
+
+    private double noise(MicType mic) {
+        double sensitivity = mic.sensitivityMvPerPa().typical();
+        double inputNoiseDbu = scene.setting().preampNoiseDbu();
+        return mic.selfNoiseDba() != null
+                ? Noise.activeNoiseDba(mic.selfNoiseDba().typical(), inputNoiseDbu, sensitivity)
+                : Noise.passiveNoiseDba(inputNoiseDbu, mic.impedanceOhm().typical(), sensitivity);
     }
 
     private void balance(PatternData pattern, Position position, double distanceM, double aimDegrees, Sound sound) {

@@ -32,6 +32,7 @@ import pairwright.rules.Setting;
  * @param catalogue what is known
  * @param setting the same for rules to read
  * @param spectrumDb of the source as it is played, strongest octave 0
+ * @param aWeightingDb its A-weighted level less its unweighted one
  * @param weights how much each octave counts: where the source sounds and the ear listens, 0 to 1
  * @param wantedToneDb the colour that is wanted, all zero for natural
  * @param absorptionM2 of the room; null in the open air
@@ -43,6 +44,7 @@ record Scene(
         Catalogue catalogue,
         Setting setting,
         OctaveCurve spectrumDb,
+        double aWeightingDb,
         OctaveCurve weights,
         OctaveCurve wantedToneDb,
         Double absorptionM2,
@@ -100,7 +102,8 @@ record Scene(
         boolean acoustic = source.level() != null;
         double typicalDbSpl = acoustic ? source.level().typicalDbSpl() + levelDb : 0;
         double peakDbSpl = acoustic ? source.level().peakDbSpl() + peakDb : 0;
-        double typicalDba = acoustic ? typicalDbSpl + Weighting.aWeightedOffsetDb(spectrum) : 0;
+        double aWeightingDb = Weighting.aWeightedOffsetDb(spectrum);
+        double typicalDba = acoustic ? typicalDbSpl + aWeightingDb : 0;
 
         Double absorptionM2 = room.outdoors() ? null : Room.absorptionM2(room.volumeM3(), room.reverbTimeS());
         List<Beside> beside = new ArrayList<>();
@@ -137,7 +140,7 @@ record Scene(
                 question.circumstances().contains("one-performer"),
                 question.circumstances().contains("children"),
                 question.circumstances().contains("live"));
-        return new Scene(question, catalogue, setting, spectrum, weights(spectrum),
+        return new Scene(question, catalogue, setting, spectrum, aWeightingDb, weights(spectrum),
                 wanted == null ? OctaveCurve.ZERO : wanted.toneDb(), absorptionM2, List.copyOf(beside), List.copyOf(assumed));
     }
 

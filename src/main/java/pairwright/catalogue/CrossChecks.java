@@ -6,12 +6,13 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import pairwright.model.Catalogue;
 import pairwright.model.Character;
 import pairwright.model.Habit;
@@ -280,11 +281,11 @@ final class CrossChecks {
             onlyWays(yaml, "/positions/" + i, source.positions().get(i).onlyWays(), ways);
         }
         for (int i = 0; i < source.habits().size(); i++) {
-            habit(yaml, "/habits/" + i, source.habits().get(i), positions);
+            habit(yaml, "/habits/" + i, source.habits().get(i), source.positions());
             onlyWays(yaml, "/habits/" + i, source.habits().get(i).onlyWays(), ways);
         }
         for (int i = 0; i < source.pairs().size(); i++) {
-            pair(yaml, "/pairs/" + i, source.pairs().get(i), positions);
+            pair(yaml, "/pairs/" + i, source.pairs().get(i), source.positions());
         }
     }
 
@@ -306,10 +307,12 @@ final class CrossChecks {
         }
     }
 
-    private void habit(YamlFile yaml, String at, Habit habit, List<String> positions) {
+    private void habit(YamlFile yaml, String at, Habit habit, List<Position> positions) {
         known(yaml, at + "/micType", habit.micType(), micTypes, "mic type", "");
         for (int i = 0; i < habit.positions().size(); i++) {
-            known(yaml, at + "/positions/" + i, habit.positions().get(i), positions, "position", " at this source");
+            String where = at + "/positions/" + i;
+            known(yaml, where, habit.positions().get(i), ids(positions), "position", " at this source");
+            takes(yaml, where, habit.positions().get(i), positions, habit.micType(), "position");
         }
         if (habit.withinM() != null && habit.beyondM() != null && habit.beyondM() >= habit.withinM()) {
             faults.add(yaml.fault(at + "/beyondM", "beyondM is " + EntrySchema.shown(yaml.root().at(at + "/beyondM"))
@@ -325,7 +328,7 @@ final class CrossChecks {
         }
     }
 
-    private void pair(YamlFile yaml, String at, PairRecipe pair, List<String> positions) {
+    private void pair(YamlFile yaml, String at, PairRecipe pair, List<Position> positions) {
         known(yaml, at + "/technique", pair.technique(), techniques, "technique", "");
         part(yaml, at + "/first", pair.first(), positions);
         part(yaml, at + "/second", pair.second(), positions);
@@ -342,10 +345,35 @@ final class CrossChecks {
         }
     }
 
-    private void part(YamlFile yaml, String at, PairRecipe.Part part, List<String> positions) {
-        known(yaml, at + "/position", part.position(), positions, "position", " at this source");
+    private void part(YamlFile yaml, String at, PairRecipe.Part part, List<Position> positions) {
+        known(yaml, at + "/position", part.position(), ids(positions), "position", " at this source");
         for (int i = 0; i < part.micTypes().size(); i++) {
-            known(yaml, at + "/micTypes/" + i, part.micTypes().get(i), micTypes, "mic type", "");
+            String where = at + "/micTypes/" + i;
+            known(yaml, where, part.micTypes().get(i), micTypes, "mic type", "");
+            takes(yaml, where, part.position(), positions, part.micTypes().get(i), "type");
+        }
+    }
+
+    private static List<String> ids(List<Position> positions) {
+        return positions.stream().map(Position::id).toList();
+    }
+
+    /** Whether a type can be set up where it is named; what is unknown has a fault of its own. */
+    private void takes(YamlFile yaml, String at, String positionId, List<Position> positions, String micType, String instead) {
+        MicType mic = effective(Kind.MICS, micType);
+        Position position = positions.stream().filter(each -> each.id().equals(positionId)).findFirst().orElse(null);
+        if (mic == null || position == null) {
+            return;
+        }
+        String family = mic.family().id();
+        if (!position.onlyFamilies().isEmpty() && !position.onlyFamilies().contains(mic.family())) {
+            faults.add(yaml.fault(at, position.id() + " takes only " + String.join(", ", position.onlyFamilies().stream()
+                    .map(MicFamily::id).toList()) + ", but " + mic.id() + " is of the family " + family + ". Name another "
+                            + instead + ", or add " + family + " to the onlyFamilies of " + position.id()));
+        } else if (position.onlyFamilies().isEmpty() && (mic.family() == MicFamily.LINE || mic.family() == MicFamily.PICKUP)) {
+            faults.add(yaml.fault(at, position.id() + " is a place for microphones, but " + mic.id() + " is of the family "
+                    + family + ". Name another " + instead
+                    + ", or give " + position.id() + " onlyFamilies with " + family + " in it"));
         }
     }
 
@@ -386,7 +414,7 @@ final class CrossChecks {
         Set<String> ambiguous = new HashSet<>();
         under.words().ambiguities().forEach(each -> each.words().forEach(word -> ambiguous.add(plain(word))));
         items(Kind.AMBIGUITIES).forEach(each -> each.words().forEach(word -> ambiguous.add(plain(word))));
-        Map<String, String> taken = new LinkedHashMap<>();
+        Map<String, String> taken = new HashMap<>();
         Set<String> replaced = new HashSet<>();
         entries.stream().filter(entry -> entry.is(Kind.SOURCES)).forEach(entry -> replaced.add(entry.id()));
         under.sources().forEach((id, source) -> {
@@ -394,6 +422,9 @@ final class CrossChecks {
                 names(source).forEach(word -> taken.putIfAbsent(word, id));
             }
         });
+        Set<String> namedAnew = items(Kind.NAMES).stream().map(Vocabulary.SourceWords::source).collect(Collectors.toSet());
+        under.words().names().stream().filter(more -> !namedAnew.contains(more.source()))
+                .forEach(more -> more.words().forEach(word -> taken.putIfAbsent(plain(word), more.source())));
         for (Entry<?> entry : entries) {
             if (!entry.is(Kind.SOURCES) || entry.value() == null) {
                 continue;
@@ -405,6 +436,17 @@ final class CrossChecks {
                 if (before != null && !before.equals(entry.id()) && !ambiguous.contains(plain(word))) {
                     faults.add(entry.yaml().fault(i < 0 ? "/name" : "/words/" + i, "\"" + word + "\" already means " + before
                             + ". Take it out of one of the two, or list it in words/ambiguities.yaml with both"));
+                }
+            }
+        }
+        CatalogueReader.WordFile<?> file = words.get(Kind.NAMES.name());
+        for (int i = 0; i < items(Kind.NAMES).size(); i++) {
+            Vocabulary.SourceWords more = items(Kind.NAMES).get(i);
+            for (int j = 0; j < more.words().size(); j++) {
+                String before = taken.get(plain(more.words().get(j)));
+                if (before != null && !before.equals(more.source()) && !ambiguous.contains(plain(more.words().get(j)))) {
+                    faults.add(file.yaml().fault("/" + i + "/words/" + j, "\"" + more.words().get(j) + "\" already means "
+                            + before + ". Take it out of one of the two, or list it in words/ambiguities.yaml with both"));
                 }
             }
         }
@@ -428,12 +470,15 @@ final class CrossChecks {
                 Object item = file.items().get(i);
                 Object key = item instanceof String word ? word : keyOf(file, item);
                 if (seen.contains(key)) {
-                    faults.add(file.yaml().fault("/" + i, key + " stands in this list twice. Keep one of the two"));
+                    faults.add(file.yaml().fault("/" + i, shown(key) + " stands in this list twice. Keep one of the two"));
                 }
                 seen.add(key);
-                wordsOfItem(file, i, String.valueOf(key), taken);
+                wordsOfItem(file, i, shown(key), taken);
             }
         }
+        moreNames();
+        opposites();
+        combinations();
         CatalogueReader.WordFile<?> ambiguities = words.get(Kind.AMBIGUITIES.name());
         for (int i = 0; i < items(Kind.AMBIGUITIES).size(); i++) {
             Vocabulary.Ambiguity ambiguity = items(Kind.AMBIGUITIES).get(i);
@@ -454,23 +499,81 @@ final class CrossChecks {
         }
     }
 
+    private void moreNames() {
+        CatalogueReader.WordFile<?> file = words.get(Kind.NAMES.name());
+        for (int i = 0; i < items(Kind.NAMES).size(); i++) {
+            known(file.yaml(), "/" + i + "/source", items(Kind.NAMES).get(i).source(), sources, "source", "");
+        }
+    }
+
+    private void opposites() {
+        CatalogueReader.WordFile<?> file = words.get(Kind.OPPOSITES.name());
+        for (int i = 0; i < items(Kind.OPPOSITES).size(); i++) {
+            Vocabulary.Opposite opposite = items(Kind.OPPOSITES).get(i);
+            known(file.yaml(), "/" + i + "/character", opposite.character(), characters, "character", "");
+            known(file.yaml(), "/" + i + "/wants", opposite.wants(), characters, "character", "");
+            known(file.yaml(), "/" + i + "/ratherThanTooMuch", opposite.ratherThanTooMuch(), characters, "character", "");
+            if (opposite.wants().equals(opposite.character())) {
+                faults.add(file.yaml().fault("/" + i + "/wants", "too much " + opposite.character() + " wants " + opposite.wants()
+                        + " again. Name another character"));
+            }
+        }
+    }
+
+    private void combinations() {
+        CatalogueReader.WordFile<?> file = words.get(Kind.COMBINATIONS.name());
+        Set<String> with = new TreeSet<>();
+        under.words().ways().forEach(way -> with.add(way.id()));
+        under.words().circumstances().forEach(circumstance -> with.add(circumstance.id()));
+        items(Kind.WAYS).forEach(way -> with.add(way.id()));
+        items(Kind.CIRCUMSTANCES).forEach(circumstance -> with.add(circumstance.id()));
+        boolean all = !broken(Kind.WAYS) && !broken(Kind.CIRCUMSTANCES);
+        for (int i = 0; i < items(Kind.COMBINATIONS).size(); i++) {
+            Vocabulary.Combination combination = items(Kind.COMBINATIONS).get(i);
+            for (int j = 0; j < combination.of().size(); j++) {
+                for (int k = 0; k < combination.of().get(j).size(); k++) {
+                    known(file.yaml(), "/" + i + "/of/" + j + "/" + k, combination.of().get(j).get(k), sources, "source", "");
+                }
+            }
+            if (all) {
+                known(file.yaml(), "/" + i + "/with", combination.with(), with, "way or circumstance", "");
+            }
+            known(file.yaml(), "/" + i + "/source", combination.source(), sources, "source", "");
+        }
+    }
+
+    /** What two items share, as a person would write it. */
+    private static String shown(Object key) {
+        if (key instanceof List<?> list) {
+            return list.stream().map(CrossChecks::shown).collect(Collectors.joining(", "));
+        }
+        return key instanceof Double number ? BigDecimal.valueOf(number).stripTrailingZeros().toPlainString() : key.toString();
+    }
+
     private static <T> Object keyOf(CatalogueReader.WordFile<T> file, Object item) {
         return file.kind().key().apply(file.kind().record().cast(item));
     }
 
-    /** One word, one meaning, within a list. */
+    /** One word, one meaning, within a list; only of ways it may have two, as long as no source knows both. */
     private void wordsOfItem(CatalogueReader.WordFile<?> file, int item, String key, Map<String, String> taken) {
-        JsonNode list = file.yaml().root().path(item).path("words");
+        String field = file.kind().equals(Kind.OPPOSITES) ? "faults" : "words";
+        JsonNode list = file.yaml().root().path(item).path(field);
         for (int j = 0; j < list.size(); j++) {
             // "behind" before a name and "behind" after it are two things
             String side = file.yaml().root().path(item).path("follows").asBoolean() ? " after it" : "";
             String before = taken.putIfAbsent(plain(list.get(j).asText()) + side, key);
-            if (before != null) {
-                faults.add(file.yaml().fault("/" + item + "/words/" + j, "\"" + list.get(j).asText() + "\" "
+            if (before != null && (!file.kind().equals(Kind.WAYS) || before.equals(key) || oneSourceKnows(before, key))) {
+                faults.add(file.yaml().fault("/" + item + "/" + field + "/" + j, "\"" + list.get(j).asText() + "\" "
                         + (before.equals(key) ? "stands here twice. Take one out" : "already means " + before
                                 + ". Take it out of one of the two")));
             }
         }
+    }
+
+    private boolean oneSourceKnows(String way, String other) {
+        return sources.stream().map(id -> effective(Kind.SOURCES, id)).filter(Objects::nonNull)
+                .map(source -> source.ways().stream().map(Way::id).toList())
+                .anyMatch(ways -> ways.contains(way) && ways.contains(other));
     }
 
     private <T> List<T> items(Kind.Words<T> kind) {

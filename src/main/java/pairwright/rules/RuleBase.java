@@ -5,17 +5,21 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
+import org.drools.model.EntryPoint;
+import org.drools.model.Global;
 import org.drools.model.Model;
+import org.drools.model.Query;
+import org.drools.model.TypeMetaData;
 import org.drools.modelcompiler.KieBaseBuilder;
 import org.kie.api.KieBase;
 import org.kie.api.definition.rule.Rule;
 import org.kie.api.runtime.KieSession;
+import pairwright.model.Effect;
 
 /** A set of compiled rules. Never changes; safe to share between threads. */
 public final class RuleBase {
@@ -23,14 +27,18 @@ public final class RuleBase {
     /** Far more than any question needs; a rule that would fire for ever must not. */
     private static final int MOST_FIRINGS = 1_000_000;
 
-    private final KieBase engine;
+    /** What moves a score or rules out: asked of every placement that is possible. */
+    private final KieBase scoring;
+    /** What only warns: asked of the few that are shown. */
+    private final KieBase warning;
     private final Map<String, RuleInfo> byId = new HashMap<>();
     private final List<RuleInfo> rules;
     private final String version;
 
     private RuleBase(List<Model> models, List<RuleInfo> infos, String version) {
-        this.engine = KieBaseBuilder.createKieBaseFromModel(models);
         infos.forEach(info -> byId.put(info.id(), info));
+        this.scoring = KieBaseBuilder.createKieBaseFromModel(part(models, false));
+        this.warning = KieBaseBuilder.createKieBaseFromModel(part(models, true));
         this.rules = infos.stream().sorted(Comparator.comparing(RuleInfo::id)).toList();
         this.version = version;
     }
@@ -56,23 +64,74 @@ public final class RuleBase {
         return new RuleBase(models, infos, version);
     }
 
+    private List<Model> part(List<Model> models, boolean cautions) {
+        List<Model> parts = new ArrayList<>();
+        for (Model model : models) {
+            parts.add(new Part(model, model.getRules().stream()
+                    .filter(rule -> (byId.get(rule.getName()).effect() == Effect.CAUTION) == cautions).toList()));
+        }
+        return parts;
+    }
+
+    /** Some rules of a model. */
+    private record Part(Model of, List<org.drools.model.Rule> rules) implements Model {
+        @Override
+        public String getName() {
+            return of.getName();
+        }
+
+        @Override
+        public String getPackageName() {
+            return of.getPackageName();
+        }
+
+        @Override
+        public List<Global> getGlobals() {
+            return of.getGlobals();
+        }
+
+        @Override
+        public List<org.drools.model.Rule> getRules() {
+            return rules;
+        }
+
+        @Override
+        public List<Query> getQueries() {
+            return of.getQueries();
+        }
+
+        @Override
+        public List<TypeMetaData> getTypeMetaDatas() {
+            return of.getTypeMetaDatas();
+        }
+
+        @Override
+        public List<EntryPoint> getEntryPoints() {
+            return of.getEntryPoints();
+        }
+    }
+
     /**
-     * What the rules find of single placements and, once, of the question as a whole.
+     * What the rules find for and against single placements, and what they rule out; no cautions.
      *
+     * @param subjects {@link Placed} or {@link Paired}
+     * @return by subject in the order given; by rule id within a subject
+     */
+    public List<Finding> score(Setting setting, List<?> subjects) {
+        return judge(scoring, setting, subjects);
+    }
+
+    /**
+     * What the rules warn of.
+     *
+     * @param subjects {@link Placed} and {@link Paired}
      * @return by subject, those of the setting first, then in the order given; by rule id within a subject
      */
-    public List<Finding> judgePlacements(Setting setting, List<Placed> placed) {
-        return judge(setting, placed);
+    public List<Finding> warn(Setting setting, List<?> subjects) {
+        return judge(warning, setting, subjects);
     }
 
-    /** What the rules find of pairs, in the order given; by rule id within a pair. */
-    public List<Finding> judgePairs(Setting setting, List<Paired> pairs) {
-        List<Finding> findings = judge(setting, pairs);
-        findings.removeIf(finding -> finding.subject() == setting); // said already, with the placements
-        return findings;
-    }
-
-    private List<Finding> judge(Setting setting, Collection<?> subjects) {
+    private List<Finding> judge(KieBase engine, Setting setting, List<?> subjects) {
         Out out = new Out(this);
         Map<Object, List<Finding>> bySubject = new IdentityHashMap<>(subjects.size() * 2);
         bySubject.put(setting, new ArrayList<>());

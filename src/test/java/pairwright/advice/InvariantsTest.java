@@ -102,7 +102,7 @@ class InvariantsTest {
         List<Placed> placed = Placements.of(scene);
         Map<Integer, Set<String>> cautions = new HashMap<>();
         Set<String> general = new TreeSet<>();
-        for (Finding finding : Asking.KNOWLEDGE.current().rules().judgePlacements(scene.setting(), placed)) {
+        for (Finding finding : Asking.KNOWLEDGE.current().rules().warn(scene.setting(), placed)) {
             if (finding.rule().effect() != Effect.CAUTION) {
                 continue;
             }

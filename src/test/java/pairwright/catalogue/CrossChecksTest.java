@@ -105,6 +105,49 @@ class CrossChecksTest {
     }
 
     @Test
+    void aPairMustNameTypesThatThePositionTakes() {
+        thenFaults(small().change("sources/drum-kit/snare-drum.yaml", "    mount: boom\n",
+                        "    mount: boom\n    onlyFamilies: [small-diaphragm-condenser, moving-coil]\n")
+                .change("sources/drum-kit/snare-drum.yaml", "second: {position: over-rim, micTypes: [small",
+                        "second: {position: over-rim, micTypes: [shotgun, small")
+                .change("techniques/near-coincident-pair.yaml", "secondPatterns: [cardioid]",
+                        "secondPatterns: [cardioid, lobar]"),
+                "sources/drum-kit/snare-drum.yaml:46:45: over-rim takes only small-diaphragm-condenser, moving-coil, but shotgun "
+                        + "is of the family shotgun. Name another type, or add shotgun to the onlyFamilies of over-rim");
+    }
+
+    @Test
+    void aBoxGoesOnlyWhereThePositionSaysSo() {
+        thenFaults(small().change("sources/drum-kit/snare-drum.yaml", "first: {position: over-rim, micTypes: [small",
+                        "first: {position: over-rim, micTypes: [passive-di, small")
+                .change("techniques/near-coincident-pair.yaml", "firstPatterns: [cardioid]",
+                        "firstPatterns: [cardioid, electrical]"),
+                "sources/drum-kit/snare-drum.yaml:44:44: over-rim is a place for microphones, but passive-di is of the family "
+                        + "line. Name another type, or give over-rim onlyFamilies with line in it");
+    }
+
+    @Test
+    void aHabitMustNameAPositionThatTakesItsType() {
+        thenFaults(small().change("sources/drum-kit/snare-drum.yaml", "    mount: boom\n",
+                        "    mount: boom\n    onlyFamilies: [small-diaphragm-condenser]\n"),
+                "sources/drum-kit/snare-drum.yaml:35:17: over-rim takes only small-diaphragm-condenser, but handheld-moving-coil "
+                        + "is of the family moving-coil. Name another position, or add moving-coil to the onlyFamilies of "
+                        + "over-rim");
+    }
+
+    @Test
+    void positionsAndHabitsNameWaysOfTheirSource() {
+        thenFaults(small().change("sources/drum-kit/snare-drum.yaml", "    mount: boom\n",
+                        "    mount: boom\n    onlyWays: [brushed, brush]\n")
+                .change("sources/drum-kit/snare-drum.yaml", "    why: It takes the peak.",
+                        "    onlyWays: [mallets]\n    why: It takes the peak."),
+                "sources/drum-kit/snare-drum.yaml:31:25: there is no way \"brush\" among the ways of this source. Did you mean "
+                        + "brushed?",
+                "sources/drum-kit/snare-drum.yaml:36:16: there is no way \"mallets\" among the ways of this source. Use one of "
+                        + "brushed");
+    }
+
+    @Test
     void aWayMustBeInTheListOfWays() {
         thenFaults(small().change("sources/drum-kit/snare-drum.yaml", "id: brushed", "id: brush"),
                 "sources/drum-kit/snare-drum.yaml:15:9: there is no way \"brush\" in words/ways.yaml. Did you mean brushed?");
@@ -129,6 +172,106 @@ class CrossChecksTest {
     void anAmbiguousWordMustReadAsKnownSources() {
         thenFaults(small().change("words/ambiguities.yaml", "bass-lead", "bass-led"),
                 "words/ambiguities.yaml:1:48: there is no source \"bass-led\". Did you mean bass-lead?");
+    }
+
+    @Test
+    void aWordMayMeanTwoWaysUnlessASourceKnowsBoth() {
+        SmallCatalogue shared = small().change("words/ways.yaml", "brushes]}\n",
+                "brushes]}\n- {id: mallets, name: with mallets, words: [soft, brushes]}\n");
+        assertEquals(List.of(), shared.faults());
+        thenFaults(shared.change("sources/drum-kit/snare-drum.yaml", "positions:\n", "  - id: mallets\n    says: Rounder.\n"
+                + "    levelDb: -6\n    peakDb: -8\n    toneDb: [0, 0, 0, 0, 0, -2, -4, -6, -6]\npositions:\n"),
+                "words/ways.yaml:2:51: \"brushes\" already means brushed. Take it out of one of the two");
+    }
+
+    @Test
+    void moreNamesBelongToAKnownSource() {
+        thenFaults(small().change("words/names.yaml", "source: bass-lead", "source: bas-lead"),
+                "words/names.yaml:2:12: there is no source \"bas-lead\". Did you mean bass-lead?");
+    }
+
+    @Test
+    void aFurtherNameMayNotBeTheNameOfAnotherSource() {
+        thenFaults(small().change("words/names.yaml", "[bass by its lead]", "[bass by its lead, Caisse Claire, bass, bass DI]"),
+                "words/names.yaml:2:49: \"Caisse Claire\" already means snare-drum. Take it out of one of the two, or list "
+                        + "it in words/ambiguities.yaml with both");
+    }
+
+    @Test
+    void aHouseSourceMayNotTakeAFurtherNameOfAnotherSource() {
+        var builtIn = small().read().catalogue();
+        SmallCatalogue house = SmallCatalogue.at(folder.resolve("house")).write("sources/drum-kit/field-drum.yaml",
+                SmallCatalogue.at(folder).text("sources/drum-kit/snare-drum.yaml")
+                        .replace("id: snare-drum", "id: field-drum").replace("name: Snare drum", "name: Field drum")
+                        .replace("[snare, caisse claire]", "[snare drummer]"));
+        assertEquals(List.of("sources/drum-kit/field-drum.yaml:5:9: \"snare drummer\" already means snare-drum. Take it out "
+                + "of one of the two, or list it in words/ambiguities.yaml with both"),
+                house.printed(CatalogueReader.readOver(builtIn, house.folder).faults()));
+    }
+
+    @Test
+    void anOppositeIsOfAndAmongKnownCharacters() {
+        thenFaults(small()
+                .change("words/opposites.yaml",
+                        "{character: bright, faults: [harsh, shrill], wants: dark, ratherThanTooMuch: dark}",
+                        "{character: brigth, faults: [harsh, shrill], wants: drak, ratherThanTooMuch: natural}"),
+                "words/opposites.yaml:1:15: there is no character \"brigth\". Did you mean bright?",
+                "words/opposites.yaml:1:55: there is no character \"drak\". Did you mean dark?",
+                "words/opposites.yaml:1:80: there is no character \"natural\". Use one of bright, dark");
+    }
+
+    @Test
+    void aCharacterIsNotItsOwnOpposite() {
+        thenFaults(small().change("words/opposites.yaml", "wants: bright", "wants: dark"),
+                "words/opposites.yaml:2:44: too much dark wants dark again. Name another character");
+    }
+
+    @Test
+    void aFaultComplainsOfOneCharacter() {
+        thenFaults(small().change("words/opposites.yaml", "[dull]", "[dull, Harsh]"),
+                "words/opposites.yaml:2:36: \"Harsh\" already means bright. Take it out of one of the two");
+    }
+
+    @Test
+    void aCombinationNamesKnownSourcesAndAKnownWayOrCircumstance() {
+        thenFaults(small()
+                .change("words/combinations.yaml", "{of: [[snare-drum], [bass-lead]], with: live, source: snare-drum}",
+                        "{of: [[snare], [bass-lead, bass-led]], with: stereo, source: snare-drun}"),
+                "words/combinations.yaml:1:10: there is no source \"snare\". Use one of bass-lead, snare-drum",
+                "words/combinations.yaml:1:30: there is no source \"bass-led\". Did you mean bass-lead?",
+                "words/combinations.yaml:1:48: there is no way or circumstance \"stereo\". Use one of brushed, live",
+                "words/combinations.yaml:1:64: there is no source \"snare-drun\". Did you mean snare-drum?");
+    }
+
+    @Test
+    void aListOfWaysThatCannotBeReadDragsNoOtherFaultBehindIt() {
+        thenFaults(small().change("words/ways.yaml", "words:", "word:"),
+                "words/ways.yaml:1:37: there is no field \"word\" here. Did you mean words?");
+    }
+
+    @Test
+    void aCombinationAModifierANumberAndAQuantityStandOnce() {
+        thenFaults(small()
+                .change("words/combinations.yaml", "{of: [[bass-lead]], with: brushed",
+                        "{of: [[snare-drum], [bass-lead]], with: live")
+                .change("words/modifiers.yaml", "id: without", "id: too")
+                .change("words/numbers.yaml", "value: 2,", "value: 0.5,")
+                .change("words/quantities.yaml", "id: centimetres", "id: channels"),
+                "words/combinations.yaml:2:3: snare-drum, bass-lead, live stands in this list twice. Keep one of the two",
+                "words/modifiers.yaml:2:3: too stands in this list twice. Keep one of the two",
+                "words/numbers.yaml:2:3: 0.5 stands in this list twice. Keep one of the two",
+                "words/quantities.yaml:2:3: channels stands in this list twice. Keep one of the two");
+    }
+
+    @Test
+    void aModifierANumberAndAQuantityHaveWordsOfTheirOwn() {
+        thenFaults(small()
+                .change("words/modifiers.yaml", "[\"no\", without]", "[\"no\", without, too]")
+                .change("words/numbers.yaml", "[half a]", "[half a, two]")
+                .change("words/quantities.yaml", "[cm]", "[cm, cm]"),
+                "words/modifiers.yaml:2:40: \"too\" already means too. Take it out of one of the two",
+                "words/numbers.yaml:2:22: \"two\" already means 0.5. Take it out of one of the two",
+                "words/quantities.yaml:2:64: \"cm\" stands here twice. Take one out");
     }
 
     @Test

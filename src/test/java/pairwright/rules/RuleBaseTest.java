@@ -32,11 +32,11 @@ class RuleBaseTest {
         for (int i = 0; i < 5; i++) {
             placed.add(given("{placed: {index: " + i + "}}").placed());
         }
-        List<Finding> findings = RULES.judgePlacements(loud, placed);
+        List<Finding> findings = Situation.judged(RULES, loud, placed);
         assertEquals(List.of("SAF-005"), said(findings));
         assertEquals(loud, findings.get(0).subject());
-        assertEquals(List.of("SAF-005"), said(RULES.judgePlacements(loud, List.of())));
-        assertEquals(List.of("PAI-007"), said(RULES.judgePairs(loud, List.of(Situation.base().paired()))));
+        assertEquals(List.of("SAF-005"), said(Situation.judged(RULES, loud, List.of())));
+        assertEquals(List.of("PAI-007"), said(RULES.score(loud, List.of(Situation.base().paired()))));
     }
 
     @Test
@@ -48,7 +48,7 @@ class RuleBaseTest {
         List<String> expected = new ArrayList<>(List.of("SAF-005"));
         placed.forEach(one -> expected.addAll(List.of("CUS-001@" + one.index(), "LVL-003@" + one.index(), "NSE-003@" + one.index())));
         Setting loud = given("{setting: {allowedHours: 0.5}}").setting();
-        assertEquals(expected, said(RULES.judgePlacements(loud, placed)));
+        assertEquals(expected, said(Situation.judged(RULES, loud, placed)));
     }
 
     @Test

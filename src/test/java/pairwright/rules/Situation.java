@@ -13,6 +13,8 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.fasterxml.jackson.dataformat.yaml.YAMLFactory;
 import java.io.IOException;
 import java.io.InputStream;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import pairwright.acoustics.OctaveCurve;
 import pairwright.model.Technique;
@@ -62,7 +64,18 @@ record Situation(Setting setting, Placed placed, Paired paired) {
 
     /** What fires: for a pair if the case speaks of one, else for a placement. */
     List<Finding> judged(RuleBase rules, boolean asPair) {
-        return asPair ? rules.judgePairs(setting, List.of(paired)) : rules.judgePlacements(setting, List.of(placed));
+        List<Finding> findings = new ArrayList<>(judged(rules, setting, List.of(asPair ? paired : placed)));
+        findings.removeIf(finding -> asPair && finding.subject() == setting);
+        return findings;
+    }
+
+    /** Points and cautions together: by subject, those of the setting first, and by rule. */
+    static List<Finding> judged(RuleBase rules, Setting setting, List<?> subjects) {
+        List<Finding> findings = new ArrayList<>(rules.score(setting, subjects));
+        findings.addAll(rules.warn(setting, subjects));
+        findings.sort(Comparator.<Finding>comparingInt(finding -> subjects.indexOf(finding.subject()))
+                .thenComparing(finding -> finding.rule().id()));
+        return findings;
     }
 
     private static ObjectNode read() {

@@ -10,6 +10,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.StringLength;
 import org.junit.jupiter.api.Test;
+import pairwright.catalogue.CatalogueStore;
 import pairwright.model.Catalogue;
 import pairwright.model.Meaning;
 import pairwright.model.Reading;
@@ -17,7 +18,7 @@ import pairwright.model.Vocabulary;
 
 class SentenceReaderTest {
 
-    private static final Catalogue CATALOGUE = SmallCatalogue.read();
+    private static final Catalogue CATALOGUE = new CatalogueStore().current();
     private static final SentenceReader READER = new SentenceReader(CATALOGUE);
 
     @Test

@@ -3,41 +3,50 @@ package pairwright.search;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
+import pairwright.catalogue.CatalogueStore;
+import pairwright.model.Catalogue;
 import pairwright.model.Limits;
 import pairwright.model.Meaning;
 import pairwright.model.MicFamily;
 import pairwright.model.Neighbour;
 import pairwright.model.Vocabulary;
 
-/** The tables of sentences beside this test, read with the real words and the names of the entries. */
+/** The tables of sentences beside this test, read with the catalogue that ships. */
 class SentencesTest {
 
     /**
-     * Held-out sentences were written before they were first read: 25 of 32 were right in every column then. What
-     * four of them should say follows the catalogue's entries, which came later.
+     * Held-out sentences were written before they were first read: 25 of 32 were right in every column then, and that
+     * is the figure to tell of sentences nobody has seen. What five of them should say follows the catalogue's entries and
+     * words, which came later. This floor only keeps what has been reached since.
      */
-    private static final int HELD_OUT_FLOOR = 25;
+    private static final int HELD_OUT_FLOOR = 30;
 
-    private static final SentenceReader READER = new SentenceReader(SmallCatalogue.read());
-    private static final List<Vocabulary.FamilyWords> FAMILIES = SmallCatalogue.vocabulary().families();
+    private static final Catalogue CATALOGUE = new CatalogueStore().current();
+    private static final SentenceReader READER = new SentenceReader(CATALOGUE);
+    private static final List<Vocabulary.FamilyWords> FAMILIES = CATALOGUE.words().families();
 
     @TestFactory
     List<DynamicTest> every_sentence_of_the_table_is_read_as_it_says() {
-        return SmallCatalogue.rows("sentences.csv").stream()
+        return rows("sentences.csv").stream()
                 .map(row -> DynamicTest.dynamicTest('"' + sentence(row) + '"', () -> assertEquals(expected(row), found(row))))
                 .toList();
     }
 
     @Test
     void most_held_out_sentences_are_read_right_in_every_column() {
-        var rows = SmallCatalogue.rows("held-out.csv");
+        var rows = rows("held-out.csv");
         var wrong = new ArrayList<String>();
         int sources = 0;
         for (var row : rows) {
@@ -51,6 +60,16 @@ class SentencesTest {
         System.out.printf("Held-out sentences: %d of %d right in every column, %d with the right source.%n%s%n",
                 right, rows.size(), sources, String.join("\n", wrong));
         assertTrue(right >= HELD_OUT_FLOOR, () -> String.join("\n", wrong));
+    }
+
+    /** The rows of a table, without its heading. */
+    private static List<List<String>> rows(String file) {
+        try {
+            return Files.readAllLines(Path.of("src/test/resources/search", file)).stream().skip(1)
+                    .map(line -> Arrays.asList(line.split(";", -1))).toList();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     private static String sentence(List<String> row) {
