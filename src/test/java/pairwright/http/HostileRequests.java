@@ -70,7 +70,7 @@ final class HostileRequests {
                 "1E+2147483648", "4.9e-324", "1.7976931348623159e308"));
         String where = pick(List.of("\"options\": #", "\"limits\": {\"mics\": #}", "\"limits\": {\"preampGainDb\": #}", "\"limits\": {\"preampNoiseDbu\": #}",
                 "\"neighbours\": [{\"source\": \"tuba\", \"distanceM\": #}]", "\"neighbours\": [{\"source\": \"tuba\", \"distanceM\": 1, \"angleDegrees\": #}]"));
-        return ask("huge number", "{\"source\": \"snare-drum\", " + where.replace("#", number) + "}");
+        return ask("huge number", "{\"source\": \"bass-lead\", " + where.replace("#", number) + "}");
     }
 
     private Hostile twice() {
@@ -79,7 +79,7 @@ final class HostileRequests {
     }
 
     private Hostile wrongTypes() {
-        StringBuilder body = new StringBuilder("{\"source\": \"snare-drum\"");
+        StringBuilder body = new StringBuilder("{\"source\": \"bass-lead\""); // a source with few answers, as speed matters here
         for (String field : FIELDS) {
             if (!field.equals("source") && random.nextInt(4) == 0) {
                 body.append(", \"").append(field).append("\": ").append(field.equals("limits") && random.nextBoolean()
@@ -94,7 +94,7 @@ final class HostileRequests {
 
     /** Odd but, for the most part, allowed. */
     private Hostile sound() {
-        ObjectNode body = NODES.objectNode().put(random.nextInt(8) == 0 ? "words" : "source", "snare-drum");
+        ObjectNode body = NODES.objectNode().put(random.nextInt(8) == 0 ? "words" : "source", "bass-lead");
         List<Runnable> more = List.of(
                 () -> body.put("words", pick(ODD_WORDS)),
                 () -> body.put("room", pick(List.of("small-room", "open-air", "smal-room", ""))),
@@ -122,7 +122,7 @@ final class HostileRequests {
         return switch (random.nextInt(4)) {
             case 0 -> ask("byte order mark", "\ufeff" + text);
             case 1 -> ask("UTF-16", text.getBytes(StandardCharsets.UTF_16));
-            case 2 -> ask("lone surrogate", "{\"words\": \"\\u" + Integer.toHexString(0xd800 + random.nextInt(0x800)) + " snare\"}");
+            case 2 -> ask("lone surrogate", "{\"words\": \"\\u" + Integer.toHexString(0xd800 + random.nextInt(0x800)) + " qwzx\"}");
             default -> ask("unicode", text);
         };
     }
