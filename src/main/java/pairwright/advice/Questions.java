@@ -6,6 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Function;
+import pairwright.catalogue.Shown;
 import pairwright.model.Catalogue;
 import pairwright.model.Fault;
 import pairwright.model.Limits;
@@ -21,9 +22,10 @@ import pairwright.search.SentenceReader;
 final class Questions {
     static final int LONGEST_SENTENCE = 2_000;
     static final int MOST_OPTIONS = 6;
-    static final int MOST_CHANNELS = 32;
     private static final int MOST_NEIGHBOURS = 16;
     private static final int MOST_IDS = 40;
+    /** So many are listed where none comes near. */
+    private static final int FEW_IDS = 30;
 
     private final Catalogue catalogue;
     private final SentenceReader reader;
@@ -154,8 +156,8 @@ final class Questions {
         if (limits == null) {
             return;
         }
-        within("/limits/mics", limits.mics(), 1, MOST_CHANNELS, "mics");
-        within("/limits/preampGainDb", limits.preampGainDb(), 0, 100, "preampGainDb");
+        within("/limits/mics", limits.mics(), 1, Limits.MOST_CHANNELS, "mics");
+        within("/limits/preampGainDb", limits.preampGainDb(), 0, Limits.MOST_GAIN_DB, "preampGainDb");
         within("/limits/preampNoiseDbu", limits.preampNoiseDbu(), -130, -80, "preampNoiseDbu");
         knownAll("/limits/onlyMicTypes", limits.onlyMicTypes(), catalogue.mics().keySet(), "mic type");
         knownAll("/limits/withoutMicTypes", limits.withoutMicTypes(), catalogue.mics().keySet(), "mic type");
@@ -181,7 +183,7 @@ final class Questions {
                 fault(at + "/source", "a neighbour has no source. Give a source id");
             }
             known(at + "/source", neighbour.source(), catalogue.sources().keySet(), "source");
-            within(at + "/distanceM", neighbour.distanceM(), 0.05, 200, "distanceM");
+            within(at + "/distanceM", neighbour.distanceM(), Neighbour.LEAST_DISTANCE_M, Neighbour.MOST_DISTANCE_M, "distanceM");
             within(at + "/angleDegrees", neighbour.angleDegrees(), -360, 360, "angleDegrees");
         }
     }
@@ -213,10 +215,11 @@ final class Questions {
         if (given == null || known.contains(given)) {
             return;
         }
-        List<String> near = reader.nearest(shortened(given), 8).stream()
+        List<String> near = reader.nearest(Shown.of(given), 8).stream()
                 .map(Reading::id).filter(known::contains).distinct().limit(3).toList();
-        fault(at, "there is no " + kind + " \"" + shortened(given) + "\". "
-                + (near.isEmpty() ? "Known ids are listed by the API and by pairwright ask --help" : "Maybe " + String.join(" or ", near)));
+        fault(at, "there is no " + kind + " \"" + Shown.of(given) + "\". "
+                + (!near.isEmpty() ? "Maybe " + String.join(" or ", near)
+                : known.size() <= FEW_IDS ? "Use one of " + String.join(", ", known) : "The HTTP interface lists all of them"));
     }
 
     private void within(String at, Number given, double least, double most, String name) {
@@ -233,11 +236,8 @@ final class Questions {
         faults.add(new Fault(at, says));
     }
 
-    private static String plain(double number) {
+    /** As it was given, without the ".0" of a whole number. */
+    static String plain(double number) {
         return number == Math.rint(number) ? Long.toString((long) number) : Double.toString(number);
-    }
-
-    private static String shortened(String text) {
-        return text.length() <= 60 ? text : text.substring(0, 60) + "...";
     }
 }

@@ -15,13 +15,13 @@ import pairwright.model.Reading;
 import pairwright.model.Reason;
 import pairwright.model.RuledOut;
 import pairwright.model.Severity;
+import pairwright.rules.Figure;
 
 /** An answer as a person likes to read it, 80 columns wide. */
 final class AnswerText {
     private static final int WIDTH = 80;
     /** Reasons of fewer points are summed up in one line, so that the column still adds up to the score. */
     private static final double SMALL_POINTS = 1;
-    private static final double ONE_METRE = 1;
 
     private final Answer answer;
     private final Catalogue catalogue;
@@ -125,7 +125,7 @@ final class AnswerText {
         set.add(mic.positionName().toLowerCase(Locale.ROOT));
         if (mic.family() != MicFamily.LINE && mic.family() != MicFamily.PICKUP) {
             set.add(mic.pattern().id());
-            set.add(distance(mic.distanceM()));
+            set.add(Figure.forPeople(mic.distanceM(), "m"));
             set.add(aim(mic));
         }
         set.add(mic.phantom() ? "phantom on" : "phantom off");
@@ -187,7 +187,7 @@ final class AnswerText {
             parts.add("no time between them");
         } else {
             parts.add(String.format(Locale.ROOT, "%.2g ms apart, first cancellation at %s", option.together().delayMs(),
-                    frequency(option.together().firstNullHz())));
+                    Figure.forPeople(option.together().firstNullHz(), "Hz")));
         }
         if (option.together().contrastDb() >= 0.5) {
             parts.add("their tone differs by " + Math.round(option.together().contrastDb()) + " dB");
@@ -237,15 +237,6 @@ final class AnswerText {
             wrap("   ", "   ", catalogue.mics().get(out.micType()).name() + ": " + out.says()
                     + (out.rule().equals("limit") ? "" : " (" + out.rule() + ")"));
         }
-    }
-
-    private static String distance(double distanceM) {
-        return distanceM < ONE_METRE ? Math.max(1, Math.round(distanceM * 100)) + " cm"
-                : String.format(Locale.ROOT, "%.1f m", distanceM);
-    }
-
-    private static String frequency(double frequencyHz) {
-        return frequencyHz < 1000 ? Math.round(frequencyHz) + " Hz" : String.format(Locale.ROOT, "%.1f kHz", frequencyHz / 1000);
     }
 
     /** Writes words behind a lead, broken at blanks within the width. */

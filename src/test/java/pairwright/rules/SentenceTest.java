@@ -21,7 +21,7 @@ class SentenceTest {
         "0.4, h, 24 minutes", "1, h, 1 hour", "2.6, h, 2.5 hours", "0.0083, h, less than a minute",
         "1.44, ms, 1.4 ms", "7, mA, 7 mA", "0.11, kg, 0.1 kg", "0.62, 1, 0.6"})
     void numbersAreRoundedAsFarAsAnybodyWouldTrustThem(double value, String unit, String said) {
-        assertEquals(said, Sentence.forPeople(value, unit));
+        assertEquals(said, Figure.forPeople(value, unit));
     }
 
     @ParameterizedTest(name = "{0} is in {1}")
