@@ -185,4 +185,14 @@ class AnswersTest {
             assertEquals(sorted, severities);
         }
     }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"snare next to the drums at 0 m", "snare 1 cm from the drums", "snare next to the drums, 99999 metres away",
+            "snare, 64 channels", "snare, 999999 dB of gain"})
+    void aNumberThatCannotBeIsNotUnderstoodRatherThanReckonedWith(String words) {
+        Answer answer = ask(words);
+        assertFalse(answer.question().notUnderstood().isEmpty());
+        assertEquals(Limits.NONE, answer.question().meant().limits());
+        assertTrue(answer.question().meant().neighbours().stream().allMatch(beside -> beside.distanceM() >= 1 && beside.distanceM() < 10));
+    }
 }
