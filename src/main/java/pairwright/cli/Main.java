@@ -29,7 +29,8 @@ public final class Main implements Runnable {
         return new CommandLine(new Main())
                 .setCaseInsensitiveEnumValuesAllowed(true)
                 .setExecutionExceptionHandler((fault, line, parsed) -> {
-                    line.getErr().println("pairwright: " + fault.getMessage());
+                    line.getErr().println("pairwright: " + (fault.getMessage() == null ? "the program made a mistake (" + fault + ")"
+                            : fault.getMessage()));
                     return 1;
                 });
     }
