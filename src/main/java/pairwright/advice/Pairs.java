@@ -151,7 +151,7 @@ final class Pairs {
 
     private Together together(Technique technique, Placed first, Placed second) {
         double apartM = apart(technique, first, second);
-        double levelDb = level(first) - level(second);
+        double levelDb = levelDifference(first, second);
         double rippleDb = Math.abs(levelDb) < 0.1 ? DEEPEST_RIPPLE_DB : Math.min(DEEPEST_RIPPLE_DB, Delay.rippleDb(Math.abs(levelDb)));
         double nearM = Math.min(first.distanceM(), second.distanceM());
         double farM = Math.max(first.distanceM(), second.distanceM());
@@ -164,7 +164,7 @@ final class Pairs {
                 farM / nearM,
                 recordingAngle(technique, first),
                 first.sourceAngleDegrees(),
-                spacing(technique, apartM));
+                technique.spacingM() == null ? 0 : technique.spacingM());
     }
 
     /** By how much the two paths from the sound to the capsules differ. A stereo pair faces the middle of the source, so not at all. */
@@ -176,21 +176,21 @@ final class Pairs {
     }
 
     private static double path(Placed placed) {
-        boolean wired = placed.predicted().typicalDbSpl() == null;
-        return wired ? 0 : placed.distanceM() + (placed.position().pathM() == null ? 0 : placed.position().pathM());
+        return wired(placed) ? 0 : placed.distanceM() + (placed.position().pathM() == null ? 0 : placed.position().pathM());
     }
 
-    private static double level(Placed placed) {
-        return placed.predicted().typicalDbSpl() == null ? 0 : placed.predicted().typicalDbSpl();
+    /** A wire has no sound pressure: its level is whatever the fader makes it, so the two are taken as equal. */
+    private static double levelDifference(Placed first, Placed second) {
+        return wired(first) || wired(second) ? 0 : first.predicted().typicalDbSpl() - second.predicted().typicalDbSpl();
+    }
+
+    private static boolean wired(Placed placed) {
+        return placed.predicted().typicalDbSpl() == null;
     }
 
     private double contrast(OctaveCurve first, OctaveCurve second) {
         OctaveCurve difference = first.minus(second);
         return difference.plus(-difference.weightedMean(scene.weights())).weightedRms(scene.weights());
-    }
-
-    private static double spacing(Technique technique, double apartM) {
-        return technique.spacingM() != null ? technique.spacingM() : apartM;
     }
 
     private static Double recordingAngle(Technique technique, Placed first) {

@@ -166,7 +166,7 @@ final class Placements {
         Double nullDegrees = nullDegrees(pattern);
         return nullDegrees == null || scene.beside().isEmpty()
                 ? NOWHERE_NEAR_DEGREES
-                : Math.abs(Math.min(180, Math.abs(scene.setting().loudestNeighbourDegrees() + aimDegrees)) - nullDegrees);
+                : Math.abs(Scene.foldedDegrees(scene.setting().loudestNeighbourDegrees() + aimDegrees) - nullDegrees);
     }
 
     private void place(MicType mic, PatternData pattern, Position position, double distanceM, double aimDegrees, List<Habit> habits) {
