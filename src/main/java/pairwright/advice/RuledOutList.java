@@ -2,7 +2,9 @@ package pairwright.advice;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import pairwright.model.Effect;
 import pairwright.model.Habit;
 import pairwright.model.HabitRank;
@@ -33,14 +35,14 @@ final class RuledOutList {
         out.sort(Comparator.<Judged>comparingInt(one -> one.placed().habit() == null ? 2 : one.placed().habit().ordinal() % 2)
                 .thenComparing(Comparator.comparingLong(Judged::centipoints).reversed())
                 .thenComparing(one -> one.placed().index()));
+        Set<String> standing = new HashSet<>();
+        judged.stream().filter(one -> !one.ruledOut()).forEach(one -> standing.add(place(one)));
         for (Judged one : out) {
             String type = one.placed().mic().id();
-            boolean stands = judged.stream().anyMatch(other -> !other.ruledOut() && other.placed().mic().id().equals(type)
-                    && other.placed().position().id().equals(one.placed().position().id()));
             if (list.size() == MOST) {
                 break;
             }
-            if (stands || list.stream().anyMatch(shown -> shown.micType().equals(type))) {
+            if (standing.contains(place(one)) || list.stream().anyMatch(shown -> shown.micType().equals(type))) {
                 continue;
             }
             Finding finding = one.findings().stream().filter(f -> f.rule().effect() == Effect.RULES_OUT).findFirst().orElseThrow();
@@ -48,5 +50,9 @@ final class RuledOutList {
                     rules.says(finding, scene.setting()), finding.values()));
         }
         return List.copyOf(list);
+    }
+
+    private static String place(Judged judged) {
+        return judged.placed().mic().id() + "@" + judged.placed().position().id();
     }
 }
