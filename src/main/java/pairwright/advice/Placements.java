@@ -23,7 +23,7 @@ import pairwright.rules.Placed;
 /** Lists every placement that is possible at a source: type, pattern, position, two or three distances, aims worth trying. */
 final class Placements {
     /** A range wider than this is tried in its middle as well as at its ends. */
-    private static final double WIDE_RANGE = 1.9;
+    private static final double WIDE_RANGE = 2.5;
     /** A range narrower than this is tried in its middle only. */
     private static final double NARROW_RANGE = 1.3;
     /** How far a microphone may be turned to put a null on a neighbour where the position does not say more. */
