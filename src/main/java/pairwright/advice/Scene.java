@@ -152,6 +152,7 @@ record Scene(
                 acoustic ? setting.typicalDbSpl() : null,
                 acoustic ? setting.peakDbSpl() : null,
                 acoustic ? setting.typicalDba() : null,
+                setting.source().fundamentalHz().low(),
                 setting.allowedHours(),
                 setting.preampGainDb(),
                 setting.preampNoiseDbu(),

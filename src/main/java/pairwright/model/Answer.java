@@ -42,6 +42,7 @@ public record Answer(
      * @param typicalDbSpl running level at one metre, as it is played
      * @param peakDbSpl loudest peak at one metre, as it is played
      * @param typicalDba running level at one metre, A-weighted
+     * @param lowestHz its lowest fundamental
      * @param allowedHours how long that level at one metre may last in a day by the 85 dBA, 3 dB rule; 24 at the most
      * @param preampGainDb the most gain at hand
      * @param preampNoiseDbu its input noise
@@ -59,6 +60,7 @@ public record Answer(
             Double typicalDbSpl,
             Double peakDbSpl,
             Double typicalDba,
+            double lowestHz,
             double allowedHours,
             double preampGainDb,
             double preampNoiseDbu,

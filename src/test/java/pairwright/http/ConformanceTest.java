@@ -48,6 +48,7 @@ class ConformanceTest {
             "{'source': 'snare-drum', 'limits': {'onlyFamilies': ['boundary'], 'phantom': false, 'mics': 1}}",
             "{'source': 'violin', 'limits': {'onlyMicTypes': ['passive-di']}}",
             "{'source': 'triangle', 'limits': {'onlyFamilies': ['ribbon'], 'preampGainDb': 20}}",
+            "{'source': 'kick-drum', 'limits': {'onlyFamilies': ['boundary'], 'mics': 1}}",
             "{'source': 'cello', 'room': 'open-air'}",
             "{'source': 'drum-kit', 'circumstances': ['stereo'], 'limits': {'onlyFamilies': ['small-diaphragm-condenser', 'stereo']}}",
             "{'source': 'grand-piano', 'limits': {'onlyFamilies': ['boundary']}, 'options': 6}",
