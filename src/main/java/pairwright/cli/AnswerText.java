@@ -3,6 +3,7 @@ package pairwright.cli;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import pairwright.model.Answer;
 import pairwright.model.Catalogue;
@@ -22,6 +23,7 @@ final class AnswerText {
     /** Reasons of fewer points are summed up in one line, so that the column still adds up to the score. */
     private static final double SMALL_POINTS = 1;
     private static final double ONE_METRE = 1;
+    private static final Pattern COMMANDS = Pattern.compile("[\\p{Cc}\\p{Cf}]+");
 
     private final Answer answer;
     private final Catalogue catalogue;
@@ -257,7 +259,7 @@ final class AnswerText {
         List<String> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder(lead);
         boolean empty = true;
-        for (String word : words.split(" ")) {
+        for (String word : pieces(words, width - Math.max(lead.length(), indent.length()))) {
             if (!empty && line.length() + 1 + word.length() > width) {
                 lines.add(line.toString());
                 line = new StringBuilder(indent);
@@ -268,5 +270,20 @@ final class AnswerText {
         }
         lines.add(line.toString());
         return lines;
+    }
+
+    /** Words short enough for a line. What came in is said back in parts, and nothing in it can command a terminal. */
+    private static List<String> pieces(String words, int longest) {
+        List<String> pieces = new ArrayList<>();
+        for (String word : COMMANDS.matcher(words).replaceAll(" ").strip().split(" +")) {
+            String rest = word;
+            while (rest.length() > longest) {
+                int cut = Character.isHighSurrogate(rest.charAt(longest - 1)) ? longest - 1 : longest;
+                pieces.add(rest.substring(0, cut));
+                rest = rest.substring(cut);
+            }
+            pieces.add(rest);
+        }
+        return pieces;
     }
 }

@@ -2,6 +2,7 @@ package pairwright.cli;
 
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.PrintWriter;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -45,6 +46,10 @@ final class Ask implements Callable<Integer> {
     public Integer call() throws Exception {
         PrintWriter out = spec.commandLine().getOut();
         PrintWriter err = spec.commandLine().getErr();
+        if (house != null && !Files.isDirectory(house)) {
+            err.println("pairwright: there is no folder " + house + ". Name one with catalogue/ or rules/ in it, or leave --house out");
+            return Main.UNUSABLE;
+        }
         KnowledgeStore knowledge = house == null ? KnowledgeStore.builtIn() : KnowledgeStore.withHouse(house);
         knowledge.faults().forEach(err::println);
         Answer answer;
