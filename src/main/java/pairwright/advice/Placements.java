@@ -57,9 +57,8 @@ final class Placements {
     /** The habits that hold as the source is played: those of the way it is played, where it has any, come in place of the general choices. */
     static List<Habit> habits(Scene scene) {
         List<String> ways = scene.question().ways();
-        List<Habit> all = scene.setting().source().habits();
-        boolean special = all.stream().anyMatch(habit -> habit.onlyWays().stream().anyMatch(ways::contains));
-        return all.stream().filter(habit -> habit.onlyWays().isEmpty()
+        boolean special = habitsOfItsOwn(scene);
+        return scene.setting().source().habits().stream().filter(habit -> habit.onlyWays().isEmpty()
                 ? !special || habit.rank() == HabitRank.AVOID
                 : habit.onlyWays().stream().anyMatch(ways::contains)).toList();
     }
@@ -105,6 +104,12 @@ final class Placements {
                 list(mic, position, pattern, habits);
             }
         }
+    }
+
+    /** Whether the way it is played has habits of its own, so that general choices and pairs are not what the trade does. */
+    static boolean habitsOfItsOwn(Scene scene) {
+        return scene.setting().source().habits().stream()
+                .anyMatch(habit -> habit.onlyWays().stream().anyMatch(scene.question().ways()::contains));
     }
 
     private boolean sensible(Position position) {

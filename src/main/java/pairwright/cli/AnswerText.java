@@ -88,13 +88,17 @@ final class AnswerText {
     }
 
     private static String title(Option option) {
-        return option.mics().size() == 1 ? option.mics().get(0).name()
-                : option.techniqueName() + ": " + option.mics().stream().map(mic -> shortName(mic.name())).distinct()
-                        .collect(Collectors.joining(" and ")) + (twice(option) ? ", two of them" : "");
-    }
-
-    private static boolean twice(Option option) {
-        return option.mics().get(0).micType().equals(option.mics().get(1).micType());
+        if (option.mics().size() == 1) {
+            return option.mics().get(0).name();
+        }
+        String first = option.mics().get(0).name();
+        String second = option.mics().get(1).name();
+        if (first.equals(second)) {
+            return option.techniqueName() + ": " + shortName(first) + ", two of them";
+        }
+        boolean alike = shortName(first).equals(shortName(second)); // then what stands behind the comma tells them apart
+        return option.techniqueName() + ": " + (alike ? first.toLowerCase(Locale.ROOT) : shortName(first)) + " and "
+                + (alike ? second.toLowerCase(Locale.ROOT) : shortName(second));
     }
 
     private static String shortName(String name) {
