@@ -2,7 +2,6 @@ package pairwright.advice;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -92,8 +91,7 @@ public final class Advisor {
         List<Candidate> candidates = new ArrayList<>();
         judged.stream().filter(one -> !one.ruledOut()).map(Candidate::of).forEach(candidates::add);
         candidates.addAll(pairs(scene, rules, judged));
-        candidates.sort(Comparator.comparingLong(Candidate::centipoints).reversed().thenComparing(Candidate::key)
-                .thenComparing(Candidate::technique));
+        candidates.sort(Candidate.bestFirst());
         return new Verdict(scene, judged, candidates);
     }
 

@@ -125,6 +125,7 @@ final class Explainer {
                 placed.position().name(),
                 placed.position().brings(),
                 placed.distanceM(),
+                placed.position().heightM(),
                 placed.aimDegrees(),
                 placed.nullDegrees(),
                 placed.nullMissDegrees() >= Placements.NOWHERE_NEAR_DEGREES ? null : placed.nullMissDegrees(),

@@ -2,6 +2,7 @@ package pairwright.advice;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
@@ -37,6 +38,7 @@ final class Pairs {
 
     private final Scene scene;
     private final Map<String, List<Judged>> byPosition = new TreeMap<>();
+    private final Map<Angled, OptionalDouble> recordingDegrees = new HashMap<>();
 
     private Pairs(Scene scene, List<Judged> judged) {
         this.scene = scene;
@@ -142,7 +144,7 @@ final class Pairs {
     private Paired paired(PairRecipe recipe, Technique technique, Placed first, Placed second) {
         int firstPlace = recipe.first().micTypes().indexOf(first.mic().id());
         int secondPlace = recipe.second().micTypes().indexOf(second.mic().id());
-        boolean known = firstPlace >= 0 && secondPlace >= 0;
+        boolean known = firstPlace >= 0 && secondPlace >= 0 && !Placements.habitsOfItsOwn(scene);
         double knownShare = known ? Math.max(LEAST_SHARE, 1 - SHARE_PER_PLACE * (firstPlace + secondPlace)) : 0;
         boolean opposite = first.position().opposite() != second.position().opposite();
         return new Paired(first, second, technique, known, knownShare, recipe.why(), technique.invertSecond() || opposite,
@@ -193,7 +195,7 @@ final class Pairs {
         return difference.plus(-difference.weightedMean(scene.weights())).weightedRms(scene.weights());
     }
 
-    private static Double recordingAngle(Technique technique, Placed first) {
+    private Double recordingAngle(Technique technique, Placed first) {
         if (!technique.stereo()) {
             return null;
         }
@@ -212,8 +214,13 @@ final class Pairs {
         return degrees.isPresent() ? degrees.getAsDouble() : null;
     }
 
-    private static OptionalDouble recordingDegrees(double coefficient, double spacingM, double includedDegrees) {
-        return StereoPair.recordingDegrees(StereoPair.Model.FULL_AT_15_DB, coefficient, spacingM, includedDegrees);
+    private OptionalDouble recordingDegrees(double coefficient, double spacingM, double includedDegrees) {
+        return recordingDegrees.computeIfAbsent(new Angled(coefficient, spacingM, includedDegrees), angled ->
+                StereoPair.recordingDegrees(StereoPair.Model.FULL_AT_15_DB, coefficient, spacingM, includedDegrees));
+    }
+
+    /** What a recording angle depends on; many pairs share it, and it is found by search. */
+    private record Angled(double coefficient, double spacingM, double includedDegrees) {
     }
 
     private static double coefficient(Placed placed) {

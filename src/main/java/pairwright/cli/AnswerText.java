@@ -3,6 +3,7 @@ package pairwright.cli;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import pairwright.model.Answer;
 import pairwright.model.Catalogue;
@@ -22,6 +23,7 @@ final class AnswerText {
     private static final int WIDTH = 80;
     /** Reasons of fewer points are summed up in one line, so that the column still adds up to the score. */
     private static final double SMALL_POINTS = 1;
+    private static final Pattern COMMANDS = Pattern.compile("[\\p{Cc}\\p{Cf}]+");
 
     private final Answer answer;
     private final Catalogue catalogue;
@@ -86,13 +88,17 @@ final class AnswerText {
     }
 
     private static String title(Option option) {
-        return option.mics().size() == 1 ? option.mics().get(0).name()
-                : option.techniqueName() + ": " + option.mics().stream().map(mic -> shortName(mic.name())).distinct()
-                        .collect(Collectors.joining(" and ")) + (twice(option) ? ", two of them" : "");
-    }
-
-    private static boolean twice(Option option) {
-        return option.mics().get(0).micType().equals(option.mics().get(1).micType());
+        if (option.mics().size() == 1) {
+            return option.mics().get(0).name();
+        }
+        String first = option.mics().get(0).name();
+        String second = option.mics().get(1).name();
+        if (first.equals(second)) {
+            return option.techniqueName() + ": " + shortName(first) + ", two of them";
+        }
+        boolean alike = shortName(first).equals(shortName(second)); // then what stands behind the comma tells them apart
+        return option.techniqueName() + ": " + (alike ? first.toLowerCase(Locale.ROOT) : shortName(first)) + " and "
+                + (alike ? second.toLowerCase(Locale.ROOT) : shortName(second));
     }
 
     private static String shortName(String name) {
@@ -248,7 +254,7 @@ final class AnswerText {
         List<String> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder(lead);
         boolean empty = true;
-        for (String word : words.split(" ")) {
+        for (String word : pieces(words, width - Math.max(lead.length(), indent.length()))) {
             if (!empty && line.length() + 1 + word.length() > width) {
                 lines.add(line.toString());
                 line = new StringBuilder(indent);
@@ -259,5 +265,20 @@ final class AnswerText {
         }
         lines.add(line.toString());
         return lines;
+    }
+
+    /** Words short enough for a line. What came in is said back in parts, and nothing in it can command a terminal. */
+    private static List<String> pieces(String words, int longest) {
+        List<String> pieces = new ArrayList<>();
+        for (String word : COMMANDS.matcher(words).replaceAll(" ").strip().split(" +")) {
+            String rest = word;
+            while (rest.length() > longest) {
+                int cut = Character.isHighSurrogate(rest.charAt(longest - 1)) ? longest - 1 : longest;
+                pieces.add(rest.substring(0, cut));
+                rest = rest.substring(cut);
+            }
+            pieces.add(rest);
+        }
+        return pieces;
     }
 }

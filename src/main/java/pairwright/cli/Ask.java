@@ -47,8 +47,7 @@ final class Ask implements Callable<Integer> {
         PrintWriter out = spec.commandLine().getOut();
         PrintWriter err = spec.commandLine().getErr();
         if (house != null && !Files.isDirectory(house)) {
-            err.println("pairwright: there is no folder " + house.toAbsolutePath().normalize()
-                    + ". Name the folder that holds catalogue/ and rules/, or leave --house out");
+            err.println("pairwright: there is no folder " + house + ". Name one with catalogue/ or rules/ in it, or leave --house out");
             return Main.UNUSABLE;
         }
         KnowledgeStore knowledge = house == null ? KnowledgeStore.builtIn() : KnowledgeStore.withHouse(house);

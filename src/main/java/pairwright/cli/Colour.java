@@ -1,5 +1,7 @@
 package pairwright.cli;
 
+import java.io.Console;
+
 /** Colour on a terminal that shows it, and never the only carrier of a meaning. */
 enum Colour {
     NONE("", "", "", ""),
@@ -20,7 +22,21 @@ enum Colour {
     /** Colour only on a terminal, and not where NO_COLOR is set or the terminal is dumb. */
     static Colour wanted() {
         String refused = System.getenv("NO_COLOR");
-        boolean terminal = System.console() != null && !"dumb".equals(System.getenv("TERM"));
+        boolean terminal = isTerminal(System.console()) && !"dumb".equals(System.getenv("TERM"));
         return terminal && (refused == null || refused.isEmpty()) ? ANSI : NONE;
+    }
+
+    /** Since Java 22 there may be a console where there is no terminal, and a method to tell; before, a console is a terminal. */
+    private static boolean isTerminal(Console console) {
+        if (console == null) {
+            return false;
+        }
+        try {
+            return (boolean) Console.class.getMethod("isTerminal").invoke(console);
+        } catch (NoSuchMethodException before22) {
+            return true;
+        } catch (ReflectiveOperationException unclear) {
+            return false;
+        }
     }
 }

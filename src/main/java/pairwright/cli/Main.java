@@ -29,8 +29,8 @@ public final class Main implements Runnable {
         return new CommandLine(new Main())
                 .setCaseInsensitiveEnumValuesAllowed(true)
                 .setExecutionExceptionHandler((fault, line, parsed) -> {
-                    line.getErr().println("pairwright: " + (fault.getMessage() == null ? "the program made a mistake (" + fault + ")"
-                            : fault.getMessage()));
+                    line.getErr().println("pairwright: " + (fault.getMessage() == null ? "something went wrong here ("
+                            + fault.getClass().getSimpleName() + "). Please report it with what you asked" : fault.getMessage()));
                     return 1;
                 });
     }

@@ -17,7 +17,7 @@ public final class Figure {
         return switch (unit) {
             case "m" -> size < 0.995 ? whole(value * 100) + " cm" : (size < 10 ? tenths(value) : whole(value)) + " m";
             case "Hz" -> size < 995 ? whole(value) + " Hz" : (size < 9950 ? tenths(value / 1000) : whole(value / 1000)) + " kHz";
-            case "dB", "dB SPL", "dB(A)", "dBu", "dBFS" -> (size < 3 ? halves(value) : whole(value)) + " " + unit;
+            case "dB", "dB SPL", "dB(A)", "dBu", "dBFS" -> (size < 0.95 ? tenths(value) : size < 3 ? halves(value) : whole(value)) + " " + unit;
             case "degrees" -> whole(value) + " degrees";
             case "ohm" -> size < 1000 ? whole(value) + " ohm"
                     : size < 1e6 ? tenths(value / 1000) + " kohm" : tenths(value / 1e6) + " Mohm";

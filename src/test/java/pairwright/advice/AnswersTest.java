@@ -195,4 +195,13 @@ class AnswersTest {
         assertEquals(Limits.NONE, answer.question().meant().limits());
         assertTrue(answer.question().meant().neighbours().stream().allMatch(beside -> beside.distanceM() >= 1 && beside.distanceM() < 10));
     }
+
+    @Test
+    void theHeightACautionNamesIsThatOfTheMicrophoneAndNotOfTheRoom() {
+        Option high = ask("pipe organ in a church").options().stream()
+                .filter(option -> option.cautions().stream().anyMatch(caution -> caution.rule().equals("SAF-004"))).findFirst().orElseThrow();
+        var caution = high.cautions().stream().filter(one -> one.rule().equals("SAF-004")).findFirst().orElseThrow();
+        assertTrue(high.mics().stream().anyMatch(mic -> mic.heightM() != null && mic.heightM() == caution.values().get(0).value()),
+                caution + " " + high.mics());
+    }
 }

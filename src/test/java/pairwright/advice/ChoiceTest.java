@@ -31,24 +31,24 @@ class ChoiceTest {
     void fewerThanWantedAreGivenRatherThanOneTypeTwice() {
         givenSingle("small-condenser-cardioid", "over-rim", 0.05);
         givenSingle("small-condenser-cardioid", "over-rim", 0.08);
-        givenSingle("small-condenser-cardioid", "shell", 0.08);
+        givenSingle("small-condenser-cardioid", "shell", 0.1);
         thenChosen(3, 0);
     }
 
     @Test
     void eachTechniqueIsShownOnce() {
-        givenPair("handheld-moving-coil", "over-rim", 0.05, "small-condenser-cardioid", "under-head", 0.08);
-        givenPair("handheld-moving-coil", "over-rim", 0.05, "small-condenser-supercardioid", "under-head", 0.08);
-        givenPair("handheld-moving-coil", "over-rim", 0.05, "small-condenser-cardioid", "shell", 0.08);
+        givenPair("handheld-moving-coil", "over-rim", 0.05, "small-condenser-cardioid", "under-head", 0.12);
+        givenPair("handheld-moving-coil", "over-rim", 0.05, "small-condenser-supercardioid", "under-head", 0.12);
+        givenPair("handheld-moving-coil", "over-rim", 0.05, "small-condenser-cardioid", "shell", 0.1);
         givenSingle("handheld-moving-coil", "over-rim", 0.05);
         thenChosen(3, 0, 2, 3);
     }
 
     @Test
     void ofSeveralOptionsOneIsASingleMicrophoneHoweverFarDown() {
-        givenPair("handheld-moving-coil", "over-rim", 0.05, "small-condenser-cardioid", "under-head", 0.08);
+        givenPair("handheld-moving-coil", "over-rim", 0.05, "small-condenser-cardioid", "under-head", 0.12);
         givenPair("handheld-moving-coil", "over-rim", 0.05, "small-condenser-cardioid", "over-rim", 0.05);
-        givenPair("handheld-moving-coil", "over-rim", 0.05, "small-condenser-cardioid", "shell", 0.08);
+        givenPair("handheld-moving-coil", "over-rim", 0.05, "small-condenser-cardioid", "shell", 0.1);
         givenSingle("handheld-moving-coil", "over-rim", 0.05);
         givenSingle("small-condenser-cardioid", "over-rim", 0.05);
         thenChosen(3, 0, 1, 3);
@@ -58,8 +58,8 @@ class ChoiceTest {
 
     @Test
     void whereNoSingleFitsPairsFillThePlaces() {
-        givenPair("handheld-moving-coil", "over-rim", 0.05, "small-condenser-cardioid", "under-head", 0.08);
-        givenPair("handheld-moving-coil", "over-rim", 0.05, "small-condenser-cardioid", "shell", 0.08);
+        givenPair("handheld-moving-coil", "over-rim", 0.05, "small-condenser-cardioid", "under-head", 0.12);
+        givenPair("handheld-moving-coil", "over-rim", 0.05, "small-condenser-cardioid", "shell", 0.1);
         thenChosen(3, 0, 1);
     }
 

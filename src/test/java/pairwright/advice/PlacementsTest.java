@@ -1,7 +1,7 @@
 package pairwright.advice;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -15,7 +15,7 @@ class PlacementsTest {
         Workshop snare = Workshop.of("snare-drum", Limits.NONE, new Neighbour("hi-hat", 0.5, 175));
         List<Placed> turned = snare.placed().stream().filter(one -> one.mic().id().equals("small-condenser-cardioid")
                 && one.position().id().equals("over-rim") && one.aimDegrees() == 15).toList();
-        assertTrue(!turned.isEmpty());
+        assertFalse(turned.isEmpty());
         turned.forEach(one -> assertEquals(one.nullDegrees() - 170, one.nullMissDegrees(), 1e-9, "175 + 15 is 170 on the other side"));
     }
 
