@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -71,6 +72,7 @@ class CommandsTest {
     }
 
     @Test
+    @Tag("slow") // compiles every rule
     void checkFindsNoFaultInWhatTheProgramIsBuiltFrom() {
         Run run = Run.of("check", ".");
         assertEquals("No fault found." + System.lineSeparator(), run.out());

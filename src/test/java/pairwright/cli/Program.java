@@ -12,7 +12,7 @@ import java.util.concurrent.TimeUnit;
 
 /** The real program in a process of its own, and what it prints. */
 final class Program implements AutoCloseable {
-    private static final long MOST_S = 60;
+    private static final long MOST_S = 120;
 
     private final Process process;
     private final BufferedReader out;

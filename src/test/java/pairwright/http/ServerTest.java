@@ -85,7 +85,7 @@ class ServerTest {
                 }
                 Thread.sleep(50);
             }
-            assertProblem(408, reply.get(30, TimeUnit.SECONDS));
+            assertProblem(408, reply.get(120, TimeUnit.SECONDS));
         }
     }
 
@@ -120,7 +120,7 @@ class ServerTest {
             Reply reply = Serving.read(running.getInputStream());
             assertEquals(200, reply.status());
             assertFalse(reply.json().path("options").isEmpty());
-            stopped.get(30, TimeUnit.SECONDS);
+            stopped.get(120, TimeUnit.SECONDS);
         }
         assertThrows(ConnectException.class, () -> new Socket(InetAddress.getLoopbackAddress(), port).close());
     }
@@ -204,7 +204,7 @@ class ServerTest {
 
     private static Socket connect(Server server, String start) throws IOException {
         Socket socket = new Socket(InetAddress.getLoopbackAddress(), server.port());
-        socket.setSoTimeout(30_000);
+        socket.setSoTimeout(120_000);
         socket.getOutputStream().write(start.getBytes(StandardCharsets.US_ASCII));
         return socket;
     }
@@ -219,7 +219,7 @@ class ServerTest {
 
     private static boolean takes(int port) {
         try (Socket socket = new Socket(InetAddress.getLoopbackAddress(), port)) {
-            socket.setSoTimeout(30_000);
+            socket.setSoTimeout(120_000);
             socket.getOutputStream().write("GET /health HTTP/1.1\r\nHost: localhost\r\nConnection: close\r\n\r\n".getBytes(StandardCharsets.US_ASCII));
             Reply reply = Serving.read(socket.getInputStream());
             if (reply != null && reply.status() >= 400) {

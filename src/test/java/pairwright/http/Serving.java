@@ -20,7 +20,7 @@ final class Serving {
     static final KnowledgeStore KNOWLEDGE = KnowledgeStore.builtIn();
     static final OpenApi OPEN_API = new OpenApi();
     private static final Server SERVER = Server.start(KNOWLEDGE, "127.0.0.1", 0);
-    private static final int PATIENCE_MS = 30_000;
+    private static final int PATIENCE_MS = 120_000;
 
     private Serving() {
     }
