@@ -50,6 +50,13 @@ class HouseRulesTest {
     }
 
     @Test
+    void theHouseRuleOnThePageForContributorsHasNoFault() throws Exception {
+        String page = Files.readString(Path.of("DEVELOPERS.md"));
+        int start = page.indexOf("package house;");
+        assertEquals(List.of(), faults(page.substring(start, page.indexOf("```", start))));
+    }
+
+    @Test
     void aHouseRuleSpeaksBesideTheBuiltInOnes() throws Exception {
         RuleBases bases = given(GOOD);
         RuleBase builtIn = bases.current();
