@@ -6,6 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import pairwright.catalogue.Shown;
 import pairwright.model.Catalogue;
 import pairwright.model.Fault;
@@ -25,7 +26,7 @@ final class Questions {
     private static final int MOST_NEIGHBOURS = 16;
     private static final int MOST_IDS = 40;
     /** So many are listed where none comes near. */
-    private static final int FEW_IDS = 30;
+    private static final int MOST_SAID = 40;
 
     private final Catalogue catalogue;
     private final SentenceReader reader;
@@ -85,14 +86,18 @@ final class Questions {
                 request.options() == null ? Usual.OPTIONS : request.options(),
                 request.from(),
                 request.until());
-        return new Meaning(question, List.copyOf(understood), meaning.notUnderstood(), meaning.otherReadings());
+        List<String> notUnderstood = new ArrayList<>(meaning.notUnderstood());
+        if (request.ways() != null) {
+            request.ways().stream().filter(way -> !ways.contains(way) && !notUnderstood.contains(way)).forEach(notUnderstood::add);
+        }
+        return new Meaning(question, List.copyOf(understood), List.copyOf(notUnderstood), meaning.otherReadings());
     }
 
     private static <T> List<T> chosen(List<T> given, List<T> said) {
         return given != null ? List.copyOf(given) : said;
     }
 
-    /** Ways a source does not know change nothing there, so they are left out. */
+    /** Ways a source does not know change nothing there, so they are left out, and told as not understood. */
     private List<String> waysOf(String source, List<String> ways) {
         if (source == null) {
             return ways;
@@ -218,8 +223,13 @@ final class Questions {
         List<String> near = reader.nearest(Shown.of(given), 8).stream()
                 .map(Reading::id).filter(known::contains).distinct().limit(3).toList();
         fault(at, "there is no " + kind + " \"" + Shown.of(given) + "\". "
-                + (!near.isEmpty() ? "Maybe " + String.join(" or ", near)
-                : known.size() <= FEW_IDS ? "Use one of " + String.join(", ", known) : "The HTTP interface lists all of them"));
+                + (near.isEmpty() ? all(known, kind) : "Maybe " + String.join(" or ", near)));
+    }
+
+    /** A list a person can look over is said; a longer one is said where to find. */
+    private static String all(Collection<String> known, String kind) {
+        return known.size() <= MOST_SAID ? "Known: " + known.stream().sorted().collect(Collectors.joining(", "))
+                : "All ids are at " + (kind.equals("mic type") ? "/api/mics" : "/api/sources");
     }
 
     private void within(String at, Number given, double least, double most, String name) {

@@ -5,7 +5,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import pairwright.model.Address;
 import pairwright.model.Answer;
+import pairwright.model.Arrangement;
 import pairwright.model.Catalogue;
 import pairwright.model.Caution;
 import pairwright.model.MicFamily;
@@ -16,6 +18,7 @@ import pairwright.model.Reading;
 import pairwright.model.Reason;
 import pairwright.model.RuledOut;
 import pairwright.model.Severity;
+import pairwright.model.Technique;
 import pairwright.rules.Figure;
 
 /** An answer as a person likes to read it, 80 columns wide. */
@@ -56,7 +59,7 @@ final class AnswerText {
         }
         List<String> others = answer.question().otherReadings().stream()
                 .filter(reading -> !reading.id().equals(answer.question().meant().source()))
-                .map(reading -> reading.name().toLowerCase(Locale.ROOT)).distinct().toList();
+                .map(reading -> small(reading.name())).distinct().toList();
         if (!others.isEmpty() && answer.question().meant().source() != null) {
             wrap("Or did you mean: ", "                 ", String.join(", ", others) + "? Then say so.");
         }
@@ -64,7 +67,7 @@ final class AnswerText {
     }
 
     private static String reading(Reading reading) {
-        String name = reading.name().toLowerCase(Locale.ROOT);
+        String name = small(reading.name());
         return reading.words().isEmpty() || reading.words().equalsIgnoreCase(name)
                 ? reading.as() + " " + name
                 : "\"" + reading.words() + "\" as " + reading.as() + " " + name;
@@ -97,12 +100,18 @@ final class AnswerText {
             return option.techniqueName() + ": " + shortName(first) + ", two of them";
         }
         boolean alike = shortName(first).equals(shortName(second)); // then what stands behind the comma tells them apart
-        return option.techniqueName() + ": " + (alike ? first.toLowerCase(Locale.ROOT) : shortName(first)) + " and "
-                + (alike ? second.toLowerCase(Locale.ROOT) : shortName(second));
+        return option.techniqueName() + ": " + (alike ? small(first) : shortName(first)) + " and "
+                + (alike ? small(second) : shortName(second));
     }
 
     private static String shortName(String name) {
-        return name.contains(",") ? name.substring(0, name.indexOf(',')).toLowerCase(Locale.ROOT) : name.toLowerCase(Locale.ROOT);
+        return small(name.contains(",") ? name.substring(0, name.indexOf(',')) : name);
+    }
+
+    /** As it stands within a sentence: only the first letter changes, so that a DI stays one. */
+    private static String small(String name) {
+        return name.length() > 1 && java.lang.Character.isUpperCase(name.charAt(1)) ? name
+                : name.substring(0, 1).toLowerCase(Locale.ROOT) + name.substring(1);
     }
 
     private void caution(Option option, Caution caution) {
@@ -128,11 +137,13 @@ final class AnswerText {
         if (option.mics().size() > 1) {
             set.add(mic.name());
         }
-        set.add(mic.positionName().toLowerCase(Locale.ROOT));
+        set.add(small(mic.positionName()));
         if (mic.family() != MicFamily.LINE && mic.family() != MicFamily.PICKUP) {
-            set.add(mic.pattern().id());
+            if (option.mics().size() == 1 || !mic.name().endsWith(", " + mic.pattern().id())) {
+                set.add(mic.pattern().id());
+            }
             set.add(Figure.forPeople(mic.distanceM(), "m"));
-            set.add(aim(mic));
+            set.add(isSide(option, index) ? "across it: marked face to the left, null to the source" : aim(mic));
         }
         set.add(mic.phantom() ? "phantom on" : "phantom off");
         if (mic.pad()) {
@@ -153,10 +164,20 @@ final class AnswerText {
         }
     }
 
-    private static String aim(Placement mic) {
+    /** The second of a mid-side pair looks across: aimed at the source it would give no side at all. */
+    private boolean isSide(Option option, int index) {
+        return index == 1 && arrangement(option) == Arrangement.MID_SIDE;
+    }
+
+    private Arrangement arrangement(Option option) {
+        Technique technique = catalogue.techniques().get(option.technique());
+        return technique == null ? null : technique.arrangement();
+    }
+
+    private String aim(Placement mic) {
         long degrees = Math.round(Math.abs(mic.aimDegrees()));
         if (degrees == 0) {
-            return "aimed at it";
+            return catalogue.mics().get(mic.micType()).address() == Address.SIDE ? "its marked side aimed at it" : "aimed at it";
         }
         return "turned " + degrees + " degrees " + (mic.aimDegrees() < 0 ? "toward the neighbour" : "off it");
     }
@@ -176,7 +197,8 @@ final class AnswerText {
             parts.add(Math.round(predicted.signalToNoiseDb()) + " dB over noise");
         }
         if (predicted.separationDb() != null) {
-            parts.add(Math.round(predicted.separationDb()) + " dB over the neighbours");
+            long over = Math.round(predicted.separationDb());
+            parts.add(Math.abs(over) + " dB " + (over < 0 ? "under" : "over") + " the neighbours");
         }
         return String.join(", ", parts);
     }
@@ -198,7 +220,18 @@ final class AnswerText {
         if (option.together().contrastDb() >= 0.5) {
             parts.add("their tone differs by " + Math.round(option.together().contrastDb()) + " dB");
         }
-        wrap("   both   ", "          ", "Expect " + String.join(", ", parts) + ".");
+        wrap("   both   ", "          ", geometry(option) + "Expect " + String.join(", ", parts) + ".");
+    }
+
+    /** How far apart the two stand and how they are turned, where the technique and not the positions say so. */
+    private String geometry(Option option) {
+        Technique technique = catalogue.techniques().get(option.technique());
+        if (technique == null || !technique.stereo() || technique.spacingM() == null) {
+            return "";
+        }
+        String apart = technique.spacingM() == 0 ? "Capsules in one point" : "Capsules " + Figure.forPeople(technique.spacingM(), "m") + " apart";
+        Double turned = technique.arrangement() == Arrangement.MID_SIDE ? null : technique.includedDegrees();
+        return apart + (turned == null ? "" : turned == 0 ? ", parallel" : ", turned " + Math.round(turned) + " degrees apart") + ". ";
     }
 
     private void reasons(Option option) {
@@ -229,7 +262,7 @@ final class AnswerText {
             }
             return;
         }
-        wrap("", "", "Nothing fits " + catalogue.sources().get(answer.question().meant().source()).name().toLowerCase(Locale.ROOT)
+        wrap("", "", "Nothing fits " + small(catalogue.sources().get(answer.question().meant().source()).name())
                 + " within these limits.");
         answer.instead().forEach(way -> wrap("  ", "  ", way.says()));
     }

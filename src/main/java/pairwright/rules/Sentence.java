@@ -43,9 +43,19 @@ final class Sentence {
         while (matcher.find()) {
             matcher.appendReplacement(sentence, "");
             String text = text(matcher.group(1), finding, setting);
+            if (endsWithArticle(sentence) && !text.isEmpty() && "aeiouAEIOU".indexOf(text.charAt(0)) >= 0) {
+                sentence.insert(sentence.length() - 1, 'n');
+            }
             sentence.append(startsSentence(sentence) ? capital(text) : text);
         }
         return matcher.appendTail(sentence).toString();
+    }
+
+    /** Whether the last word is an article that a vowel after it turns into "an". */
+    private static boolean endsWithArticle(CharSequence before) {
+        int end = before.length();
+        return end > 1 && before.charAt(end - 1) == ' ' && "aA".indexOf(before.charAt(end - 2)) >= 0
+                && (end == 2 || before.charAt(end - 3) == ' ');
     }
 
     private static boolean startsSentence(CharSequence before) {

@@ -147,6 +147,21 @@ class AnswersTest {
     }
 
     @Test
+    void anIdNothingComesNearToIsAnsweredWithThoseThatAreKnown() {
+        UnusableQuestion refused = assertThrows(UnusableQuestion.class, () -> Asking.ADVISOR.ask(
+                new Request(null, "qwzx", null, List.of("huge"), null, null, null, null, null, null, null, null)));
+        assertEquals(List.of("there is no source \"qwzx\". All ids are at /api/sources",
+                "there is no dynamic \"huge\". Known: loud, medium, soft, very-loud, very-soft"),
+                refused.faults().stream().map(fault -> fault.says()).toList());
+    }
+
+    @Test
+    void aWayTheSourceDoesNotKnowIsSaidToBeNotUnderstood() {
+        Answer answer = Asking.ADVISOR.ask(new Request(null, "trumpet", List.of("bowed"), null, null, null, null, null, null, null, null, null));
+        assertEquals(List.of("bowed"), answer.question().notUnderstood());
+    }
+
+    @Test
     void whenNothingFitsTheLimitInTheWayIsNamed() {
         Limits onlyShotguns = new Limits(1, false, null, null, List.of(MicFamily.SHOTGUN), null, null, null);
         Answer answer = ask("snare-drum", null, null, onlyShotguns, null);

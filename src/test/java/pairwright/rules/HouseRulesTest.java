@@ -52,6 +52,13 @@ class HouseRulesTest {
     }
 
     @Test
+    void theHouseRuleOnThePageForContributorsHasNoFault() throws Exception {
+        String page = Files.readString(Path.of("DEVELOPERS.md"));
+        int start = page.indexOf("package house;");
+        assertEquals(List.of(), faults(page.substring(start, page.indexOf("```", start))));
+    }
+
+    @Test
     void aHouseRuleSpeaksBesideTheBuiltInOnes() throws Exception {
         RuleBase builtIn = BASES.builtIn();
         RuleBase both = given(GOOD).rules();

@@ -39,6 +39,15 @@ class SentenceTest {
     }
 
     @Test
+    void anArticleSuitsTheNameThatFollowsIt() throws Exception {
+        Situation open = Situation.differing(Situation.YAML.readTree("{placed: {habitWhy: open door}}"));
+        RuleInfo rule = new RuleInfo("TST-001", "Test", "test", "test", Effect.FOR, null, 1,
+                "A {why}, then a {why}, extra {why}, a {wanted} one.", "why", Basis.PHYSICS, "none", false, List.of());
+        assertEquals("An open door, then an open door, extra open door, a natural one.",
+                Sentence.says(new Finding(rule, open.placed(), 1, new Object[0]), open.setting()));
+    }
+
+    @Test
     void namesAreFilledInWithTheirArticleAndACapitalWhereASentenceStarts() {
         Situation base = Situation.base();
         RuleInfo rule = new RuleInfo("TST-001", "Test", "test", "test", Effect.FOR, null, 1,
