@@ -89,7 +89,7 @@ public final class Advisor {
         placed.forEach(one -> judged.add(Judged.of(one, findings.get(one.index()))));
 
         List<Candidate> candidates = new ArrayList<>();
-        judged.stream().filter(one -> !one.ruledOut()).map(Candidate::of).forEach(candidates::add);
+        judged.stream().filter(one -> !one.ruledOut() && Placements.standsAlone(one.placed())).map(Candidate::of).forEach(candidates::add);
         candidates.addAll(pairs(scene, rules, judged));
         candidates.sort(Candidate.bestFirst());
         return new Verdict(scene, judged, candidates);
@@ -133,7 +133,7 @@ public final class Advisor {
 
     private static Question question(Question question, Limits limits) {
         return new Question(question.words(), question.source(), question.ways(), question.dynamics(), question.room(),
-                question.character(), limits, question.neighbours(), question.circumstances(), question.options(),
+                question.character(), limits, question.neighbours(), question.circumstances(), question.techniques(), question.options(),
                 question.from(), question.until());
     }
 }

@@ -15,10 +15,13 @@ final class Choice {
      * that was not shown alone. One of several options is a single microphone, if any single fits, for whoever has one stand and one hand.
      * Where ideas run out, the best whose first type is another; after that fewer than wanted, rather than variants of one set-up.
      *
-     * @param ranked best first
+     * @param all best first
      * @param wanted how many at the most
      */
-    static List<Candidate> of(List<Candidate> ranked, int wanted) {
+    static List<Candidate> of(List<Candidate> all, int wanted) {
+        // what scores below nothing is shown only where nothing scores better
+        List<Candidate> worthShowing = all.stream().filter(candidate -> candidate.centipoints() > 0).toList();
+        List<Candidate> ranked = worthShowing.isEmpty() ? all : worthShowing;
         List<Candidate> chosen = new ArrayList<>();
         fill(ranked, wanted, chosen, candidate -> chosen.stream().noneMatch(other -> other.idea().equals(candidate.idea())));
         if (wanted > 1 && chosen.stream().noneMatch(Candidate::isSingle)) {

@@ -124,6 +124,7 @@ final class Explainer {
                 placed.position().id(),
                 placed.position().name(),
                 placed.position().brings(),
+                placed.position().mount(),
                 placed.distanceM(),
                 placed.position().heightM(),
                 placed.aimDegrees(),

@@ -82,7 +82,7 @@ final class Pairs {
                 continue;
             }
             List<String> types = new ArrayList<>();
-            for (Judged second : at(recipe.second(), technique, technique.secondPatterns())) {
+            for (Judged second : at(recipe.second(), technique, technique.secondPatterns(), technique.arrangement() == Arrangement.MID_SIDE)) {
                 if (types.size() < TYPES_TRIED && first != second && !types.contains(second.placed().mic().id())
                         && belong(technique, first.placed(), second.placed())) {
                     types.add(second.placed().mic().id());
@@ -97,7 +97,7 @@ final class Pairs {
         List<Judged> best = new ArrayList<>();
         List<String> types = new ArrayList<>();
         List<String> shown = new ArrayList<>();
-        for (Judged one : at(part, technique, patterns)) {
+        for (Judged one : at(part, technique, patterns, false)) {
             String type = one.placed().mic().id();
             String kind = technique.stereo() ? type + " " + one.placed().distanceM() : type;
             if (shown.contains(kind) || types.size() == TYPES_TRIED && !types.contains(type)) {
@@ -112,11 +112,12 @@ final class Pairs {
         return best;
     }
 
-    private List<Judged> at(PairRecipe.Part part, Technique technique, List<Pattern> patterns) {
+    private List<Judged> at(PairRecipe.Part part, Technique technique, List<Pattern> patterns, boolean side) {
         return byPosition.getOrDefault(part.position(), List.of()).stream()
                 .filter(one -> named(part, one.placed().mic()))
                 .filter(one -> patterns.isEmpty() || patterns.contains(one.placed().pattern()))
-                .filter(one -> !technique.stereo() || straight(one.placed()))
+                .filter(one -> Placements.isSide(one.placed()) == side)
+                .filter(one -> side || !technique.stereo() || straight(one.placed()))
                 .toList();
     }
 
@@ -147,7 +148,7 @@ final class Pairs {
         boolean known = firstPlace >= 0 && secondPlace >= 0 && !Placements.habitsOfItsOwn(scene);
         double knownShare = known ? Math.max(LEAST_SHARE, 1 - SHARE_PER_PLACE * (firstPlace + secondPlace)) : 0;
         boolean opposite = first.position().opposite() != second.position().opposite();
-        return new Paired(first, second, technique, known, knownShare, recipe.why(), technique.invertSecond() || opposite,
+        return new Paired(first, second, technique, known, knownShare, scene.question().techniques().contains(technique.id()), recipe.why(), technique.invertSecond() || opposite,
                 together(technique, first, second));
     }
 

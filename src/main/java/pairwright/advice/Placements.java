@@ -2,10 +2,12 @@ package pairwright.advice;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Collectors;
 import pairwright.acoustics.BoundaryPlate;
 import pairwright.acoustics.FirstOrder;
 import pairwright.acoustics.StandStability;
+import pairwright.model.Arrangement;
 import pairwright.model.Danger;
 import pairwright.model.DangerKind;
 import pairwright.model.Habit;
@@ -14,6 +16,7 @@ import pairwright.model.Limits;
 import pairwright.model.MicFamily;
 import pairwright.model.MicType;
 import pairwright.model.Mount;
+import pairwright.model.Pattern;
 import pairwright.model.PatternData;
 import pairwright.model.Position;
 import pairwright.model.Range;
@@ -30,6 +33,8 @@ final class Placements {
     private static final double MOST_TURN_DEGREES = 30;
     private static final double SMALLEST_TURN_DEGREES = 8;
     private static final double TOO_BRIGHT_DB = 0.5;
+    /** How far the sideways half of a mid-side pair is turned; no position turns a microphone as far. */
+    static final double SIDE_DEGREES = 90;
     static final double NO_BOOM = 100;
     /** An ordinary light stand with its boom out; what a stand on hand weighs is for a plan to say. */
     private static final StandStability.Stand LIGHT_STAND = new StandStability.Stand(2.5, 0.35, 3);
@@ -46,12 +51,28 @@ final class Placements {
     private final Scene scene;
     private final Predictor predictor;
     private final List<Habit> habits;
+    /** Where a recipe puts the sideways half of a mid-side pair. */
+    private final Set<String> sidePositions;
     private final List<Placed> placed = new ArrayList<>(1024);
 
     private Placements(Scene scene) {
         this.scene = scene;
         this.predictor = new Predictor(scene);
         this.habits = habits(scene);
+        this.sidePositions = scene.setting().channels() < 2 || scene.setting().monoWanted() ? Set.of()
+                : scene.setting().source().pairs().stream()
+                        .filter(pair -> scene.catalogue().techniques().get(pair.technique()).arrangement() == Arrangement.MID_SIDE)
+                        .map(pair -> pair.second().position()).collect(Collectors.toSet());
+    }
+
+    /** Whether it is the sideways half of a mid-side pair: it faces across, and its null faces the source. */
+    static boolean isSide(Placed placed) {
+        return placed.aimDegrees() == SIDE_DEGREES;
+    }
+
+    /** Whether it can be the only microphone of an option. */
+    static boolean standsAlone(Placed placed) {
+        return !isSide(placed) && !placed.position().notAlone();
     }
 
     /** The habits that hold as the source is played: those of the way it is played, where it has any, come in place of the general choices. */
@@ -102,6 +123,11 @@ final class Placements {
             }
             for (PatternData pattern : mic.patterns()) {
                 list(mic, position, pattern, habits);
+                if (pattern.pattern() == Pattern.FIGURE_8 && sidePositions.contains(position.id())) {
+                    for (double distanceM : distances(position)) {
+                        place(mic, pattern, position, distanceM, SIDE_DEGREES, habits);
+                    }
+                }
             }
         }
     }

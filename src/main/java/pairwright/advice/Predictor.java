@@ -59,6 +59,13 @@ final class Predictor {
     }
 
     Prediction predict(MicType mic, PatternData pattern, Position position, double distanceM, double aimDegrees) {
+        return aimDegrees == Placements.SIDE_DEGREES
+                ? predicted(mic, pattern, position, distanceM, Math.max(0, Placements.SIDE_DEGREES - sourceAngle(distanceM) / 2))
+                : predicted(mic, pattern, position, distanceM, aimDegrees);
+    }
+
+    /** A side microphone hears the edges of the source, not its middle: that is the angle it is predicted for. */
+    private Prediction predicted(MicType mic, PatternData pattern, Position position, double distanceM, double aimDegrees) {
         OctaveCurve colour = colour(mic, pattern, position, distanceM, aimDegrees);
         OctaveCurve tone = scene.spectrumDb().plus(colour).relativeToBand(Band.HZ_1000);
         OctaveCurve off = colour.minus(scene.wantedToneDb());

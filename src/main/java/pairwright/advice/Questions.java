@@ -83,6 +83,7 @@ final class Questions {
                 merged(request.limits(), said.limits()),
                 chosen(request.neighbours(), said.neighbours()),
                 chosen(request.circumstances(), said.circumstances()),
+                chosen(request.techniques(), said.techniques()),
                 request.options() == null ? Usual.OPTIONS : request.options(),
                 request.from(),
                 request.until());
@@ -149,6 +150,7 @@ final class Questions {
         knownAll("/dynamics", request.dynamics(), ids(vocabulary.dynamics(), Vocabulary.Dynamic::id), "dynamic");
         knownAll("/circumstances", request.circumstances(),
                 ids(vocabulary.circumstances(), Vocabulary.Circumstance::id), "circumstance");
+        knownAll("/techniques", request.techniques(), catalogue.techniques().keySet(), "technique");
         within("/options", request.options(), 1, MOST_OPTIONS, "options");
         limits(request.limits());
         neighbours(request.neighbours());

@@ -81,6 +81,13 @@ record Scene(
             assumed.add("No number of channels was named: up to " + Usual.CHANNELS + " are used.");
         }
 
+        for (String technique : question.techniques()) {
+            if (source.pairs().stream().noneMatch(pair -> pair.technique().equals(technique))) {
+                assumed.add(catalogue.techniques().get(technique).name() + " is not known for " + source.name().toLowerCase(Locale.ROOT)
+                        + ": left aside.");
+            }
+        }
+
         OctaveCurve spectrum = source.spectrumDb();
         double levelDb = 0;
         double peakDb = 0;

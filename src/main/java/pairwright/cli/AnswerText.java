@@ -11,6 +11,7 @@ import pairwright.model.Arrangement;
 import pairwright.model.Catalogue;
 import pairwright.model.Caution;
 import pairwright.model.MicFamily;
+import pairwright.model.Mount;
 import pairwright.model.Option;
 import pairwright.model.Placement;
 import pairwright.model.Predicted;
@@ -145,6 +146,10 @@ final class AnswerText {
             set.add(Figure.forPeople(mic.distanceM(), "m"));
             set.add(isSide(option, index) ? "across it: marked face to the left, null to the source" : aim(mic));
         }
+        String held = held(mic.mount());
+        if (!held.isEmpty()) {
+            set.add(held);
+        }
         set.add(mic.phantom() ? "phantom on" : "phantom off");
         if (mic.pad()) {
             set.add(Math.round(mic.padDb()) + " dB pad in");
@@ -162,6 +167,19 @@ final class AnswerText {
             wrap(indent, indent, "Expect " + expected + ".");
             text.append(colour.plain);
         }
+    }
+
+    private static String held(Mount mount) {
+        return switch (mount) {
+            case STAND -> "straight stand";
+            case BOOM -> "boom stand";
+            case OVERHEAD -> "tall stand";
+            case CLIP -> "clipped on";
+            case FLOOR -> "on the floor";
+            case INSIDE -> "held inside";
+            case HAND -> "in the hand";
+            case CONTACT, LEAD -> "";
+        };
     }
 
     /** The second of a mid-side pair looks across: aimed at the source it would give no side at all. */
@@ -212,7 +230,7 @@ final class AnswerText {
             parts.add("recording angle about " + Math.round(option.together().recordingAngleDegrees()) + " degrees, the source takes "
                     + Math.round(option.together().sourceAngleDegrees()));
         } else if (option.together().firstNullHz() == null) {
-            parts.add("no time between them");
+            parts.add(arrangement(option) == Arrangement.SAME_SPOT ? "no time between them" : "each as far from what it hears as the other");
         } else {
             parts.add(String.format(Locale.ROOT, "%.2g ms apart, first cancellation at %s", option.together().delayMs(),
                     Figure.forPeople(option.together().firstNullHz(), "Hz")));

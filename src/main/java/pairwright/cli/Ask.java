@@ -55,7 +55,7 @@ final class Ask implements Callable<Integer> {
         Answer answer;
         try {
             answer = new Advisor(knowledge::current).ask(new Request(String.join(" ", words), null, null, null, null, null, null, null,
-                    null, options, null, null));
+                    null, null, options, null, null));
         } catch (UnusableQuestion unusable) {
             unusable.faults().forEach(fault -> err.println("pairwright: " + fault.says()));
             return Main.UNUSABLE;

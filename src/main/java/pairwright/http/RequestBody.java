@@ -25,7 +25,7 @@ import pairwright.model.Request;
  */
 final class RequestBody {
     private static final Set<String> FIELDS = Set.of("words", "source", "ways", "dynamics", "room", "character", "limits", "neighbours",
-            "circumstances", "options", "from", "until");
+            "circumstances", "techniques", "options", "from", "until");
     private static final Set<String> LIMITS = Set.of("mics", "phantom", "preampGainDb", "preampNoiseDbu", "onlyFamilies", "withoutFamilies",
             "onlyMicTypes", "withoutMicTypes");
     private static final Set<String> NEIGHBOUR = Set.of("source", "distanceM", "angleDegrees");
@@ -87,6 +87,7 @@ final class RequestBody {
                 limits(root),
                 list(root, "/neighbours", this::neighbour),
                 texts(root, "/circumstances"),
+                texts(root, "/techniques"),
                 whole(root, "/options"),
                 time(root, "/from"),
                 time(root, "/until"));

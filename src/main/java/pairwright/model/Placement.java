@@ -10,6 +10,7 @@ package pairwright.model;
  * @param position id at the source
  * @param positionName of the position
  * @param brings what is heard there
+ * @param mount what holds it
  * @param distanceM from the sounding surface
  * @param heightM above the floor; null where it does not matter
  * @param aimDegrees turned off the line to the source
@@ -38,6 +39,7 @@ public record Placement(
         String position,
         String positionName,
         String brings,
+        Mount mount,
         double distanceM,
         Double heightM,
         double aimDegrees,

@@ -23,6 +23,7 @@ import pairwright.acoustics.OctaveCurve;
  * @param opposite whether the surface moves the other way than at the front, so that polarity is inverted
  * @param onlyFamilies families that can be used there; empty for any acoustic one
  * @param onlyWays ways of playing that make the place sensible, such as a mute in the bell; empty for any
+ * @param notAlone whether only a part of the source is heard there, so that it is never the place of the only microphone
  * @param dangers what can harm a microphone there
  * @param keepClear what must stay free
  */
@@ -43,6 +44,7 @@ public record Position(
         boolean opposite,
         List<MicFamily> onlyFamilies,
         List<String> onlyWays,
+        boolean notAlone,
         List<Danger> dangers,
         List<KeepClear> keepClear) {
 }

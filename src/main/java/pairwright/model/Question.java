@@ -15,6 +15,7 @@ import java.util.List;
  * @param limits what must be kept
  * @param neighbours who plays next to it
  * @param circumstances ids of catalogue/words/circumstances.yaml
+ * @param techniques ids of techniques that were named
  * @param options how many are wanted
  * @param from start of the time it is needed; null for now
  * @param until end of that time; null for unknown
@@ -29,6 +30,7 @@ public record Question(
         Limits limits,
         List<Neighbour> neighbours,
         List<String> circumstances,
+        List<String> techniques,
         int options,
         OffsetDateTime from,
         OffsetDateTime until) {

@@ -4,7 +4,7 @@ package pairwright.model;
  * What some words were taken for.
  *
  * @param words as they stand in the sentence; may be empty where an explicit field said it
- * @param as source, way, dynamic, room, character, limit, neighbour, circumstance
+ * @param as source, way, dynamic, room, character, limit, neighbour, circumstance, technique
  * @param id the entry
  * @param name its name
  */

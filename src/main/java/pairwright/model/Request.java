@@ -18,12 +18,13 @@ public record Request(
         Limits limits,
         List<Neighbour> neighbours,
         List<String> circumstances,
+        List<String> techniques,
         Integer options,
         OffsetDateTime from,
         OffsetDateTime until) {
 
     /** Only a sentence. */
     public static Request of(String words) {
-        return new Request(words, null, null, null, null, null, null, null, null, null, null, null);
+        return new Request(words, null, null, null, null, null, null, null, null, null, null, null, null);
     }
 }

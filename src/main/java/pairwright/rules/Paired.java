@@ -11,6 +11,7 @@ import pairwright.model.Together;
  * @param technique how they relate
  * @param known whether the trade uses this pair at this source with these types
  * @param knownShare 1 for the types named first in that pair, less for later ones; 0 where it is not known
+ * @param asked whether the question named this technique
  * @param why what the two add to each other here, from the catalogue; empty where it says nothing
  * @param secondInverted whether the second channel is inverted
  * @param together what they do together
@@ -21,6 +22,7 @@ public record Paired(
         Technique technique,
         boolean known,
         double knownShare,
+        boolean asked,
         String why,
         boolean secondInverted,
         Together together) {

@@ -60,7 +60,7 @@ final class Interpretation {
         var character = character();
         limits();
         understood.sort(Comparator.comparingInt(Said::start));
-        var question = new Question(sentence.text(), source, ways, dynamics, room, character, limits, neighbours, circumstances,
+        var question = new Question(sentence.text(), source, ways, dynamics, room, character, limits, neighbours, circumstances, techniques(),
                 USUAL_OPTIONS, null, null);
         return new Meaning(question, understood.stream().map(Said::reading).toList(), notUnderstood(), List.copyOf(others));
     }
@@ -382,6 +382,15 @@ final class Interpretation {
             });
         }
         return List.copyOf(circumstances);
+    }
+
+    private List<String> techniques() {
+        var techniques = new LinkedHashSet<String>();
+        for (var tag : wanted(Kind.TECHNIQUE)) {
+            understand(tag.first(), tag.end(), "technique", tag.id(), lexicon.techniqueName(tag.id()));
+            techniques.add(tag.id());
+        }
+        return List.copyOf(techniques);
     }
 
     // limits

@@ -2,7 +2,7 @@ package pairwright.search;
 
 /** What a phrase can be. Each kind is looked for on its own. */
 enum Kind {
-    SOURCE, WAY, DYNAMIC, ROOM, CHARACTER, FAULT, LIMIT, BEFORE_NEIGHBOUR, AFTER_NEIGHBOUR, CIRCUMSTANCE, FAMILY, MIC_TYPE,
+    SOURCE, WAY, DYNAMIC, ROOM, CHARACTER, TECHNIQUE, FAULT, LIMIT, BEFORE_NEIGHBOUR, AFTER_NEIGHBOUR, CIRCUMSTANCE, FAMILY, MIC_TYPE,
     MODIFIER, NUMBER, QUANTITY, IGNORED;
 
     /** Whether a phrase of this kind keeps its meaning inside a longer phrase of that kind: the bass of a "slap bass". */

@@ -8,6 +8,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import pairwright.model.Catalogue;
 import pairwright.model.Source;
+import pairwright.model.Technique;
 import pairwright.model.Vocabulary;
 
 /** The catalogue, ready to be asked by id while a sentence is weighed. */
@@ -18,6 +19,7 @@ final class Lexicon {
     private final Map<String, Vocabulary.LimitWords> limits;
     private final Map<String, Vocabulary.NeighbourWords> neighbours;
     private final Map<String, String> circumstanceNames;
+    private final Map<String, Technique> techniques;
     private final Map<String, Vocabulary.FamilyWords> families;
     private final Map<String, Vocabulary.QuantityWords> quantities;
     private final Map<String, Vocabulary.Opposite> opposites;
@@ -29,6 +31,7 @@ final class Lexicon {
         wayNames = byId(words.ways(), Vocabulary.WayWords::id, Vocabulary.WayWords::name);
         limits = byId(words.limits(), Vocabulary.LimitWords::id, Function.identity());
         neighbours = byId(words.neighbours(), Vocabulary.NeighbourWords::id, Function.identity());
+        techniques = catalogue.techniques();
         circumstanceNames = byId(words.circumstances(), Vocabulary.Circumstance::id, Vocabulary.Circumstance::name);
         families = byId(words.families(), Vocabulary.FamilyWords::id, Function.identity());
         quantities = byId(words.quantities(), Vocabulary.QuantityWords::id, Function.identity());
@@ -67,6 +70,10 @@ final class Lexicon {
 
     String circumstanceName(String id) {
         return circumstanceNames.get(id);
+    }
+
+    String techniqueName(String id) {
+        return techniques.get(id).name();
     }
 
     Vocabulary.LimitWords limit(String id) {

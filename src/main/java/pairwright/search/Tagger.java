@@ -22,6 +22,7 @@ final class Tagger {
         catalogue.sources().values().forEach(source -> add(Kind.SOURCE, source.id(), source.name(), source.words()));
         catalogue.rooms().values().forEach(room -> add(Kind.ROOM, room.id(), room.name(), room.words()));
         catalogue.characters().values().forEach(wanted -> add(Kind.CHARACTER, wanted.id(), wanted.name(), wanted.words()));
+        catalogue.techniques().values().forEach(technique -> add(Kind.TECHNIQUE, technique.id(), technique.name(), technique.words()));
         catalogue.mics().values().forEach(mic -> add(Kind.MIC_TYPE, mic.id(), mic.name(), mic.words()));
         addWords(catalogue.words());
     }

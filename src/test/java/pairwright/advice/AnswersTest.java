@@ -14,6 +14,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import pairwright.model.Answer;
 import pairwright.model.Limits;
@@ -140,7 +141,7 @@ class AnswersTest {
     void everyFaultOfAQuestionIsSaidAtOnce() {
         Limits limits = new Limits(0, null, 400.0, null, null, null, List.of("no-such-mic"), null);
         UnusableQuestion refused = assertThrows(UnusableQuestion.class,
-                () -> Asking.ADVISOR.ask(new Request(null, "snare-drumm", null, null, "nowhere", null, limits, null, null, 99, null, null)));
+                () -> Asking.ADVISOR.ask(new Request(null, "snare-drumm", null, null, "nowhere", null, limits, null, null, null, 99, null, null)));
         assertEquals(List.of("/source", "/room", "/options", "/limits/mics", "/limits/preampGainDb", "/limits/onlyMicTypes/0"),
                 refused.faults().stream().map(fault -> fault.at()).toList());
         assertTrue(refused.faults().get(0).says().contains("Maybe snare-drum"), refused.faults().get(0).says());
@@ -149,7 +150,7 @@ class AnswersTest {
     @Test
     void anIdNothingComesNearToIsAnsweredWithThoseThatAreKnown() {
         UnusableQuestion refused = assertThrows(UnusableQuestion.class, () -> Asking.ADVISOR.ask(
-                new Request(null, "qwzx", null, List.of("huge"), null, null, null, null, null, null, null, null)));
+                new Request(null, "qwzx", null, List.of("huge"), null, null, null, null, null, null, null, null, null)));
         assertEquals(List.of("there is no source \"qwzx\". All ids are at /api/sources",
                 "there is no dynamic \"huge\". Known: loud, medium, soft, very-loud, very-soft"),
                 refused.faults().stream().map(fault -> fault.says()).toList());
@@ -157,7 +158,7 @@ class AnswersTest {
 
     @Test
     void aWayTheSourceDoesNotKnowIsSaidToBeNotUnderstood() {
-        Answer answer = Asking.ADVISOR.ask(new Request(null, "trumpet", List.of("bowed"), null, null, null, null, null, null, null, null, null));
+        Answer answer = Asking.ADVISOR.ask(new Request(null, "trumpet", List.of("bowed"), null, null, null, null, null, null, null, null, null, null));
         assertEquals(List.of("bowed"), answer.question().notUnderstood());
     }
 
@@ -189,6 +190,45 @@ class AnswersTest {
         Answer answer = ask("flugelhorn, only ribbons");
         assertFalse(answer.options().isEmpty());
         assertTrue(mics(answer).stream().allMatch(mic -> mic.family() == MicFamily.RIBBON));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"'drum kit, mid-side', mid-side", "snare top & bottom, top-and-bottom", "'kick in and out, hard rock', inside-and-outside",
+            "'grand piano, spaced pair', spaced-pair"})
+    void aTechniqueThatIsNamedComesFirst(String words, String technique) {
+        Answer answer = ask(words);
+        assertEquals(List.of(technique), answer.question().meant().techniques());
+        assertEquals(technique, first(answer).technique());
+    }
+
+    @Test
+    void aTechniqueNobodyUsesThereIsSaidToBeLeftAside() {
+        Answer answer = ask("violin, top and bottom");
+        assertTrue(answer.question().assumed().contains("Top and bottom is not known for violin: left aside."),
+                answer.question().assumed().toString());
+    }
+
+    @Test
+    void theSideOfMidAndSideFacesAcross() {
+        Option pair = first(ask("drum kit, mid-side"));
+        assertEquals(0, pair.mics().get(0).aimDegrees());
+        assertEquals(90, pair.mics().get(1).aimDegrees());
+        assertEquals(Pattern.FIGURE_8, pair.mics().get(1).pattern());
+        assertEquals(pair.mics().get(0).distanceM(), pair.mics().get(1).distanceM());
+    }
+
+    @Test
+    void aPlaceThatHearsHalfOfAPerformanceIsNeverTheOnlyOne() {
+        Set<String> halves = Set.of("mouth", "body-join");
+        for (Option option : Asking.ADVISOR.ask(new Request(null, "voice-and-guitar", null, null, null, null, null, null, null, null, 6, null, null)).options()) {
+            assertTrue(option.mics().size() > 1 || !halves.contains(option.mics().get(0).position()), option.toString());
+        }
+    }
+
+    @Test
+    void whatScoresBelowNothingIsShownOnlyWhereNothingIsBetter() {
+        assertTrue(ask("whispered voice").options().stream().allMatch(option -> option.score() > 0));
+        assertTrue(first(ask("snare, only condensers, no phantom")).score() < 0);
     }
 
     @ParameterizedTest

@@ -13,7 +13,7 @@ record Workshop(Scene scene, List<Placed> placed) {
     }
 
     static Workshop of(String source, Limits limits, Neighbour... neighbours) {
-        Scene scene = Scene.of(new Question("", source, List.of(), List.of(), null, List.of(), limits, List.of(neighbours), List.of(), 3,
+        Scene scene = Scene.of(new Question("", source, List.of(), List.of(), null, List.of(), limits, List.of(neighbours), List.of(), List.of(), 3,
                 null, null), Asking.KNOWLEDGE.current().catalogue());
         return new Workshop(scene, Placements.of(scene));
     }
