@@ -1,7 +1,7 @@
 package pairwright.advice;
 
 import java.util.ArrayList;
-import java.util.Comparator;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -91,8 +91,7 @@ public final class Advisor {
         List<Candidate> candidates = new ArrayList<>();
         judged.stream().filter(one -> !one.ruledOut()).map(Candidate::of).forEach(candidates::add);
         candidates.addAll(pairs(scene, rules, judged));
-        candidates.sort(Comparator.comparingLong(Candidate::centipoints).reversed().thenComparing(Candidate::key)
-                .thenComparing(Candidate::technique));
+        candidates.sort(Candidate.bestFirst());
         return new Verdict(scene, judged, candidates);
     }
 
@@ -117,18 +116,16 @@ public final class Advisor {
     /** Which limit stands in the way: the question is asked again with each limit lifted alone. */
     private static List<Answer.Instead> instead(Question question, Knowledge now) {
         List<Answer.Instead> ways = new ArrayList<>();
-        for (Limit limit : Limit.values()) {
-            if (!limit.isSet(question.limits())) {
-                continue;
-            }
+        List<Limit> set = Arrays.stream(Limit.values()).filter(limit -> limit.isSet(question.limits())).toList();
+        for (Limit limit : set) {
             Scene scene = Scene.of(question(question, limit.lifted(question.limits())), now.catalogue());
             List<Option> options = judge(scene, now.rules()).options(now.rules(), 1);
             if (!options.isEmpty()) {
-                ways.add(new Answer.Instead(limit.pointer(), limit.says(question.limits()) + " stands in the way. Without it: "
+                ways.add(new Answer.Instead(limit.pointer(question.limits()), limit.says(question.limits()) + " stands in the way. Without it: "
                         + Explainer.oneLine(options.get(0)) + "."));
             }
         }
-        if (ways.isEmpty() && !question.limits().equals(Limits.NONE)) {
+        if (ways.isEmpty() && set.size() > 1) {
             ways.add(new Answer.Instead("/limits", "No single limit is to blame: lift two or more of them."));
         }
         return List.copyOf(ways);

@@ -1,5 +1,6 @@
 package pairwright.advice;
 
+import java.util.Comparator;
 import java.util.List;
 import pairwright.model.Effect;
 import pairwright.rules.Finding;
@@ -54,12 +55,11 @@ record Candidate(String technique, Judged first, Judged second, Paired pair, Lis
         return first.placed().mic().id();
     }
 
-    /** Settles ties the same way every time. */
-    String key() {
-        return key(first) + (second == null ? "" : "|" + key(second));
-    }
-
-    private static String key(Judged judged) {
-        return String.format("%05d", judged.placed().index());
+    /** Best first; ties the same way every time. */
+    static Comparator<Candidate> bestFirst() {
+        return Comparator.comparingLong(Candidate::centipoints).reversed()
+                .thenComparingInt(candidate -> candidate.first().placed().index())
+                .thenComparingInt(candidate -> candidate.isSingle() ? -1 : candidate.second().placed().index())
+                .thenComparing(Candidate::technique);
     }
 }

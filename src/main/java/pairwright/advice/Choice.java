@@ -13,7 +13,7 @@ final class Choice {
     /**
      * The best candidate, then the best with an idea of its own: a pair brings a technique that was not shown, a single a type of a family
      * that was not shown alone. One of several options is a single microphone, if any single fits, for whoever has one stand and one hand.
-     * Fewer than wanted rather than variants of one idea.
+     * Where ideas run out, the best whose first type is another; after that fewer than wanted, rather than variants of one set-up.
      *
      * @param ranked best first
      * @param wanted how many at the most

@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.Comparator;
 import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import pairwright.model.Caution;
@@ -124,6 +125,7 @@ final class Explainer {
                 placed.position().name(),
                 placed.position().brings(),
                 placed.distanceM(),
+                placed.position().heightM(),
                 placed.aimDegrees(),
                 placed.nullDegrees(),
                 placed.nullMissDegrees() >= Placements.NOWHERE_NEAR_DEGREES ? null : placed.nullMissDegrees(),
@@ -147,8 +149,8 @@ final class Explainer {
     static String oneLine(Option option) {
         StringBuilder line = new StringBuilder();
         for (Placement mic : option.mics()) {
-            line.append(line.length() == 0 ? "" : " and ").append(mic.name().toLowerCase()).append(", ")
-                    .append(mic.positionName().toLowerCase());
+            line.append(line.length() == 0 ? "" : " and ").append(mic.name().toLowerCase(Locale.ROOT)).append(", ")
+                    .append(mic.positionName().toLowerCase(Locale.ROOT));
         }
         return line.toString();
     }

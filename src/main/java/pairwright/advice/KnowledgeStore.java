@@ -5,10 +5,18 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
+import pairwright.catalogue.CatalogueReader;
 import pairwright.catalogue.CatalogueStore;
 import pairwright.model.Catalogue;
+import pairwright.model.Neighbour;
+import pairwright.model.Request;
+import pairwright.model.Room;
+import pairwright.model.Signal;
+import pairwright.model.Source;
+import pairwright.rules.RuleBase;
 import pairwright.rules.RuleBases;
 import pairwright.search.SentenceReader;
 
@@ -17,18 +25,18 @@ import pairwright.search.SentenceReader;
  * are kept to be shown, and the last good set keeps serving.
  */
 public final class KnowledgeStore {
+    /** A stamp no folder has. */
+    private static final long CHANGED = Long.MIN_VALUE;
+
     private final Path house;
-    private final CatalogueStore catalogues;
-    private final RuleBases rules;
-    private volatile Knowledge current;
+    private final CatalogueStore catalogues = new CatalogueStore();
+    private final RuleBases rules = new RuleBases();
+    private volatile Knowledge current = knowledge(catalogues.builtIn(), rules.builtIn());
     private volatile List<String> faults = List.of();
     private long seen;
 
     private KnowledgeStore(Path house) {
         this.house = house;
-        this.catalogues = new CatalogueStore();
-        this.rules = new RuleBases(house == null ? null : house.resolve("rules"));
-        this.current = knowledge(catalogues.builtIn());
     }
 
     /** Only what ships with the program. */
@@ -81,23 +89,54 @@ public final class KnowledgeStore {
         }
         seen = stamp();
         List<String> found = new ArrayList<>();
-        Path entries = house.resolve("catalogue");
-        boolean own = Files.isDirectory(entries);
-        if (own) {
-            catalogues.reload(entries).forEach(fault -> found.add(fault.toString()));
-        }
-        if (!rules.reload()) {
-            rules.problems().forEach(problem -> found.add(problem.toString()));
-        }
-        if (found.isEmpty()) {
-            current = knowledge(own ? catalogues.current() : catalogues.builtIn());
+        try {
+            CatalogueReader.Result entries = catalogues.with(house.resolve("catalogue"));
+            RuleBases.Result judging = rules.with(house.resolve("rules"));
+            entries.faults().forEach(fault -> found.add(fault.toString()));
+            judging.problems().forEach(problem -> found.add(problem.toString()));
+            if (found.isEmpty()) {
+                Knowledge both = knowledge(entries.catalogue(), judging.rules());
+                found.addAll(tryOut(both));
+                current = found.isEmpty() ? both : current;
+            }
+        } catch (RuntimeException broken) {
+            seen = CHANGED; // a file that went away while it was read: look again next time
+            found.add(house + ": cannot be read just now: " + broken.getMessage() + ". It is read again at the next look");
         }
         faults = List.copyOf(found); // after the set is in use, so that who reads that all is well gets the new one
         return found.isEmpty();
     }
 
-    private Knowledge knowledge(Catalogue catalogue) {
-        return new Knowledge(catalogue, new SentenceReader(catalogue), rules.current());
+    /**
+     * Rules that compile may still trip over a number that is not there for a lead or in the open air, and that would end every question.
+     * A source of each kind of signal, indoors and out, with and without a neighbour, shows it before anybody asks.
+     */
+    private List<String> tryOut(Knowledge knowledge) {
+        Advisor advisor = new Advisor(() -> knowledge);
+        Catalogue catalogue = knowledge.catalogue();
+        String outdoors = catalogue.rooms().values().stream().filter(Room::outdoors).map(Room::id).findFirst().orElse(null);
+        try {
+            for (Signal signal : Signal.values()) {
+                Source source = catalogue.sources().values().stream().filter(one -> one.signal() == signal)
+                        .max(Comparator.comparingInt(one -> one.positions().size())).orElse(null);
+                if (source != null) {
+                    advisor.ask(trial(source, null, List.of()));
+                    advisor.ask(trial(source, outdoors, List.of(new Neighbour(source.id(), 1, 90))));
+                }
+            }
+            return List.of();
+        } catch (RuntimeException tripped) {
+            return List.of(house + ": no question can be answered with what is there: " + tripped.getMessage()
+                    + ". Maybe a rule reads a number that does not always apply: ask first whether it is there, as in predicted.headroomDb != null");
+        }
+    }
+
+    private static Request trial(Source source, String room, List<Neighbour> neighbours) {
+        return new Request(null, source.id(), null, null, room, null, null, neighbours, null, null, null, null);
+    }
+
+    private static Knowledge knowledge(Catalogue catalogue, RuleBase rules) {
+        return new Knowledge(catalogue, new SentenceReader(catalogue), rules);
     }
 
     /** Changes when any file is added, removed or written. */

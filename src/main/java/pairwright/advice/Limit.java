@@ -1,9 +1,10 @@
 package pairwright.advice;
 
+import java.util.List;
 import java.util.function.Predicate;
 import java.util.function.UnaryOperator;
-import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import pairwright.model.Limits;
 import pairwright.model.Word;
 
@@ -41,8 +42,9 @@ enum Limit {
         this.lifted = lifted;
     }
 
-    String pointer() {
-        return pointer;
+    /** The field of the question that sets it. */
+    String pointer(Limits limits) {
+        return this == PREAMP && limits.preampGainDb() == null ? "/limits/preampNoiseDbu" : pointer;
     }
 
     boolean isSet(Limits limits) {
@@ -58,8 +60,10 @@ enum Limit {
         return switch (this) {
             case CHANNELS -> "The limit of " + limits.mics() + (limits.mics() == 1 ? " channel" : " channels");
             case PHANTOM -> "The limit \"no phantom power\"";
-            case PREAMP -> "The preamplifier (" + (limits.preampGainDb() == null ? "" : limits.preampGainDb() + " dB of gain")
-                    + (limits.preampNoiseDbu() == null ? "" : " input noise " + limits.preampNoiseDbu() + " dBu") + ")";
+            case PREAMP -> "The preamplifier (" + Stream.of(
+                            limits.preampGainDb() == null ? "" : Questions.plain(limits.preampGainDb()) + " dB of gain",
+                            limits.preampNoiseDbu() == null ? "" : "input noise " + Questions.plain(limits.preampNoiseDbu()) + " dBu")
+                    .filter(part -> !part.isEmpty()).collect(Collectors.joining(", ")) + ")";
             case ONLY_FAMILIES -> "The limit \"only " + words(limits.onlyFamilies()) + "\"";
             case WITHOUT_FAMILIES -> "The limit \"no " + words(limits.withoutFamilies()) + "\"";
             case ONLY_TYPES -> "The limit \"only " + String.join(", ", limits.onlyMicTypes()) + "\"";

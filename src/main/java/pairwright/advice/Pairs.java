@@ -2,6 +2,7 @@ package pairwright.advice;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
@@ -37,6 +38,7 @@ final class Pairs {
 
     private final Scene scene;
     private final Map<String, List<Judged>> byPosition = new TreeMap<>();
+    private final Map<Angled, OptionalDouble> recordingDegrees = new HashMap<>();
 
     private Pairs(Scene scene, List<Judged> judged) {
         this.scene = scene;
@@ -142,7 +144,7 @@ final class Pairs {
     private Paired paired(PairRecipe recipe, Technique technique, Placed first, Placed second) {
         int firstPlace = recipe.first().micTypes().indexOf(first.mic().id());
         int secondPlace = recipe.second().micTypes().indexOf(second.mic().id());
-        boolean known = firstPlace >= 0 && secondPlace >= 0;
+        boolean known = firstPlace >= 0 && secondPlace >= 0 && !Placements.habitsOfItsOwn(scene);
         double knownShare = known ? Math.max(LEAST_SHARE, 1 - SHARE_PER_PLACE * (firstPlace + secondPlace)) : 0;
         boolean opposite = first.position().opposite() != second.position().opposite();
         return new Paired(first, second, technique, known, knownShare, recipe.why(), technique.invertSecond() || opposite,
@@ -151,7 +153,7 @@ final class Pairs {
 
     private Together together(Technique technique, Placed first, Placed second) {
         double apartM = apart(technique, first, second);
-        double levelDb = level(first) - level(second);
+        double levelDb = levelDifference(first, second);
         double rippleDb = Math.abs(levelDb) < 0.1 ? DEEPEST_RIPPLE_DB : Math.min(DEEPEST_RIPPLE_DB, Delay.rippleDb(Math.abs(levelDb)));
         double nearM = Math.min(first.distanceM(), second.distanceM());
         double farM = Math.max(first.distanceM(), second.distanceM());
@@ -164,7 +166,7 @@ final class Pairs {
                 farM / nearM,
                 recordingAngle(technique, first),
                 first.sourceAngleDegrees(),
-                spacing(technique, apartM));
+                technique.spacingM() == null ? 0 : technique.spacingM());
     }
 
     /** By how much the two paths from the sound to the capsules differ. A stereo pair faces the middle of the source, so not at all. */
@@ -176,12 +178,16 @@ final class Pairs {
     }
 
     private static double path(Placed placed) {
-        boolean wired = placed.predicted().typicalDbSpl() == null;
-        return wired ? 0 : placed.distanceM() + (placed.position().pathM() == null ? 0 : placed.position().pathM());
+        return wired(placed) ? 0 : placed.distanceM() + (placed.position().pathM() == null ? 0 : placed.position().pathM());
     }
 
-    private static double level(Placed placed) {
-        return placed.predicted().typicalDbSpl() == null ? 0 : placed.predicted().typicalDbSpl();
+    /** A wire has no sound pressure: its level is whatever the fader makes it, so the two are taken as equal. */
+    private static double levelDifference(Placed first, Placed second) {
+        return wired(first) || wired(second) ? 0 : first.predicted().typicalDbSpl() - second.predicted().typicalDbSpl();
+    }
+
+    private static boolean wired(Placed placed) {
+        return placed.predicted().typicalDbSpl() == null;
     }
 
     private double contrast(OctaveCurve first, OctaveCurve second) {
@@ -189,11 +195,7 @@ final class Pairs {
         return difference.plus(-difference.weightedMean(scene.weights())).weightedRms(scene.weights());
     }
 
-    private static double spacing(Technique technique, double apartM) {
-        return technique.spacingM() != null ? technique.spacingM() : apartM;
-    }
-
-    private static Double recordingAngle(Technique technique, Placed first) {
+    private Double recordingAngle(Technique technique, Placed first) {
         if (!technique.stereo()) {
             return null;
         }
@@ -212,8 +214,13 @@ final class Pairs {
         return degrees.isPresent() ? degrees.getAsDouble() : null;
     }
 
-    private static OptionalDouble recordingDegrees(double coefficient, double spacingM, double includedDegrees) {
-        return StereoPair.recordingDegrees(StereoPair.Model.FULL_AT_15_DB, coefficient, spacingM, includedDegrees);
+    private OptionalDouble recordingDegrees(double coefficient, double spacingM, double includedDegrees) {
+        return recordingDegrees.computeIfAbsent(new Angled(coefficient, spacingM, includedDegrees), angled ->
+                StereoPair.recordingDegrees(StereoPair.Model.FULL_AT_15_DB, coefficient, spacingM, includedDegrees));
+    }
+
+    /** What a recording angle depends on; many pairs share it, and it is found by search. */
+    private record Angled(double coefficient, double spacingM, double includedDegrees) {
     }
 
     private static double coefficient(Placed placed) {

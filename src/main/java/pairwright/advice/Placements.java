@@ -23,12 +23,13 @@ import pairwright.rules.Placed;
 /** Lists every placement that is possible at a source: type, pattern, position, two or three distances, aims worth trying. */
 final class Placements {
     /** A range wider than this is tried in its middle as well as at its ends. */
-    private static final double WIDE_RANGE = 1.9;
+    private static final double WIDE_RANGE = 2.5;
     /** A range narrower than this is tried in its middle only. */
     private static final double NARROW_RANGE = 1.3;
     /** How far a microphone may be turned to put a null on a neighbour where the position does not say more. */
     private static final double MOST_TURN_DEGREES = 30;
     private static final double SMALLEST_TURN_DEGREES = 8;
+    private static final double TOO_BRIGHT_DB = 0.5;
     static final double NO_BOOM = 100;
     /** An ordinary light stand with its boom out; what a stand on hand weighs is for a plan to say. */
     private static final StandStability.Stand LIGHT_STAND = new StandStability.Stand(2.5, 0.35, 3);
@@ -56,9 +57,8 @@ final class Placements {
     /** The habits that hold as the source is played: those of the way it is played, where it has any, come in place of the general choices. */
     static List<Habit> habits(Scene scene) {
         List<String> ways = scene.question().ways();
-        List<Habit> all = scene.setting().source().habits();
-        boolean special = all.stream().anyMatch(habit -> habit.onlyWays().stream().anyMatch(ways::contains));
-        return all.stream().filter(habit -> habit.onlyWays().isEmpty()
+        boolean special = habitsOfItsOwn(scene);
+        return scene.setting().source().habits().stream().filter(habit -> habit.onlyWays().isEmpty()
                 ? !special || habit.rank() == HabitRank.AVOID
                 : habit.onlyWays().stream().anyMatch(ways::contains)).toList();
     }
@@ -101,13 +101,15 @@ final class Placements {
                 continue;
             }
             for (PatternData pattern : mic.patterns()) {
-                for (double distanceM : distances(position)) {
-                    for (double aimDegrees : aims(position, pattern)) {
-                        place(mic, pattern, position, distanceM, aimDegrees, habits);
-                    }
-                }
+                list(mic, position, pattern, habits);
             }
         }
+    }
+
+    /** Whether the way it is played has habits of its own, so that general choices and pairs are not what the trade does. */
+    static boolean habitsOfItsOwn(Scene scene) {
+        return scene.setting().source().habits().stream()
+                .anyMatch(habit -> habit.onlyWays().stream().anyMatch(scene.question().ways()::contains));
     }
 
     private boolean sensible(Position position) {
@@ -125,25 +127,36 @@ final class Placements {
                 : new double[] {range.low(), range.typical(), range.high()};
     }
 
-    /** Straight at the source; turned as far as the place allows; and turned so that a null meets the loudest neighbour. */
-    private double[] aims(Position position, PatternData pattern) {
-        List<Double> aims = new ArrayList<>(3);
-        aims.add(position.aimDegrees().low());
-        boolean turns = turns(pattern);
-        if (turns && position.aimDegrees().high() - position.aimDegrees().low() >= SMALLEST_TURN_DEGREES) {
-            aims.add(position.aimDegrees().high());
-        }
-        if (turns && !scene.beside().isEmpty()) {
-            Double nullDegrees = nullDegrees(pattern);
-            if (nullDegrees != null) {
-                double turn = nullDegrees - scene.setting().loudestNeighbourDegrees();
-                double most = Math.max(MOST_TURN_DEGREES, position.aimDegrees().high());
-                if (Math.abs(turn) <= most && aims.stream().noneMatch(aim -> Math.abs(aim - turn) < 1)) {
-                    aims.add(turn);
-                }
+    /** Straight at the source; turned as far as the place allows, where there is top to lose; and with a null on the loudest neighbour. */
+    private void list(MicType mic, Position position, PatternData pattern, List<Habit> habits) {
+        double straight = position.aimDegrees().low();
+        double turned = position.aimDegrees().high();
+        boolean turns = turns(pattern) && turned - straight >= SMALLEST_TURN_DEGREES;
+        Double toNull = turnToNull(position, pattern);
+        for (double distanceM : distances(position)) {
+            Placed placed = place(mic, pattern, position, distanceM, straight, habits);
+            if (turns && tooBright(placed)) {
+                place(mic, pattern, position, distanceM, turned, habits);
+            }
+            if (toNull != null && Math.abs(toNull - straight) >= 1) {
+                place(mic, pattern, position, distanceM, toNull, habits);
             }
         }
-        return aims.stream().mapToDouble(Double::doubleValue).toArray();
+    }
+
+    /** Turning takes top away and nothing else is gained by it, so it is tried only where there is more top than wanted. */
+    private boolean tooBright(Placed placed) {
+        return Band.mean(placed.predicted().colourDb().minus(scene.wantedToneDb()), scene.weights(), Band.HZ_2000, Band.HZ_16000) > TOO_BRIGHT_DB;
+    }
+
+    /** By how much to turn so that a null meets the loudest neighbour; null where there is no null, no neighbour, or too far to turn. */
+    private Double turnToNull(Position position, PatternData pattern) {
+        Double nullDegrees = scene.beside().isEmpty() ? null : nullDegrees(pattern);
+        if (nullDegrees == null) {
+            return null;
+        }
+        double turn = nullDegrees - scene.setting().loudestNeighbourDegrees();
+        return Math.abs(turn) <= Math.max(MOST_TURN_DEGREES, position.aimDegrees().high()) ? turn : null;
     }
 
     private static boolean turns(PatternData pattern) {
@@ -166,15 +179,15 @@ final class Placements {
         Double nullDegrees = nullDegrees(pattern);
         return nullDegrees == null || scene.beside().isEmpty()
                 ? NOWHERE_NEAR_DEGREES
-                : Math.abs(Math.min(180, Math.abs(scene.setting().loudestNeighbourDegrees() + aimDegrees)) - nullDegrees);
+                : Math.abs(Scene.foldedDegrees(scene.setting().loudestNeighbourDegrees() + aimDegrees) - nullDegrees);
     }
 
-    private void place(MicType mic, PatternData pattern, Position position, double distanceM, double aimDegrees, List<Habit> habits) {
+    private Placed place(MicType mic, PatternData pattern, Position position, double distanceM, double aimDegrees, List<Habit> habits) {
         List<Danger> reached = position.dangers().isEmpty() ? List.of()
                 : position.dangers().stream().filter(danger -> distanceM <= danger.withinM()).toList();
         Predictor.Prediction prediction = predictor.predict(mic, pattern, position, distanceM, aimDegrees);
         Habit habit = habit(habits, position, pattern, distanceM, prediction.padDb());
-        placed.add(new Placed(
+        Placed made = new Placed(
                 placed.size(),
                 mic,
                 pattern.pattern(),
@@ -200,7 +213,9 @@ final class Placements {
                 prediction.sourceAngleDegrees(),
                 standRatio(mic, position),
                 mic.family() == MicFamily.BOUNDARY && position.mount() != Mount.FLOOR ? BoundaryPlate.lowerHz(LOOSE_PLATE_M) : 0,
-                prediction.predicted()));
+                prediction.predicted());
+        placed.add(made);
+        return made;
     }
 
     private static boolean reaches(List<Danger> dangers, DangerKind kind) {

@@ -272,7 +272,7 @@ final class Predictor {
         double own = sound.typicalDbSpl + turnedAway(pattern, Band.HZ_1000, aimDegrees);
         var heard = DoubleStream.builder();
         for (Scene.Beside beside : scene.beside()) {
-            double incidence = Math.min(180, Math.abs(beside.angleDegrees() + aimDegrees));
+            double incidence = Scene.foldedDegrees(beside.angleDegrees() + aimDegrees);
             heard.add(beside.directDbSpl() + pickedUp(pattern, incidence));
             if (beside.reverberantDbSpl() != null) {
                 heard.add(beside.reverberantDbSpl() - directivityIndex(pattern));

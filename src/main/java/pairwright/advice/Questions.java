@@ -6,6 +6,8 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Collectors;
+import pairwright.catalogue.Shown;
 import pairwright.model.Catalogue;
 import pairwright.model.Fault;
 import pairwright.model.Limits;
@@ -21,9 +23,10 @@ import pairwright.search.SentenceReader;
 final class Questions {
     static final int LONGEST_SENTENCE = 2_000;
     static final int MOST_OPTIONS = 6;
-    static final int MOST_CHANNELS = 32;
     private static final int MOST_NEIGHBOURS = 16;
     private static final int MOST_IDS = 40;
+    /** So many are listed where none comes near. */
+    private static final int MOST_SAID = 40;
 
     private final Catalogue catalogue;
     private final SentenceReader reader;
@@ -83,14 +86,18 @@ final class Questions {
                 request.options() == null ? Usual.OPTIONS : request.options(),
                 request.from(),
                 request.until());
-        return new Meaning(question, List.copyOf(understood), meaning.notUnderstood(), meaning.otherReadings());
+        List<String> notUnderstood = new ArrayList<>(meaning.notUnderstood());
+        if (request.ways() != null) {
+            request.ways().stream().filter(way -> !ways.contains(way) && !notUnderstood.contains(way)).forEach(notUnderstood::add);
+        }
+        return new Meaning(question, List.copyOf(understood), List.copyOf(notUnderstood), meaning.otherReadings());
     }
 
     private static <T> List<T> chosen(List<T> given, List<T> said) {
         return given != null ? List.copyOf(given) : said;
     }
 
-    /** Ways a source does not know change nothing there, so they are left out. */
+    /** Ways a source does not know change nothing there, so they are left out, and told as not understood. */
     private List<String> waysOf(String source, List<String> ways) {
         if (source == null) {
             return ways;
@@ -154,8 +161,8 @@ final class Questions {
         if (limits == null) {
             return;
         }
-        within("/limits/mics", limits.mics(), 1, MOST_CHANNELS, "mics");
-        within("/limits/preampGainDb", limits.preampGainDb(), 0, 100, "preampGainDb");
+        within("/limits/mics", limits.mics(), 1, Limits.MOST_CHANNELS, "mics");
+        within("/limits/preampGainDb", limits.preampGainDb(), 0, Limits.MOST_GAIN_DB, "preampGainDb");
         within("/limits/preampNoiseDbu", limits.preampNoiseDbu(), -130, -80, "preampNoiseDbu");
         knownAll("/limits/onlyMicTypes", limits.onlyMicTypes(), catalogue.mics().keySet(), "mic type");
         knownAll("/limits/withoutMicTypes", limits.withoutMicTypes(), catalogue.mics().keySet(), "mic type");
@@ -181,7 +188,7 @@ final class Questions {
                 fault(at + "/source", "a neighbour has no source. Give a source id");
             }
             known(at + "/source", neighbour.source(), catalogue.sources().keySet(), "source");
-            within(at + "/distanceM", neighbour.distanceM(), 0.05, 200, "distanceM");
+            within(at + "/distanceM", neighbour.distanceM(), Neighbour.LEAST_DISTANCE_M, Neighbour.MOST_DISTANCE_M, "distanceM");
             within(at + "/angleDegrees", neighbour.angleDegrees(), -360, 360, "angleDegrees");
         }
     }
@@ -213,10 +220,16 @@ final class Questions {
         if (given == null || known.contains(given)) {
             return;
         }
-        List<String> near = reader.nearest(shortened(given), 8).stream()
+        List<String> near = reader.nearest(Shown.of(given), 8).stream()
                 .map(Reading::id).filter(known::contains).distinct().limit(3).toList();
-        fault(at, "there is no " + kind + " \"" + shortened(given) + "\". "
-                + (near.isEmpty() ? "Known ids are listed by the API and by pairwright ask --help" : "Maybe " + String.join(" or ", near)));
+        fault(at, "there is no " + kind + " \"" + Shown.of(given) + "\". "
+                + (near.isEmpty() ? all(known, kind) : "Maybe " + String.join(" or ", near)));
+    }
+
+    /** A list a person can look over is said; a longer one is said where to find. */
+    private static String all(Collection<String> known, String kind) {
+        return known.size() <= MOST_SAID ? "Known: " + known.stream().sorted().collect(Collectors.joining(", "))
+                : "All ids are at " + (kind.equals("mic type") ? "/api/mics" : "/api/sources");
     }
 
     private void within(String at, Number given, double least, double most, String name) {
@@ -233,11 +246,8 @@ final class Questions {
         faults.add(new Fault(at, says));
     }
 
-    private static String plain(double number) {
+    /** As it was given, without the ".0" of a whole number. */
+    static String plain(double number) {
         return number == Math.rint(number) ? Long.toString((long) number) : Double.toString(number);
-    }
-
-    private static String shortened(String text) {
-        return text.length() <= 60 ? text : text.substring(0, 60) + "...";
     }
 }

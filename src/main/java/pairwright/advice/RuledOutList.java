@@ -3,6 +3,8 @@ package pairwright.advice;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import pairwright.model.Effect;
 import pairwright.model.Habit;
 import pairwright.model.HabitRank;
@@ -29,18 +31,17 @@ final class RuledOutList {
                         LIMIT, "A usual first choice here, left out by the limits of the question.", List.of()));
             }
         }
-        List<Judged> out = new ArrayList<>(judged.stream().filter(Judged::ruledOut).toList());
-        out.sort(Comparator.<Judged>comparingInt(one -> one.placed().habit() == null ? 2 : one.placed().habit().ordinal() % 2)
-                .thenComparing(Comparator.comparingLong(Judged::centipoints).reversed())
-                .thenComparing(one -> one.placed().index()));
+        Set<String> standing = judged.stream().filter(one -> !one.ruledOut()).map(RuledOutList::place).collect(Collectors.toSet());
+        List<Judged> out = judged.stream().filter(one -> one.ruledOut() && !standing.contains(place(one)))
+                .sorted(Comparator.comparingInt(RuledOutList::expected)
+                        .thenComparing(Comparator.comparingLong(Judged::centipoints).reversed())
+                        .thenComparing(one -> one.placed().index())).toList();
         for (Judged one : out) {
             String type = one.placed().mic().id();
-            boolean stands = judged.stream().anyMatch(other -> !other.ruledOut() && other.placed().mic().id().equals(type)
-                    && other.placed().position().id().equals(one.placed().position().id()));
             if (list.size() == MOST) {
                 break;
             }
-            if (stands || list.stream().anyMatch(shown -> shown.micType().equals(type))) {
+            if (list.stream().anyMatch(shown -> shown.micType().equals(type))) {
                 continue;
             }
             Finding finding = one.findings().stream().filter(f -> f.rule().effect() == Effect.RULES_OUT).findFirst().orElseThrow();
@@ -48,5 +49,15 @@ final class RuledOutList {
                     rules.says(finding, scene.setting()), finding.values()));
         }
         return List.copyOf(list);
+    }
+
+    private static String place(Judged judged) {
+        return judged.placed().mic().id() + "@" + judged.placed().position().id();
+    }
+
+    /** First choices and what the trade warns of are looked for, then the usual alternatives, then what nobody names. */
+    private static int expected(Judged judged) {
+        HabitRank habit = judged.placed().habit();
+        return habit == null ? 2 : habit == HabitRank.SECOND ? 1 : 0;
     }
 }

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import pairwright.acoustics.Exposure;
 import pairwright.acoustics.Level;
@@ -73,7 +74,7 @@ record Scene(
         Source source = catalogue.sources().get(question.source());
         List<String> assumed = new ArrayList<>();
         if (question.room() == null) {
-            assumed.add("No room was named: taken as " + catalogue.rooms().get(Usual.ROOM).name().toLowerCase() + ".");
+            assumed.add("No room was named: taken as " + catalogue.rooms().get(Usual.ROOM).name().toLowerCase(Locale.ROOT) + ".");
         }
         pairwright.model.Room room = catalogue.rooms().get(question.room() == null ? Usual.ROOM : question.room());
         if (question.limits().mics() == null) {
@@ -172,8 +173,13 @@ record Scene(
         double direct = Level.withCentreOffsetDbSpl(oneMetreDbSpl, neighbour.distanceM(), other.level().centreOffsetM());
         double powerDb = oneMetreDbSpl + 11 - other.directivityIndexDb().at(Band.HZ_1000);
         Double reverberant = absorptionM2 == null ? null : Room.reverberantPickupDb(powerDb, absorptionM2, 0);
-        double turned = Math.abs(neighbour.angleDegrees()) % 360;
-        return new Beside(other, neighbour.distanceM(), turned > 180 ? 360 - turned : turned, direct, reverberant);
+        return new Beside(other, neighbour.distanceM(), foldedDegrees(neighbour.angleDegrees()), direct, reverberant);
+    }
+
+    /** The same direction as an angle from 0 to 180: 200 degrees to the left are 160 to the right. */
+    static double foldedDegrees(double angleDegrees) {
+        double turned = Math.abs(angleDegrees) % 360;
+        return turned > 180 ? 360 - turned : turned;
     }
 
     private static double loudest(OctaveCurve spectrum) {
@@ -209,7 +215,7 @@ record Scene(
             tone = tone.plus(character.toneDb());
             directToReverbDb = character.directToReverbDb() == null ? directToReverbDb : character.directToReverbDb();
             speeds.addAll(character.speeds());
-            names.add(character.name().toLowerCase());
+            names.add(character.name().toLowerCase(Locale.ROOT));
             against.addAll(character.against());
             confidence = confidence.compareTo(character.confidence()) < 0 ? confidence : character.confidence();
         }

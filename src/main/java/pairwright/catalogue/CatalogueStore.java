@@ -4,18 +4,21 @@ import java.io.BufferedInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import pairwright.model.Catalogue;
 
-/** The catalogue in use: what is built in, and the last house folder without a fault laid over it. */
+/**
+ * The catalogue that ships with the program, alone or with a house folder laid over it. Nothing of a house folder is kept here: whoever
+ * asks decides whether it comes into use.
+ */
 public final class CatalogueStore {
     /** Where the build leaves the catalogue on the class path. */
     static final String PACKED = "META-INF/pairwright/catalogue.bin";
     private static final int READ_AHEAD = 1 << 16;
 
     private final Catalogue builtIn;
-    private volatile Catalogue current;
 
     /** Reads what is built in. */
     public CatalogueStore() {
@@ -24,7 +27,6 @@ public final class CatalogueStore {
 
     CatalogueStore(Catalogue builtIn) {
         this.builtIn = builtIn;
-        this.current = builtIn;
     }
 
     /** What ships with the program. */
@@ -32,22 +34,13 @@ public final class CatalogueStore {
         return builtIn;
     }
 
-    /** What is in use now. */
-    public Catalogue current() {
-        return current;
-    }
-
     /**
-     * Lays a house folder over what is built in, in place of the one before. With a fault in it, nothing changes.
+     * What ships with the program with a house folder laid over it.
      *
-     * @return every fault; empty if the folder is now in use
+     * @param house a folder of entries; may be missing
      */
-    public List<FileFault> reload(Path houseFolder) {
-        CatalogueReader.Result result = CatalogueReader.readOver(builtIn, houseFolder);
-        if (result.faults().isEmpty()) {
-            current = result.catalogue();
-        }
-        return result.faults();
+    public CatalogueReader.Result with(Path house) {
+        return Files.isDirectory(house) ? CatalogueReader.readOver(builtIn, house) : new CatalogueReader.Result(builtIn, List.of());
     }
 
     private static Catalogue packed() {

@@ -33,6 +33,7 @@ import pairwright.model.Way;
 final class CrossChecks {
     /** Counts and classes, not figures somebody measured: they need no basis. */
     private static final Set<String> NEED_NO_BASIS = Set.of("channels");
+    private static final List<String> MORE_THAN_ZERO = List.of("sensitivityMvPerPa", "impedanceOhm", "inputOhm", "massKg");
     private static final Set<String> OF_A_RANGE = Set.of("low", "typical", "high");
 
     private final Catalogue under;
@@ -235,6 +236,13 @@ final class CrossChecks {
                     + ", so the type is active, but selfNoiseDba is missing."
                     + " Give its equivalent noise"));
         }
+        if (mic.power() == PowerNeed.NONE && mic.sensitivityMvPerPa() != null && mic.selfNoiseDba() == null && mic.impedanceOhm() == null) {
+            faults.add(yaml.fault("/power", "power is none, so the type is passive, but impedanceOhm is missing."
+                    + " Give its source impedance, which its noise is computed from"));
+        }
+        for (String figure : MORE_THAN_ZERO) {
+            aboveZero(yaml, "/" + figure);
+        }
         for (int i = 1; i < mic.padsDb().size(); i++) {
             if (mic.padsDb().get(i) <= mic.padsDb().get(i - 1)) {
                 faults.add(yaml.fault("/padsDb/" + i, "the pad " + EntrySchema.shown(yaml.root().at("/padsDb/" + i))
@@ -244,6 +252,23 @@ final class CrossChecks {
         if (mic.family() == MicFamily.LINE && mic.captures() && (mic.inputOhm() == null || mic.maxInputDbu() == null)) {
             faults.add(yaml.fault("/family", "a line box needs inputOhm and maxInputDbu, but has "
                     + (mic.inputOhm() == null && mic.maxInputDbu() == null ? "neither" : "only one") + ". Give both"));
+        }
+    }
+
+    /** Schemas leave ranges open; what is computed from these must not meet a zero or less. */
+    private void aboveZero(YamlFile yaml, String at) {
+        JsonNode range = yaml.root().at(at);
+        if (range.isObject() && !(range.path("low").doubleValue() > 0)) {
+            faults.add(yaml.fault(at, at.substring(at.lastIndexOf('/') + 1) + " starts at " + EntrySchema.shown(range.path("low"))
+                    + ". Give figures above 0"));
+        }
+    }
+
+    private void angles(YamlFile yaml, String at) {
+        JsonNode range = yaml.root().at(at);
+        if (range.path("low").doubleValue() < 0 || range.path("high").doubleValue() > 180) {
+            faults.add(yaml.fault(at, at.substring(at.lastIndexOf('/') + 1) + " runs from " + EntrySchema.shown(range.path("low"))
+                    + " to " + EntrySchema.shown(range.path("high")) + ". Give angles from 0 to 180 degrees"));
         }
     }
 
@@ -278,6 +303,9 @@ final class CrossChecks {
         ways(yaml, source);
         List<String> ways = source.ways().stream().map(Way::id).toList();
         for (int i = 0; i < source.positions().size(); i++) {
+            aboveZero(yaml, "/positions/" + i + "/distanceM");
+            angles(yaml, "/positions/" + i + "/offAxisDegrees");
+            angles(yaml, "/positions/" + i + "/aimDegrees");
             onlyWays(yaml, "/positions/" + i, source.positions().get(i).onlyWays(), ways);
         }
         for (int i = 0; i < source.habits().size(); i++) {

@@ -24,7 +24,6 @@ import java.util.stream.Stream;
 final class EntrySchema {
     private static final String FOLDER = "/pairwright/schema/";
     private static final String BASE = "https://pairwright.invalid/schema/";
-    private static final int LONGEST_SHOWN = 60;
     private static final int OCTAVES = 9;
 
     private final JsonNode tree;
@@ -107,7 +106,7 @@ final class EntrySchema {
             case "additionalProperties" -> {
                 List<String> absent = missing(yaml, at);
                 String name = error.getProperty();
-                yield yaml.faultAtName(at + "/" + YamlFile.escaped(name), "there is no field \"" + shortened(name) + "\" here. "
+                yield yaml.faultAtName(at + "/" + YamlFile.escaped(name), "there is no field \"" + Shown.of(name) + "\" here. "
                         + Nearest.to(name, absent).map(field -> "Did you mean " + field + "?")
                                 .orElseGet(() -> "Take it out; the fields here are " + String.join(", ", names(wanted))));
             }
@@ -164,7 +163,7 @@ final class EntrySchema {
 
     static String shown(JsonNode value) {
         if (value.isTextual()) {
-            return "\"" + shortened(value.textValue()) + "\"";
+            return "\"" + Shown.of(value.textValue()) + "\"";
         }
         if (value.isObject()) {
             return "a group of fields";
@@ -173,10 +172,6 @@ final class EntrySchema {
             return "a list";
         }
         return value.isNull() ? "empty" : value.isBigDecimal() ? value.decimalValue().toPlainString() : value.asText();
-    }
-
-    private static String shortened(String text) {
-        return text.length() <= LONGEST_SHOWN ? text : text.substring(0, LONGEST_SHOWN) + "...";
     }
 
     private static String described(JsonNode wanted) {

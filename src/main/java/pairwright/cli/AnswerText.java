@@ -5,7 +5,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import pairwright.model.Address;
 import pairwright.model.Answer;
+import pairwright.model.Arrangement;
 import pairwright.model.Catalogue;
 import pairwright.model.Caution;
 import pairwright.model.MicFamily;
@@ -16,13 +18,14 @@ import pairwright.model.Reading;
 import pairwright.model.Reason;
 import pairwright.model.RuledOut;
 import pairwright.model.Severity;
+import pairwright.model.Technique;
+import pairwright.rules.Figure;
 
 /** An answer as a person likes to read it, 80 columns wide. */
 final class AnswerText {
     private static final int WIDTH = 80;
     /** Reasons of fewer points are summed up in one line, so that the column still adds up to the score. */
     private static final double SMALL_POINTS = 1;
-    private static final double ONE_METRE = 1;
     private static final Pattern COMMANDS = Pattern.compile("[\\p{Cc}\\p{Cf}]+");
 
     private final Answer answer;
@@ -56,7 +59,7 @@ final class AnswerText {
         }
         List<String> others = answer.question().otherReadings().stream()
                 .filter(reading -> !reading.id().equals(answer.question().meant().source()))
-                .map(reading -> reading.name().toLowerCase(Locale.ROOT)).distinct().toList();
+                .map(reading -> small(reading.name())).distinct().toList();
         if (!others.isEmpty() && answer.question().meant().source() != null) {
             wrap("Or did you mean: ", "                 ", String.join(", ", others) + "? Then say so.");
         }
@@ -64,7 +67,7 @@ final class AnswerText {
     }
 
     private static String reading(Reading reading) {
-        String name = reading.name().toLowerCase(Locale.ROOT);
+        String name = small(reading.name());
         return reading.words().isEmpty() || reading.words().equalsIgnoreCase(name)
                 ? reading.as() + " " + name
                 : "\"" + reading.words() + "\" as " + reading.as() + " " + name;
@@ -88,17 +91,27 @@ final class AnswerText {
     }
 
     private static String title(Option option) {
-        return option.mics().size() == 1 ? option.mics().get(0).name()
-                : option.techniqueName() + ": " + option.mics().stream().map(mic -> shortName(mic.name())).distinct()
-                        .collect(Collectors.joining(" and ")) + (twice(option) ? ", two of them" : "");
-    }
-
-    private static boolean twice(Option option) {
-        return option.mics().get(0).micType().equals(option.mics().get(1).micType());
+        if (option.mics().size() == 1) {
+            return option.mics().get(0).name();
+        }
+        String first = option.mics().get(0).name();
+        String second = option.mics().get(1).name();
+        if (first.equals(second)) {
+            return option.techniqueName() + ": " + shortName(first) + ", two of them";
+        }
+        boolean alike = shortName(first).equals(shortName(second)); // then what stands behind the comma tells them apart
+        return option.techniqueName() + ": " + (alike ? small(first) : shortName(first)) + " and "
+                + (alike ? small(second) : shortName(second));
     }
 
     private static String shortName(String name) {
-        return name.contains(",") ? name.substring(0, name.indexOf(',')).toLowerCase(Locale.ROOT) : name.toLowerCase(Locale.ROOT);
+        return small(name.contains(",") ? name.substring(0, name.indexOf(',')) : name);
+    }
+
+    /** As it stands within a sentence: only the first letter changes, so that a DI stays one. */
+    private static String small(String name) {
+        return name.length() > 1 && java.lang.Character.isUpperCase(name.charAt(1)) ? name
+                : name.substring(0, 1).toLowerCase(Locale.ROOT) + name.substring(1);
     }
 
     private void caution(Option option, Caution caution) {
@@ -124,11 +137,13 @@ final class AnswerText {
         if (option.mics().size() > 1) {
             set.add(mic.name());
         }
-        set.add(mic.positionName().toLowerCase(Locale.ROOT));
+        set.add(small(mic.positionName()));
         if (mic.family() != MicFamily.LINE && mic.family() != MicFamily.PICKUP) {
-            set.add(mic.pattern().id());
-            set.add(distance(mic.distanceM()));
-            set.add(aim(mic));
+            if (option.mics().size() == 1 || !mic.name().endsWith(", " + mic.pattern().id())) {
+                set.add(mic.pattern().id());
+            }
+            set.add(Figure.forPeople(mic.distanceM(), "m"));
+            set.add(isSide(option, index) ? "across it: marked face to the left, null to the source" : aim(mic));
         }
         set.add(mic.phantom() ? "phantom on" : "phantom off");
         if (mic.pad()) {
@@ -149,10 +164,20 @@ final class AnswerText {
         }
     }
 
-    private static String aim(Placement mic) {
+    /** The second of a mid-side pair looks across: aimed at the source it would give no side at all. */
+    private boolean isSide(Option option, int index) {
+        return index == 1 && arrangement(option) == Arrangement.MID_SIDE;
+    }
+
+    private Arrangement arrangement(Option option) {
+        Technique technique = catalogue.techniques().get(option.technique());
+        return technique == null ? null : technique.arrangement();
+    }
+
+    private String aim(Placement mic) {
         long degrees = Math.round(Math.abs(mic.aimDegrees()));
         if (degrees == 0) {
-            return "aimed at it";
+            return catalogue.mics().get(mic.micType()).address() == Address.SIDE ? "its marked side aimed at it" : "aimed at it";
         }
         return "turned " + degrees + " degrees " + (mic.aimDegrees() < 0 ? "toward the neighbour" : "off it");
     }
@@ -172,7 +197,8 @@ final class AnswerText {
             parts.add(Math.round(predicted.signalToNoiseDb()) + " dB over noise");
         }
         if (predicted.separationDb() != null) {
-            parts.add(Math.round(predicted.separationDb()) + " dB over the neighbours");
+            long over = Math.round(predicted.separationDb());
+            parts.add(Math.abs(over) + " dB " + (over < 0 ? "under" : "over") + " the neighbours");
         }
         return String.join(", ", parts);
     }
@@ -189,12 +215,23 @@ final class AnswerText {
             parts.add("no time between them");
         } else {
             parts.add(String.format(Locale.ROOT, "%.2g ms apart, first cancellation at %s", option.together().delayMs(),
-                    frequency(option.together().firstNullHz())));
+                    Figure.forPeople(option.together().firstNullHz(), "Hz")));
         }
         if (option.together().contrastDb() >= 0.5) {
             parts.add("their tone differs by " + Math.round(option.together().contrastDb()) + " dB");
         }
-        wrap("   both   ", "          ", "Expect " + String.join(", ", parts) + ".");
+        wrap("   both   ", "          ", geometry(option) + "Expect " + String.join(", ", parts) + ".");
+    }
+
+    /** How far apart the two stand and how they are turned, where the technique and not the positions say so. */
+    private String geometry(Option option) {
+        Technique technique = catalogue.techniques().get(option.technique());
+        if (technique == null || !technique.stereo() || technique.spacingM() == null) {
+            return "";
+        }
+        String apart = technique.spacingM() == 0 ? "Capsules in one point" : "Capsules " + Figure.forPeople(technique.spacingM(), "m") + " apart";
+        Double turned = technique.arrangement() == Arrangement.MID_SIDE ? null : technique.includedDegrees();
+        return apart + (turned == null ? "" : turned == 0 ? ", parallel" : ", turned " + Math.round(turned) + " degrees apart") + ". ";
     }
 
     private void reasons(Option option) {
@@ -225,7 +262,7 @@ final class AnswerText {
             }
             return;
         }
-        wrap("", "", "Nothing fits " + catalogue.sources().get(answer.question().meant().source()).name().toLowerCase(Locale.ROOT)
+        wrap("", "", "Nothing fits " + small(catalogue.sources().get(answer.question().meant().source()).name())
                 + " within these limits.");
         answer.instead().forEach(way -> wrap("  ", "  ", way.says()));
     }
@@ -239,15 +276,6 @@ final class AnswerText {
             wrap("   ", "   ", catalogue.mics().get(out.micType()).name() + ": " + out.says()
                     + (out.rule().equals("limit") ? "" : " (" + out.rule() + ")"));
         }
-    }
-
-    private static String distance(double distanceM) {
-        return distanceM < ONE_METRE ? Math.max(1, Math.round(distanceM * 100)) + " cm"
-                : String.format(Locale.ROOT, "%.1f m", distanceM);
-    }
-
-    private static String frequency(double frequencyHz) {
-        return frequencyHz < 1000 ? Math.round(frequencyHz) + " Hz" : String.format(Locale.ROOT, "%.1f kHz", frequencyHz / 1000);
     }
 
     /** Writes words behind a lead, broken at blanks within the width. */

@@ -11,6 +11,7 @@ import java.util.Locale;
 import java.util.Objects;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
+import pairwright.catalogue.Shown;
 
 /** Takes in the body of a request: JSON, of a size, within a time, and in UTF-8. */
 final class Body {

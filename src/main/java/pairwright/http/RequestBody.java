@@ -12,6 +12,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.BiFunction;
 import java.util.regex.Pattern;
+import pairwright.catalogue.Shown;
 import pairwright.model.Fault;
 import pairwright.model.Limits;
 import pairwright.model.MicFamily;

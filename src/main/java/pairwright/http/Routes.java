@@ -17,7 +17,9 @@ import java.util.regex.Pattern;
 import pairwright.advice.Advisor;
 import pairwright.advice.Knowledge;
 import pairwright.advice.KnowledgeStore;
+import pairwright.catalogue.Shown;
 import pairwright.model.Reading;
+import pairwright.rules.RuleBase;
 import pairwright.rules.RuleInfo;
 
 /** The addresses and what answers at each. */
@@ -125,7 +127,8 @@ final class Routes {
     }
 
     private void rules(Context context) {
-        answer(context, new RuleLines(now().rules().version(), now().rules().rules().stream()
+        RuleBase rules = now().rules();
+        answer(context, new RuleLines(rules.version(), rules.rules().stream()
                 .map(rule -> new RuleLine(rule.id(), rule.title(), rule.concern(), rule.effect().id(), rule.points(), rule.says()))
                 .toList()));
     }
@@ -149,9 +152,10 @@ final class Routes {
     }
 
     private void health(Context context) {
-        List<String> faults = knowledge.faults();
+        List<String> faults = knowledge.faults(); // before the set, which is swapped before them
+        Knowledge now = now();
         answer(context, new Health(faults.isEmpty() ? "ok" : "ok, with the last good set", knowledge.programVersion(),
-                now().catalogue().version(), now().rules().version(), faults));
+                now.catalogue().version(), now.rules().version(), faults));
     }
 
     private void schema(Context context) {

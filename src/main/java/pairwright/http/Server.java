@@ -24,6 +24,7 @@ import org.slf4j.LoggerFactory;
 import pairwright.advice.KnowledgeStore;
 import pairwright.advice.UnusableQuestion;
 import pairwright.catalogue.Json;
+import pairwright.catalogue.Shown;
 
 /** The HTTP server. Listens where it is told and nowhere else; stops without cutting a request short. */
 public final class Server implements AutoCloseable {

@@ -24,6 +24,11 @@ public record Limits(
         List<String> onlyMicTypes,
         List<String> withoutMicTypes) {
 
+    /** More channels than any desk has for one source. */
+    public static final int MOST_CHANNELS = 32;
+    /** More gain than any preamplifier has. */
+    public static final double MOST_GAIN_DB = 100;
+
     /** No limit at all. */
     public static final Limits NONE = new Limits(null, null, null, null, List.of(), List.of(), List.of(), List.of());
 

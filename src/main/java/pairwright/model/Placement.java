@@ -11,6 +11,7 @@ package pairwright.model;
  * @param positionName of the position
  * @param brings what is heard there
  * @param distanceM from the sounding surface
+ * @param heightM above the floor; null where it does not matter
  * @param aimDegrees turned off the line to the source
  * @param nullDegrees where the pattern hears least, off its own axis; null for a pattern without a null
  * @param nullMissDegrees between that null and the loudest neighbour; null without either
@@ -38,6 +39,7 @@ public record Placement(
         String positionName,
         String brings,
         double distanceM,
+        Double heightM,
         double aimDegrees,
         Double nullDegrees,
         Double nullMissDegrees,

@@ -5,13 +5,13 @@ package pairwright.model;
  *
  * @param delayMs how much later the sound reaches the later one
  * @param firstNullHz first cancellation of their sum, same polarity; null when they stand in one plane
- * @param levelDifferenceDb level of the first over the second, as picked up and brought to equal gain for equal sensitivity
+ * @param levelDifferenceDb level of the first over the second, as picked up and brought to equal gain for equal sensitivity; 0 where one is a wire
  * @param rippleDb peak to dip of the sum at that difference, at equal gain
  * @param contrastDb how much their tone differs, level apart
  * @param distanceRatio farther over nearer
  * @param recordingAngleDegrees for a stereo pair: the angle that fills the picture, plus or minus 10; else null
  * @param sourceAngleDegrees the angle the source takes, seen from there
- * @param spacingM between the capsules
+ * @param spacingM between the capsules, where the technique sets it; else 0
  */
 public record Together(
         double delayMs,

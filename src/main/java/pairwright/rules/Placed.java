@@ -9,7 +9,7 @@ import pairwright.model.Predicted;
 /**
  * One placement with everything that was computed of it, for rules to read.
  *
- * @param index its number among the placements of the question; two placements are one only if they have one index
+ * @param index its number among the placements of the question; no two of one question share it
  * @param mic the type
  * @param pattern that is set
  * @param position where
@@ -64,7 +64,7 @@ public record Placed(
         double lowCornerHz,
         Predicted predicted) {
 
-    /** Identity by number: the engine compares facts often, and comparing sixty fields each time would be most of the work. */
+    /** A placement is itself and no other: the engine compares facts often, and comparing sixty fields each time would be most of the work. */
     @Override
     public boolean equals(Object other) {
         return this == other;

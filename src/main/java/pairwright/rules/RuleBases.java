@@ -1,66 +1,61 @@
 package pairwright.rules;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 
-/** The rule base in use. A broken house folder never replaces a good base. */
+/**
+ * The rules that ship with the program, alone or with those of a house. Nothing of a house folder is kept here: whoever asks decides
+ * whether it comes into use.
+ */
 public final class RuleBases {
-    private final Path house;
-    private volatile RuleBase current = RuleBase.builtIn();
-    private volatile List<Problem> problems = List.of();
+    private final RuleBase builtIn = RuleBase.builtIn();
 
     /**
-     * Starts with the built-in rules alone, which is quick; {@link #reload} adds those of the house.
+     * What was made of a house folder.
      *
-     * @param house a folder of .drl files in package house; may be missing, null for none
+     * @param rules both together; null where there is a problem
+     * @param problems everything that is wrong
      */
-    public RuleBases(Path house) {
-        this.house = house;
-    }
-
-    /** The rules of this moment. */
-    public RuleBase current() {
-        return current;
-    }
-
-    /** What is wrong with the house folder as it is now; empty for nothing. */
-    public List<Problem> problems() {
-        return problems;
-    }
-
-    /**
-     * Reads the house folder.
-     *
-     * @return whether what is there is now in use
-     */
-    public synchronized boolean reload() {
-        List<Problem> found = List.of();
-        try {
-            if (house == null || !Files.isDirectory(house)) {
-                current = RuleBase.builtIn();
-            } else {
-                found = use(RuleFolder.read(house));
-            }
-        } catch (IOException unreadable) {
-            found = List.of(new Problem(house.toString(), -1, null, "cannot be read: " + unreadable.getMessage()));
-        } catch (RuntimeException | LinkageError broken) {
-            found = List.of(new Problem(house.toString(), -1, null, "cannot be used: " + broken.getMessage()));
+    public record Result(RuleBase rules, List<Problem> problems) {
+        private static Result failed(List<Problem> problems) {
+            return new Result(null, List.copyOf(problems));
         }
-        problems = found;
-        return found.isEmpty();
     }
 
-    private List<Problem> use(RuleFolder folder) {
+    /** The rules that ship with the program. */
+    public RuleBase builtIn() {
+        return builtIn;
+    }
+
+    /**
+     * The built-in rules with those of a house beside them.
+     *
+     * @param house a folder of .drl files in package house; may be missing
+     */
+    public Result with(Path house) {
+        try {
+            return Files.isDirectory(house) ? with(RuleFolder.read(house)) : new Result(builtIn, List.of());
+        } catch (IOException | UncheckedIOException unreadable) {
+            return failed(house, "cannot be read: " + unreadable.getMessage() + ". Make every file in it a readable text in UTF-8");
+        } catch (RuntimeException | LinkageError broken) {
+            return failed(house, "cannot be used: " + broken.getMessage() + ". Take out the rule that was written last");
+        }
+    }
+
+    private Result with(RuleFolder folder) {
         if (folder.drl().isEmpty()) {
-            current = RuleBase.builtIn();
-            return List.of();
+            return new Result(builtIn, List.of());
         }
         RuleCompiler.Result compiled = RuleCompiler.house().compile(folder.drl(), folder.cases());
-        if (compiled.problems().isEmpty()) {
-            current = RuleBase.withHouse(compiled, folder.version());
-        }
-        return compiled.problems();
+        return compiled.problems().isEmpty()
+                ? new Result(RuleBase.withHouse(compiled, folder.version()), List.of())
+                : Result.failed(compiled.problems());
+    }
+
+    private static Result failed(Path house, String what) {
+        return Result.failed(List.of(new Problem(house.toString(), -1, null, what)));
     }
 }

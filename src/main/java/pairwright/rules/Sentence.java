@@ -43,9 +43,19 @@ final class Sentence {
         while (matcher.find()) {
             matcher.appendReplacement(sentence, "");
             String text = text(matcher.group(1), finding, setting);
+            if (endsWithArticle(sentence) && !text.isEmpty() && "aeiouAEIOU".indexOf(text.charAt(0)) >= 0) {
+                sentence.insert(sentence.length() - 1, 'n');
+            }
             sentence.append(startsSentence(sentence) ? capital(text) : text);
         }
         return matcher.appendTail(sentence).toString();
+    }
+
+    /** Whether the last word is an article that a vowel after it turns into "an". */
+    private static boolean endsWithArticle(CharSequence before) {
+        int end = before.length();
+        return end > 1 && before.charAt(end - 1) == ' ' && "aA".indexOf(before.charAt(end - 2)) >= 0
+                && (end == 2 || before.charAt(end - 3) == ' ');
     }
 
     private static boolean startsSentence(CharSequence before) {
@@ -121,50 +131,9 @@ final class Sentence {
         String plain = turned ? name.substring(TURNED.length()) : name;
         for (Value value : finding.values()) {
             if (value.name().equals(plain)) {
-                return forPeople(turned ? -value.value() : value.value(), value.unit());
+                return Figure.forPeople(turned ? -value.value() : value.value(), value.unit());
             }
         }
         throw new IllegalStateException("Rule " + finding.rule().id() + " says {" + name + "} but gave no such value");
-    }
-
-    /** A number with its unit, rounded as far as anybody would trust it. */
-    static String forPeople(double value, String unit) {
-        double size = Math.abs(value);
-        return switch (unit) {
-            case "m" -> size < 0.995 ? whole(value * 100) + " cm" : (size < 10 ? tenths(value) : whole(value)) + " m";
-            case "Hz" -> size < 995 ? whole(value) + " Hz" : (size < 9950 ? tenths(value / 1000) : whole(value / 1000)) + " kHz";
-            case "dB", "dB SPL", "dB(A)", "dBu", "dBFS" -> (size < 3 ? halves(value) : whole(value)) + " " + unit;
-            case "degrees" -> whole(value) + " degrees";
-            case "ohm" -> size < 1000 ? whole(value) + " ohm"
-                    : size < 1e6 ? tenths(value / 1000) + " kohm" : tenths(value / 1e6) + " Mohm";
-            case "h" -> hours(value);
-            case "1" -> tenths(value);
-            default -> (size < 10 ? tenths(value) : whole(value)) + " " + unit;
-        };
-    }
-
-    private static String hours(double value) {
-        if (value >= 0.995) {
-            String shown = value < 5 ? halves(value) : whole(value);
-            return shown + (shown.equals("1") ? " hour" : " hours");
-        }
-        long minutes = Math.round(value * 60);
-        return minutes < 1 ? "less than a minute" : minutes == 1 ? "1 minute" : minutes + " minutes";
-    }
-
-    private static String whole(double value) {
-        return Long.toString(Math.round(value));
-    }
-
-    private static String halves(double value) {
-        return short1(Math.round(value * 2) / 2.0);
-    }
-
-    private static String tenths(double value) {
-        return short1(Math.round(value * 10) / 10.0);
-    }
-
-    private static String short1(double value) {
-        return value == Math.rint(value) ? whole(value) : String.format(Locale.ROOT, "%.1f", value);
     }
 }

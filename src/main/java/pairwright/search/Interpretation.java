@@ -24,7 +24,6 @@ final class Interpretation {
     private static final int SAME_THING_REACH = 4;
     /** Options that are shown where nobody says how many. */
     private static final int USUAL_OPTIONS = 3;
-    private static final double MOST_CHANNELS = 64;
 
     private record Said(int start, Reading reading) {
     }
@@ -117,7 +116,8 @@ final class Interpretation {
 
     private List<Neighbour> neighbours(List<Tag> sources) {
         var neighbours = new ArrayList<Neighbour>();
-        var free = new ArrayList<>(amounts("distanceM"));
+        var free = new ArrayList<>(amounts("distanceM").stream().filter(amount ->
+                amount.value() >= Neighbour.LEAST_DISTANCE_M && amount.value() <= Neighbour.MOST_DISTANCE_M).toList());
         for (var words : sentence.tags()) {
             if (words.kind() == Kind.BEFORE_NEIGHBOUR) {
                 namedAfter(words, sources).forEach(source -> neighbours.add(neighbour(words, source, sources, free)));
@@ -393,13 +393,13 @@ final class Interpretation {
             tighten(words.sets());
         });
         amounts("mics").stream()
-                .filter(amount -> amount.value() >= 1 && amount.value() <= MOST_CHANNELS
+                .filter(amount -> amount.value() >= 1 && amount.value() <= Limits.MOST_CHANNELS
                         && amount.value() == Math.rint(amount.value()))
                 .forEach(amount -> {
                     measured(amount, Integer.toString((int) amount.value()));
                     tighten(channels((int) amount.value()));
                 });
-        amounts("preampGainDb").forEach(amount -> {
+        amounts("preampGainDb").stream().filter(amount -> amount.value() <= Limits.MOST_GAIN_DB).forEach(amount -> {
             measured(amount, String.valueOf(Math.round(amount.value())));
             tighten(new Limits(null, null, amount.value(), null, null, null, null, null));
         });

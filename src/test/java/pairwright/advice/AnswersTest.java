@@ -147,6 +147,21 @@ class AnswersTest {
     }
 
     @Test
+    void anIdNothingComesNearToIsAnsweredWithThoseThatAreKnown() {
+        UnusableQuestion refused = assertThrows(UnusableQuestion.class, () -> Asking.ADVISOR.ask(
+                new Request(null, "qwzx", null, List.of("huge"), null, null, null, null, null, null, null, null)));
+        assertEquals(List.of("there is no source \"qwzx\". All ids are at /api/sources",
+                "there is no dynamic \"huge\". Known: loud, medium, soft, very-loud, very-soft"),
+                refused.faults().stream().map(fault -> fault.says()).toList());
+    }
+
+    @Test
+    void aWayTheSourceDoesNotKnowIsSaidToBeNotUnderstood() {
+        Answer answer = Asking.ADVISOR.ask(new Request(null, "trumpet", List.of("bowed"), null, null, null, null, null, null, null, null, null));
+        assertEquals(List.of("bowed"), answer.question().notUnderstood());
+    }
+
+    @Test
     void whenNothingFitsTheLimitInTheWayIsNamed() {
         Limits onlyShotguns = new Limits(1, false, null, null, List.of(MicFamily.SHOTGUN), null, null, null);
         Answer answer = ask("snare-drum", null, null, onlyShotguns, null);
@@ -184,5 +199,24 @@ class AnswersTest {
             List<Severity> sorted = severities.stream().sorted((one, other) -> other.compareTo(one)).toList();
             assertEquals(sorted, severities);
         }
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"snare next to the drums at 0 m", "snare 1 cm from the drums", "snare next to the drums, 99999 metres away",
+            "snare, 64 channels", "snare, 999999 dB of gain"})
+    void aNumberThatCannotBeIsNotUnderstoodRatherThanReckonedWith(String words) {
+        Answer answer = ask(words);
+        assertFalse(answer.question().notUnderstood().isEmpty());
+        assertEquals(Limits.NONE, answer.question().meant().limits());
+        assertTrue(answer.question().meant().neighbours().stream().allMatch(beside -> beside.distanceM() >= 1 && beside.distanceM() < 10));
+    }
+
+    @Test
+    void theHeightACautionNamesIsThatOfTheMicrophoneAndNotOfTheRoom() {
+        Option high = ask("pipe organ in a church").options().stream()
+                .filter(option -> option.cautions().stream().anyMatch(caution -> caution.rule().equals("SAF-004"))).findFirst().orElseThrow();
+        var caution = high.cautions().stream().filter(one -> one.rule().equals("SAF-004")).findFirst().orElseThrow();
+        assertTrue(high.mics().stream().anyMatch(mic -> mic.heightM() != null && mic.heightM() == caution.values().get(0).value()),
+                caution + " " + high.mics());
     }
 }

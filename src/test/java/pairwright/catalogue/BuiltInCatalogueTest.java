@@ -65,8 +65,7 @@ class BuiltInCatalogueTest {
     void anEmptyHouseFolderChangesNothing(@TempDir Path house) {
         assertEquals(List.of(), CatalogueCheck.faults(house));
         CatalogueStore store = new CatalogueStore();
-        store.reload(house);
-        assertEquals(builtIn, store.current());
+        assertEquals(builtIn, store.with(house).catalogue());
     }
 
     @Test

@@ -1,6 +1,7 @@
 package pairwright.catalogue;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertSame;
 
 import java.nio.file.Path;
@@ -26,34 +27,36 @@ class CatalogueStoreTest {
     }
 
     @Test
-    void aSoundHouseFolderComesIntoUse() {
+    void aSoundHouseFolderIsLaidOverWhatIsBuiltIn() {
         CatalogueStore store = givenAStore();
         givenAHouseRoom("reverbTimeS: 0.5", "reverbTimeS: 0.4");
-        assertEquals(List.of(), store.reload(house));
-        assertEquals(0.4, store.current().rooms().get("small-room").reverbTimeS());
+        assertEquals(List.of(), store.with(house).faults());
+        assertEquals(0.4, store.with(house).catalogue().rooms().get("small-room").reverbTimeS());
         assertEquals(0.5, store.builtIn().rooms().get("small-room").reverbTimeS());
     }
 
     @Test
-    void aFaultyHouseFolderLeavesTheLastGoodSetInUse() {
-        CatalogueStore store = givenAStore();
-        givenAHouseRoom("reverbTimeS: 0.5", "reverbTimeS: 0.4");
-        store.reload(house);
-        var good = store.current();
+    void aFaultyHouseFolderGivesItsFaultsAndNoCatalogue() {
         givenAHouseRoom("reverbTimeS: 0.5", "reverbTimeS: long");
+        CatalogueReader.Result faulty = givenAStore().with(house);
         assertEquals(List.of("rooms/small-room.yaml:7:14: reverbTimeS is \"long\", not a number. Give a number: mid-band "
                 + "reverberation "
-                + "time, s"), SmallCatalogue.at(house).printed(store.reload(house)));
-        assertSame(good, store.current());
+                + "time, s"), SmallCatalogue.at(house).printed(faulty.faults()));
+        assertNull(faulty.catalogue());
     }
 
     @Test
-    void anEntryTakenOutOfTheHouseFolderIsGoneAfterTheNextReload() {
+    void anEntryTakenOutOfTheHouseFolderIsGone() {
         CatalogueStore store = givenAStore();
         givenAHouseRoom("reverbTimeS: 0.5", "reverbTimeS: 0.4");
-        store.reload(house);
+        store.with(house);
         SmallCatalogue.at(house).remove("rooms/small-room.yaml");
-        store.reload(house);
-        assertEquals(0.5, store.current().rooms().get("small-room").reverbTimeS());
+        assertEquals(0.5, store.with(house).catalogue().rooms().get("small-room").reverbTimeS());
+    }
+
+    @Test
+    void withoutAHouseFolderThereIsWhatIsBuiltIn() {
+        CatalogueStore store = givenAStore();
+        assertSame(store.builtIn(), store.with(house.resolve("nothing-here")).catalogue());
     }
 }

@@ -463,4 +463,29 @@ class CrossChecksTest {
         thenFaults(small().write("rooms/barn.yml", "id: barn\n"),
                 "rooms/barn.yml:1:1: a file that does not end in .yaml is not read. Rename it or move it away");
     }
+
+    @Test
+    void aPassiveTypeHasAnImpedanceItsNoiseComesFrom() {
+        thenFaults(small()
+                .change("mics/handheld-moving-coil.yaml", "impedanceOhm: {low: 150, typical: 200, high: 300}\n", "")
+                .change("mics/handheld-moving-coil.yaml", "  - of: [impedanceOhm]\n    on: practice\n", ""),
+                "mics/handheld-moving-coil.yaml:12:8: power is none, so the type is passive, but impedanceOhm is missing."
+                        + " Give its source impedance, which its noise is computed from");
+    }
+
+    @Test
+    void aFigureThatIsDividedByOrTakenTheLogarithmOfIsAboveZero() {
+        thenFaults(small()
+                .change("mics/handheld-moving-coil.yaml", "sensitivityMvPerPa: {low: 1.2", "sensitivityMvPerPa: {low: 0"),
+                "mics/handheld-moving-coil.yaml:11:21: sensitivityMvPerPa starts at 0. Give figures above 0");
+    }
+
+    @Test
+    void aPlaceLiesAwayFromTheSurfaceAndItsAnglesEndBehind() {
+        thenFaults(small()
+                .change("sources/drum-kit/snare-drum.yaml", "distanceM: {low: 0.03", "distanceM: {low: 0")
+                .change("sources/drum-kit/snare-drum.yaml", "aimDegrees: {low: 0", "aimDegrees: {low: -20"),
+                "sources/drum-kit/snare-drum.yaml:24:16: distanceM starts at 0. Give figures above 0",
+                "sources/drum-kit/snare-drum.yaml:26:17: aimDegrees runs from -20 to 15. Give angles from 0 to 180 degrees");
+    }
 }

@@ -96,6 +96,46 @@ class AskTest {
     }
 
     @Test
+    void theSideOfAMidSidePairIsNeverSaidToBeAimedAtTheSource() {
+        String option = option("voice and guitar, one performer, stereo", "Mid and side");
+        assertTrue(option.contains("across it: marked face to the left, null to the source"), option);
+        assertTrue(option.contains("Capsules in one point. Expect"), option);
+        assertEquals(1, Pattern.compile("aimed at it").matcher(option).results().count(), option);
+    }
+
+    @Test
+    void aStereoPairSaysHowFarApartAndHowItIsTurned() {
+        String option = option("drum kit, stereo", "Near-coincident pair");
+        assertTrue(option.contains("Capsules 17 cm apart, turned 110 degrees apart. Expect"), option);
+        assertEquals(2, Pattern.compile(", cardioid,").matcher(option).results().count(), "the pattern once for each: " + option);
+    }
+
+    @Test
+    void aSourceThatIsQuieterThanItsNeighboursIsSaidToBeUnderThem() {
+        String out = oneLine(Run.of("ask", "quiet accordion near the brass section").out());
+        assertTrue(Pattern.compile("\\d dB under the neighbours").matcher(out).find(), out);
+        assertFalse(Pattern.compile("-\\d+ dB over the neighbours").matcher(out).find(), out);
+    }
+
+    @Test
+    void anAbbreviationKeepsItsCapitals() {
+        assertTrue(Run.of("ask", "theremin").out().contains("and passive DI"));
+    }
+
+    private static String option(String words, String title) {
+        for (String block : Run.of("ask", "--options", "6", words).out().split("(?m)^(?=\\d  )|^Ruled out$")) {
+            if (block.contains("  " + title + ":")) {
+                return oneLine(block);
+            }
+        }
+        throw new AssertionError("no " + title + " for " + words);
+    }
+
+    private static String oneLine(String text) {
+        return text.replaceAll("\\s+", " ");
+    }
+
+    @Test
     void asManyOptionsAreGivenAsWereAskedFor() {
         for (int wanted : new int[] {1, 5}) {
             assertEquals(wanted, OPTION.matcher(Run.of("ask", "--options", Integer.toString(wanted), "grand piano").out()).results().count());

@@ -1,8 +1,8 @@
 package pairwright.rules;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -36,12 +36,14 @@ class HouseRulesTest {
             end
             """;
 
+    private static final RuleBases BASES = new RuleBases();
+
     @TempDir
     private Path folder;
 
-    private RuleBases given(String text) throws Exception {
+    private RuleBases.Result given(String text) throws Exception {
         Files.writeString(folder.resolve("studio.drl"), text);
-        return new RuleBases(folder);
+        return BASES.with(folder);
     }
 
     private List<String> faults(String text) throws Exception {
@@ -50,39 +52,43 @@ class HouseRulesTest {
     }
 
     @Test
-    void aHouseRuleSpeaksBesideTheBuiltInOnes() throws Exception {
-        RuleBases bases = given(GOOD);
-        RuleBase builtIn = bases.current();
-        assertTrue(bases.reload(), bases.problems().toString());
-        assertEquals(builtIn.rules().size() + 1, bases.current().rules().size());
-        assertNotEquals(builtIn.version(), bases.current().version());
-        Situation far = Situation.differing(Situation.YAML.readTree("{placed: {distanceM: 2.5, habit: first, habitWhy: Why.}}"));
-        List<Finding> findings = far.judged(bases.current(), false);
-        assertEquals(List.of("CUS-001", "HOUSE-001"), findings.stream().map(one -> one.rule().id()).toList());
-        assertEquals("The small-diaphragm condenser would stand in the way of the door at 2.5 m.",
-                bases.current().says(findings.get(1), far.setting()));
+    void theHouseRuleOnThePageForContributorsHasNoFault() throws Exception {
+        String page = Files.readString(Path.of("DEVELOPERS.md"));
+        int start = page.indexOf("package house;");
+        assertEquals(List.of(), faults(page.substring(start, page.indexOf("```", start))));
     }
 
     @Test
-    void aBrokenHouseRuleIsNamedWithItsLineAndTheGoodOnesStay() throws Exception {
-        RuleBases bases = given(GOOD);
-        assertTrue(bases.reload());
-        RuleBase good = bases.current();
-        Files.writeString(folder.resolve("studio.drl"), GOOD.replace("distanceM > 1.8", "distnceM > 1.8"));
-        assertFalse(bases.reload());
-        assertSame(good, bases.current());
+    void aHouseRuleSpeaksBesideTheBuiltInOnes() throws Exception {
+        RuleBase builtIn = BASES.builtIn();
+        RuleBase both = given(GOOD).rules();
+        assertEquals(builtIn.rules().size() + 1, both.rules().size());
+        assertNotEquals(builtIn.version(), both.version());
+        Situation far = Situation.differing(Situation.YAML.readTree("{placed: {distanceM: 2.5, habit: first, habitWhy: Why.}}"));
+        List<Finding> findings = far.judged(both, false);
+        assertEquals(List.of("CUS-001", "HOUSE-001"), findings.stream().map(one -> one.rule().id()).toList());
+        assertEquals("The small-diaphragm condenser would stand in the way of the door at 2.5 m.",
+                both.says(findings.get(1), far.setting()));
+    }
+
+    @Test
+    void aBrokenHouseRuleIsNamedWithItsLineAndGivesNoRules() throws Exception {
+        RuleBases.Result broken = given(GOOD.replace("distanceM > 1.8", "distnceM > 1.8"));
+        assertNull(broken.rules());
         assertEquals(folder.resolve("studio.drl") + ":15: rule \"HOUSE-001\": no such field in: distnceM > 1.8",
-                bases.problems().get(0).toString());
-        Files.writeString(folder.resolve("studio.drl"), GOOD);
-        assertTrue(bases.reload());
-        assertEquals(List.of(), bases.problems());
+                broken.problems().get(0).toString());
+        assertEquals(List.of(), given(GOOD).problems());
+    }
+
+    @Test
+    void aRuleFileThatIsNoTextIsSaidToBeUnreadable() throws Exception {
+        Files.write(folder.resolve("studio.drl"), new byte[] {(byte) 0xff, (byte) 0xfe, 0});
+        assertTrue(BASES.with(folder).problems().get(0).toString().contains("cannot be read"), BASES.with(folder).problems().toString());
     }
 
     @Test
     void aMissingFolderLeavesTheBuiltInRules() {
-        RuleBases bases = new RuleBases(folder.resolve("nothing-here"));
-        assertTrue(bases.reload());
-        assertEquals(RuleBase.builtIn().rules(), bases.current().rules());
+        assertSame(BASES.builtIn(), BASES.with(folder.resolve("nothing-here")).rules());
     }
 
     @ParameterizedTest(name = "{0} -> {1}: {2}")

@@ -16,12 +16,12 @@ class SentenceTest {
     @CsvSource({
         "0.3, m, 30 cm", "0.05, m, 5 cm", "0.999, m, 1 m", "1.46, m, 1.5 m", "12.2, m, 12 m",
         "340.4, Hz, 340 Hz", "1715, Hz, 1.7 kHz", "17150, Hz, 17 kHz", "998, Hz, 1 kHz",
-        "2.6, dB, 2.5 dB", "-2.9, dB, -3 dB", "12.4, dB, 12 dB", "-0.1, dB, 0 dB", "126.4, dB SPL, 126 dB SPL", "98.2, dB(A), 98 dB(A)", "-128, dBu, -128 dBu",
+        "2.6, dB, 2.5 dB", "-2.9, dB, -3 dB", "12.4, dB, 12 dB", "-0.1, dB, -0.1 dB", "126.4, dB SPL, 126 dB SPL", "98.2, dB(A), 98 dB(A)", "-128, dBu, -128 dBu",
         "29.7, degrees, 30 degrees", "150, ohm, 150 ohm", "1500, ohm, 1.5 kohm", "1000000, ohm, 1 Mohm",
         "0.4, h, 24 minutes", "1, h, 1 hour", "2.6, h, 2.5 hours", "0.0083, h, less than a minute",
         "1.44, ms, 1.4 ms", "7, mA, 7 mA", "0.11, kg, 0.1 kg", "0.62, 1, 0.6"})
     void numbersAreRoundedAsFarAsAnybodyWouldTrustThem(double value, String unit, String said) {
-        assertEquals(said, Sentence.forPeople(value, unit));
+        assertEquals(said, Figure.forPeople(value, unit));
     }
 
     @ParameterizedTest(name = "{0} is in {1}")
@@ -36,6 +36,15 @@ class SentenceTest {
         var refused = assertThrows(IllegalArgumentException.class, () -> UnitNames.unitOf("loudness"));
         assertTrue(refused.getMessage().startsWith("\"loudness\" does not say its unit."), refused.getMessage());
         assertThrows(IllegalArgumentException.class, () -> UnitNames.unitOf("M"));
+    }
+
+    @Test
+    void anArticleSuitsTheNameThatFollowsIt() throws Exception {
+        Situation open = Situation.differing(Situation.YAML.readTree("{placed: {habitWhy: open door}}"));
+        RuleInfo rule = new RuleInfo("TST-001", "Test", "test", "test", Effect.FOR, null, 1,
+                "A {why}, then a {why}, extra {why}, a {wanted} one.", "why", Basis.PHYSICS, "none", false, List.of());
+        assertEquals("An open door, then an open door, extra open door, a natural one.",
+                Sentence.says(new Finding(rule, open.placed(), 1, new Object[0]), open.setting()));
     }
 
     @Test

@@ -18,7 +18,7 @@ import pairwright.model.Vocabulary;
 
 class SentenceReaderTest {
 
-    private static final Catalogue CATALOGUE = new CatalogueStore().current();
+    private static final Catalogue CATALOGUE = new CatalogueStore().builtIn();
     private static final SentenceReader READER = new SentenceReader(CATALOGUE);
 
     @Test

@@ -33,7 +33,7 @@ class SentencesTest {
      */
     private static final int HELD_OUT_FLOOR = 30;
 
-    private static final Catalogue CATALOGUE = new CatalogueStore().current();
+    private static final Catalogue CATALOGUE = new CatalogueStore().builtIn();
     private static final SentenceReader READER = new SentenceReader(CATALOGUE);
     private static final List<Vocabulary.FamilyWords> FAMILIES = CATALOGUE.words().families();
 

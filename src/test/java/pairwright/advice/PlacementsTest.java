@@ -1,0 +1,41 @@
+package pairwright.advice;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import pairwright.model.Limits;
+import pairwright.model.Neighbour;
+import pairwright.rules.Placed;
+
+class PlacementsTest {
+    @Test
+    void turningPastTheBackComesRoundTheOtherSide() {
+        Workshop snare = Workshop.of("snare-drum", Limits.NONE, new Neighbour("hi-hat", 0.5, 175));
+        List<Placed> turned = snare.placed().stream().filter(one -> one.mic().id().equals("small-condenser-cardioid")
+                && one.position().id().equals("over-rim") && one.aimDegrees() == 15).toList();
+        assertFalse(turned.isEmpty());
+        turned.forEach(one -> assertEquals(one.nullDegrees() - 170, one.nullMissDegrees(), 1e-9, "175 + 15 is 170 on the other side"));
+    }
+
+    @Test
+    void anAngleSaidTheLongWayRoundIsTheSameNeighbour() {
+        Neighbour right = new Neighbour("hi-hat", 0.5, 120);
+        Neighbour long240 = new Neighbour("hi-hat", 0.5, -240);
+        assertEquals(Workshop.of("snare-drum", Limits.NONE, right).scene().beside(),
+                Workshop.of("snare-drum", Limits.NONE, long240).scene().beside());
+    }
+
+    @Test
+    void aNeighbourBehindIsHeardAsFarOffTheAxisOnEitherSide() {
+        assertEquals(separation(150, 15), separation(180, 15), 1e-9, "165 degrees on one side and on the other");
+    }
+
+    private static double separation(double neighbourDegrees, double aimDegrees) {
+        return Workshop.of("snare-drum", Limits.NONE, new Neighbour("hi-hat", 0.5, neighbourDegrees)).placed().stream()
+                .filter(one -> one.mic().id().equals("small-condenser-supercardioid") && one.position().id().equals("over-rim")
+                        && one.aimDegrees() == aimDegrees)
+                .findFirst().orElseThrow().predicted().separationDb();
+    }
+}
