@@ -98,6 +98,7 @@ public final class Server implements AutoCloseable {
             made.setHost(host);
             made.setPort(port);
             made.setIdleTimeout(patience.idleMs());
+            made.setShutdownIdleTimeout(patience.stopMs());
             connector[0] = made;
             return made;
         });

@@ -115,6 +115,7 @@ class ServerTest {
             while (takes(port)) {
                 Thread.sleep(20);
             }
+            Thread.sleep(1_500); // longer than Jetty gives a connection that is silent while it stops, unless told
             assertFalse(stopped.isDone());
             running.getOutputStream().write(body, 10, body.length - 10);
             Reply reply = Serving.read(running.getInputStream());
