@@ -86,7 +86,7 @@ public final class Server implements AutoCloseable {
         return connector[0].getLocalPort();
     }
 
-    /** Takes no more requests, finishes those that run, and stops. */
+    /** Takes no more requests, finishes those that run, and stops. Who falls silent for a second meanwhile is not waited for. */
     @Override
     public void close() {
         app.stop();
@@ -98,7 +98,6 @@ public final class Server implements AutoCloseable {
             made.setHost(host);
             made.setPort(port);
             made.setIdleTimeout(patience.idleMs());
-            made.setShutdownIdleTimeout(patience.stopMs());
             connector[0] = made;
             return made;
         });

@@ -8,6 +8,8 @@ import static org.junit.jupiter.api.Assumptions.assumeTrue;
 import static pairwright.http.Serving.assertProblem;
 
 import java.io.IOException;
+import java.io.OutputStream;
+import java.io.UncheckedIOException;
 import java.net.ConnectException;
 import java.net.Inet4Address;
 import java.net.InetAddress;
@@ -21,6 +23,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicBoolean;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import pairwright.advice.KnowledgeStore;
@@ -29,6 +32,8 @@ import pairwright.advice.KnowledgeStore;
 class ServerTest {
     private static final Server.Patience SHORT = new Server.Patience(400, 600, 5_000);
     private static final String HEAD = "POST /api/ask HTTP/1.1\r\nHost: localhost\r\nConnection: close\r\nContent-Type: application/json\r\nContent-Length: ";
+    /** Before the question in a slow body: at 50 ms each, 20 s. */
+    private static final int SPACES = 400;
     private static final String QUESTION = "{\"words\": \"brushed snare, small room\"}";
     private static final String ROOM = """
             id: %s
@@ -108,22 +113,47 @@ class ServerTest {
     void whatRunsIsFinishedAndNothingNewIsTakenWhileItStops() throws Exception {
         Server server = Server.start(Serving.KNOWLEDGE, "127.0.0.1", 0, new Server.Patience(30_000, 30_000, 30_000));
         int port = server.port();
-        byte[] body = QUESTION.getBytes(StandardCharsets.UTF_8);
-        try (Socket running = connect(server, HEAD + body.length + "\r\n\r\n" + QUESTION.substring(0, 10))) {
+        try (Socket running = connect(server, HEAD + (QUESTION.length() + SPACES) + "\r\n\r\n")) {
+            OutputStream out = running.getOutputStream();
+            // a body that arrives slowly, but never rests for the second after which a server that stops gives up on a client
+            AtomicBoolean finish = new AtomicBoolean();
+            CompletableFuture<Void> body = CompletableFuture.runAsync(() -> {
+                for (int sent = 0; sent < SPACES; sent++) {
+                    write(out, " ");
+                    pause(finish.get() ? 0 : 50);
+                }
+                write(out, QUESTION);
+            });
             waitUntilRead(server);
             CompletableFuture<Void> stopped = CompletableFuture.runAsync(server::close);
             while (takes(port)) {
                 Thread.sleep(20);
             }
-            Thread.sleep(1_500); // longer than Jetty gives a connection that is silent while it stops, unless told
             assertFalse(stopped.isDone());
-            running.getOutputStream().write(body, 10, body.length - 10);
+            finish.set(true);
             Reply reply = Serving.read(running.getInputStream());
             assertEquals(200, reply.status());
             assertFalse(reply.json().path("options").isEmpty());
+            body.get(120, TimeUnit.SECONDS);
             stopped.get(120, TimeUnit.SECONDS);
         }
         assertThrows(ConnectException.class, () -> new Socket(InetAddress.getLoopbackAddress(), port).close());
+    }
+
+    private static void write(OutputStream out, String text) {
+        try {
+            out.write(text.getBytes(StandardCharsets.UTF_8));
+        } catch (IOException broken) {
+            throw new UncheckedIOException(broken);
+        }
+    }
+
+    private static void pause(long ms) {
+        try {
+            Thread.sleep(ms);
+        } catch (InterruptedException ended) {
+            Thread.currentThread().interrupt();
+        }
     }
 
     @Test
