@@ -64,7 +64,7 @@ public final class Advisor {
     }
 
     /** All placements as judged, and all candidates that stand, best first. */
-    private record Verdict(Scene scene, List<Judged> judged, List<Candidate> candidates) {
+    record Verdict(Scene scene, List<Judged> judged, List<Candidate> candidates) {
         List<Option> options(RuleBase rules, int wanted) {
             List<Candidate> chosen = Choice.of(candidates, wanted);
             Explainer explainer = new Explainer(scene, rules, chosen);
@@ -76,7 +76,7 @@ public final class Advisor {
         }
     }
 
-    private static Verdict judge(Scene scene, RuleBase rules) {
+    static Verdict judge(Scene scene, RuleBase rules) {
         List<Placed> placed = Placements.of(scene);
         List<List<Finding>> findings = new ArrayList<>(placed.size());
         placed.forEach(one -> findings.add(new ArrayList<>(8)));
