@@ -22,12 +22,14 @@ import pairwright.rules.RuleBase;
 final class Explainer {
     private final Scene scene;
     private final RuleBase rules;
+    private final Bleed bleed;
     private final Map<Object, List<Finding>> warnings = new IdentityHashMap<>();
 
     /** Asks the rules what to warn of, once for all that is shown. */
     Explainer(Scene scene, RuleBase rules, List<Candidate> shown) {
         this.scene = scene;
         this.rules = rules;
+        this.bleed = scene.beside().isEmpty() ? null : new Bleed(scene);
         Set<Object> subjects = Collections.newSetFromMap(new IdentityHashMap<>());
         List<Object> inOrder = new ArrayList<>();
         for (Candidate candidate : shown) {
@@ -115,7 +117,7 @@ final class Explainer {
         return single;
     }
 
-    private static Placement placement(Placed placed, boolean inverted) {
+    private Placement placement(Placed placed, boolean inverted) {
         return new Placement(
                 placed.mic().id(),
                 placed.mic().name(),
@@ -143,7 +145,9 @@ final class Explainer {
                 inverted,
                 placed.mic().channels(),
                 null,
-                placed.predicted());
+                placed.predicted(),
+                bleed == null || placed.predicted().separationDb() == null ? List.of()
+                        : bleed.heard(Placements.pattern(placed), placed.aimDegrees(), placed.predicted().typicalDbSpl()));
     }
 
     /** An option in a few words: the types and where they go. */

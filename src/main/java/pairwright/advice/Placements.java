@@ -153,19 +153,19 @@ final class Placements {
                 : new double[] {range.low(), range.typical(), range.high()};
     }
 
-    /** Straight at the source; turned as far as the place allows, where there is top to lose; and with a null on the loudest neighbour. */
+    /** Straight at the source; turned as far as the place allows, where there is top to lose; and as far as keeps the neighbours lowest. */
     private void list(MicType mic, Position position, PatternData pattern, List<Habit> habits) {
         double straight = position.aimDegrees().low();
         double turned = position.aimDegrees().high();
         boolean turns = turns(pattern) && turned - straight >= SMALLEST_TURN_DEGREES;
-        Double toNull = turnToNull(position, pattern);
+        Double away = turnAway(position, pattern);
         for (double distanceM : distances(position)) {
             Placed placed = place(mic, pattern, position, distanceM, straight, habits);
             if (turns && tooBright(placed)) {
                 place(mic, pattern, position, distanceM, turned, habits);
             }
-            if (toNull != null && Math.abs(toNull - straight) >= 1) {
-                place(mic, pattern, position, distanceM, toNull, habits);
+            if (away != null && Math.abs(away - straight) >= 1) {
+                place(mic, pattern, position, distanceM, away, habits);
             }
         }
     }
@@ -175,14 +175,10 @@ final class Placements {
         return Band.mean(placed.predicted().colourDb().minus(scene.wantedToneDb()), scene.weights(), Band.HZ_2000, Band.HZ_16000) > TOO_BRIGHT_DB;
     }
 
-    /** By how much to turn so that a null meets the loudest neighbour; null where there is no null, no neighbour, or too far to turn. */
-    private Double turnToNull(Position position, PatternData pattern) {
-        Double nullDegrees = scene.beside().isEmpty() ? null : nullDegrees(pattern);
-        if (nullDegrees == null) {
-            return null;
-        }
-        double turn = nullDegrees - scene.setting().loudestNeighbourDegrees();
-        return Math.abs(turn) <= Math.max(MOST_TURN_DEGREES, position.aimDegrees().high()) ? turn : null;
+    /** The turn that keeps the neighbours lowest; null where there is none, or none worth the wrist. */
+    private Double turnAway(Position position, PatternData pattern) {
+        return predictor.bleed() == null || !turns(pattern) ? null
+                : predictor.bleed().bestTurnDegrees(pattern, Math.max(MOST_TURN_DEGREES, position.aimDegrees().high()));
     }
 
     private static boolean turns(PatternData pattern) {
@@ -190,6 +186,11 @@ final class Placements {
             case OMNI, HALF_OMNI, HALF_CARDIOID, CONTACT, ELECTRICAL -> false;
             default -> true;
         };
+    }
+
+    /** The figures of the pattern that is set. */
+    static PatternData pattern(Placed placed) {
+        return placed.mic().patterns().stream().filter(data -> data.pattern() == placed.pattern()).findFirst().orElseThrow();
     }
 
     /** Where the pattern hears least at 1 kHz; null without a null worth aiming. */

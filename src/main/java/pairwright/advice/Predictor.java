@@ -2,7 +2,6 @@ package pairwright.advice;
 
 import java.util.HashMap;
 import java.util.Map;
-import java.util.stream.DoubleStream;
 import pairwright.acoustics.FirstOrder;
 import pairwright.acoustics.Gain;
 import pairwright.acoustics.Headroom;
@@ -40,12 +39,19 @@ final class Predictor {
     private final Scene scene;
     private final Source source;
     private final OctaveCurve weights;
+    private final Bleed bleed;
     private final Map<String, Double> noise = new HashMap<>();
 
     Predictor(Scene scene) {
         this.scene = scene;
         this.source = scene.setting().source();
         this.weights = scene.weights();
+        this.bleed = scene.beside().isEmpty() ? null : new Bleed(scene);
+    }
+
+    /** What is heard of the neighbours; null without any. */
+    Bleed bleed() {
+        return bleed;
     }
 
     /**
@@ -83,11 +89,11 @@ final class Predictor {
                 sound.outputPeakDbu,
                 proximity(pattern, distanceM, PROXIMITY_HZ, aimDegrees, pattern.coefficient() == null ? 1 : pattern.coefficient().at(1)),
                 sound.directToReverbDb,
-                separation(pattern, position, distanceM, aimDegrees, sound),
+                separation(pattern, aimDegrees, sound),
                 mic.power() == PowerNeed.NONE && mic.impedanceOhm() != null && !wired(position)
                         ? Loading.lossDb(mic.impedanceOhm().typical(), scene.setting().preampOhm()) : 0,
                 wired(position) ? 0 : spread(distanceM),
-                turnedAway(pattern, Band.HZ_8000, aimDegrees),
+                Pickup.db(pattern, Band.HZ_8000, aimDegrees),
                 Band.mean(colour, weights, Band.HZ_63, Band.HZ_250),
                 colour.at(Band.HZ_500),
                 Band.mean(colour, weights, Band.HZ_2000, Band.HZ_4000),
@@ -116,7 +122,7 @@ final class Predictor {
             if (!wired(position)) {
                 double coefficient = pattern.coefficient() == null ? 1 : pattern.coefficient().at(band);
                 colour[band] += proximity(pattern, distanceM, Octaves.centreHz(band), aimDegrees, coefficient)
-                        + turnedAway(pattern, band, aimDegrees);
+                        + Pickup.db(pattern, band, aimDegrees);
             }
         }
         double middle = (colour[Band.HZ_500] + colour[Band.HZ_1000] + colour[Band.HZ_2000]) / 3;
@@ -137,19 +143,6 @@ final class Predictor {
     /** Below about 1 kHz an interference tube is the hypercardioid it is built on. */
     private static double lobeAsFirstOrder(PatternData pattern, double coefficient) {
         return pattern.pattern() == Pattern.LOBAR ? HYPERCARDIOID : coefficient;
-    }
-
-    /** What the pattern leaves of a sound so far off its axis, 0 or less. */
-    private static double turnedAway(PatternData pattern, int band, double angleDegrees) {
-        double angle = Math.abs(angleDegrees);
-        if (angle == 0) {
-            return 0;
-        }
-        return switch (pattern.pattern()) {
-            case CONTACT, ELECTRICAL -> 0;
-            case LOBAR -> Math.max(FirstOrder.PRACTICAL_NULL_DB, Lobe.responseDb(pattern.directivityIndexDb().at(band), angle));
-            default -> FirstOrder.responseDb(pattern.coefficient().at(band), angle, FirstOrder.PRACTICAL_NULL_DB);
-        };
     }
 
     private double directivityIndex(PatternData pattern) {
@@ -236,7 +229,7 @@ final class Predictor {
 
     private void electrics(MicType mic, PatternData pattern, double aimDegrees, Sound sound) {
         double sensitivity = mic.sensitivityMvPerPa().typical();
-        double turned = turnedAway(pattern, Band.HZ_1000, aimDegrees);
+        double turned = Pickup.db(pattern, Band.HZ_1000, aimDegrees);
         sound.noiseDba = noise.computeIfAbsent(mic.id(), any -> noise(mic)) + (mic.selfNoiseDba() == null ? 0 : sound.padDb);
         double typicalDba = sound.typicalDbSpl + scene.aWeightingDb();
         sound.signalToNoiseDb = typicalDba + turned - sound.noiseDba;
@@ -266,35 +259,13 @@ final class Predictor {
         double micFactor = Math.pow(10, directivityIndex(pattern) / 10);
         double apartM = distanceM + centreM();
         double equalM = Room.criticalDistanceM(scene.setting().room().volumeM3(), scene.setting().room().reverbTimeS(), sourceFactor, micFactor);
-        double turned = turnedAway(pattern, Band.HZ_1000, aimDegrees);
+        double turned = Pickup.db(pattern, Band.HZ_1000, aimDegrees);
         sound.directToReverbDb = 20 * Math.log10(equalM / apartM) + turned;
         sound.distanceRatio = apartM / equalM;
     }
 
-    /** Own level over all neighbours together, straight and by way of the room, as the pattern picks them up. */
-    private Double separation(PatternData pattern, Position position, double distanceM, double aimDegrees, Sound sound) {
-        if (scene.beside().isEmpty() || sound.typicalDbSpl == null) {
-            return null;
-        }
-        double own = sound.typicalDbSpl + turnedAway(pattern, Band.HZ_1000, aimDegrees);
-        var heard = DoubleStream.builder();
-        for (Scene.Beside beside : scene.beside()) {
-            double incidence = Scene.foldedDegrees(beside.angleDegrees() + aimDegrees);
-            heard.add(beside.directDbSpl() + pickedUp(pattern, incidence));
-            if (beside.reverberantDbSpl() != null) {
-                heard.add(beside.reverberantDbSpl() - directivityIndex(pattern));
-            }
-        }
-        return own - Level.sumIncoherentDb(heard.build().toArray());
-    }
-
-    /** Mean pickup from an angle over 250 Hz to 4 kHz, where bleed is heard. */
-    private static double pickedUp(PatternData pattern, double angleDegrees) {
-        double sum = 0;
-        for (int band = Band.HZ_250; band <= Band.HZ_4000; band++) {
-            sum += turnedAway(pattern, band, angleDegrees);
-        }
-        return sum / (Band.HZ_4000 - Band.HZ_250 + 1);
+    private Double separation(PatternData pattern, double aimDegrees, Sound sound) {
+        return bleed == null || sound.typicalDbSpl == null ? null : bleed.separationDb(pattern, aimDegrees, sound.typicalDbSpl);
     }
 
     private double spread(double distanceM) {

@@ -55,6 +55,8 @@ record Scene(
     /** Rough audibility of the nine octaves at studio levels: the outermost count less. */
     private static final OctaveCurve EAR = OctaveCurve.of(0.4, 0.8, 1, 1, 1, 1, 1, 0.8, 0.4);
     private static final double SILENT_DB = 40;
+    /** Power level over the level at one metre all round: 10 lg of the surface of a sphere of that radius. */
+    private static final double SPHERE_DB = 10 * Math.log10(4 * Math.PI);
     private static final double OPEN_AIR_CRITICAL_DISTANCE_M = 1000;
     private static final double FULL_DAY_H = 24;
 
@@ -65,9 +67,11 @@ record Scene(
      * @param distanceM from the microphone
      * @param angleDegrees between the recorded source and the neighbour, 0 to 180
      * @param directDbSpl running level that reaches the microphone straight
-     * @param reverberantDbSpl running level the room adds; null in the open air
+     * @param directOctavesDbSpl the same octave by octave
+     * @param reverberantOctavesDbSpl what the room adds, octave by octave; null in the open air
      */
-    record Beside(Source source, double distanceM, double angleDegrees, double directDbSpl, Double reverberantDbSpl) {
+    record Beside(Source source, double distanceM, double angleDegrees, double directDbSpl, OctaveCurve directOctavesDbSpl,
+            OctaveCurve reverberantOctavesDbSpl) {
     }
 
     static Scene of(Question question, Catalogue catalogue) {
@@ -178,9 +182,14 @@ record Scene(
     private static Beside beside(Neighbour neighbour, Source other, Double absorptionM2) {
         double oneMetreDbSpl = other.level().typicalDbSpl();
         double direct = Level.withCentreOffsetDbSpl(oneMetreDbSpl, neighbour.distanceM(), other.level().centreOffsetM());
-        double powerDb = oneMetreDbSpl + 11 - other.directivityIndexDb().at(Band.HZ_1000);
-        Double reverberant = absorptionM2 == null ? null : Room.reverberantPickupDb(powerDb, absorptionM2, 0);
-        return new Beside(other, neighbour.distanceM(), foldedDegrees(neighbour.angleDegrees()), direct, reverberant);
+        OctaveCurve powerDb = octavesDbSpl(oneMetreDbSpl, other.spectrumDb()).minus(other.directivityIndexDb()).plus(SPHERE_DB);
+        return new Beside(other, neighbour.distanceM(), foldedDegrees(neighbour.angleDegrees()), direct, octavesDbSpl(direct, other.spectrumDb()),
+                absorptionM2 == null ? null : powerDb.map(db -> Room.reverberantDbSpl(db, absorptionM2)));
+    }
+
+    /** Octave levels of a sound of an overall level. */
+    static OctaveCurve octavesDbSpl(double overallDbSpl, OctaveCurve spectrumDb) {
+        return spectrumDb.plus(overallDbSpl - Level.sumIncoherentDb(spectrumDb.toArray()));
     }
 
     /** The same direction as an angle from 0 to 180: 200 degrees to the left are 160 to the right. */

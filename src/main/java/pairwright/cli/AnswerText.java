@@ -10,6 +10,7 @@ import pairwright.model.Answer;
 import pairwright.model.Arrangement;
 import pairwright.model.Catalogue;
 import pairwright.model.Caution;
+import pairwright.model.Heard;
 import pairwright.model.MicFamily;
 import pairwright.model.Mount;
 import pairwright.model.Option;
@@ -165,6 +166,7 @@ final class AnswerText {
         if (!expected.isEmpty()) {
             text.append(colour.faint);
             wrap(indent, indent, "Expect " + expected + ".");
+            mic.neighbours().forEach(heard -> wrap(indent, indent, heard(heard)));
             text.append(colour.plain);
         }
     }
@@ -214,11 +216,14 @@ final class AnswerText {
         if (predicted.signalToNoiseDb() != null) {
             parts.add(Math.round(predicted.signalToNoiseDb()) + " dB over noise");
         }
-        if (predicted.separationDb() != null) {
-            long over = Math.round(predicted.separationDb());
-            parts.add(Math.abs(over) + " dB " + (over < 0 ? "under" : "over") + " the neighbours");
-        }
         return String.join(", ", parts);
+    }
+
+    private static String heard(Heard heard) {
+        long over = Math.round(heard.separationDb());
+        return "Hears the " + small(heard.name()) + " " + Math.abs(over) + " dB " + (over < 0 ? "louder than" : "under") + " its own source, most around "
+                + Figure.forPeople(heard.loudestHz(), "Hz") + (heard.roomAllowsDb() == null ? "." : "; the room allows "
+                + Math.round(heard.roomAllowsDb()) + " dB at the most.");
     }
 
     private void together(Option option) {

@@ -1,5 +1,7 @@
 package pairwright.model;
 
+import java.util.List;
+
 /**
  * A mic type, in one pattern, at one position, distance and aim, with what it is predicted to give.
  *
@@ -30,6 +32,7 @@ package pairwright.model;
  * @param channels how many it takes
  * @param free how many are free; null without a locker
  * @param predicted what it gives
+ * @param neighbours what it hears of each neighbour; empty without any, and where no air is between
  */
 public record Placement(
         String micType,
@@ -58,5 +61,6 @@ public record Placement(
         boolean invertPolarity,
         int channels,
         Integer free,
-        Predicted predicted) {
+        Predicted predicted,
+        List<Heard> neighbours) {
 }

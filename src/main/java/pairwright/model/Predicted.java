@@ -15,7 +15,7 @@ import pairwright.acoustics.OctaveCurve;
  * @param outputPeakDbu level on the cable at the loudest peak
  * @param proximityDb lift at 100 Hz from being close
  * @param directToReverbDb direct sound over the room's
- * @param separationDb own level over the loudest neighbour, both as picked up; null with no neighbour
+ * @param separationDb own level over all neighbours together, both as picked up, octave by octave, A-weighted; null with no neighbour
  * @param loadingLossDb what the usual 1.5 kohm input takes from a passive type, 0 or less
  * @param spreadDb how much louder the nearest part of a wide source is than its edge
  * @param offAxisDb what turning the microphone costs at 8 kHz, 0 or less
