@@ -13,6 +13,7 @@ import pairwright.model.Option;
 import pairwright.model.Question;
 import pairwright.model.Request;
 import pairwright.model.RuledOut;
+import pairwright.model.Sureness;
 import pairwright.rules.Finding;
 import pairwright.rules.Paired;
 import pairwright.rules.Placed;
@@ -42,21 +43,25 @@ public final class Advisor {
         Meaning meaning = Questions.of(request, now.catalogue(), now.reader());
         Question question = meaning.question();
         if (question.source() == null) {
-            return answer(now, meaning, null, List.of(), List.of(), List.of());
+            return answer(now, meaning, null, List.of(), null, List.of(), List.of());
         }
         Scene scene = Scene.of(question, now.catalogue());
         Verdict verdict = judge(scene, now.rules());
-        List<Option> options = verdict.options(now.rules(), question.options());
-        return answer(now, meaning, scene, options, RuledOutList.of(scene, verdict.judged(), now.rules()),
+        List<Candidate> chosen = Choice.of(verdict.candidates(), question.options());
+        Draws draws = request.draws() == null || request.draws() == 0 || chosen.isEmpty() ? null
+                : Draws.of(scene, now.rules(), verdict.candidates(), chosen, request.draws());
+        List<Option> options = verdict.explained(now.rules(), chosen, draws);
+        return answer(now, meaning, scene, options, draws == null ? null : draws.sureness(), RuledOutList.of(scene, verdict.judged(), now.rules()),
                 options.isEmpty() ? instead(question, now) : List.of());
     }
 
-    private static Answer answer(Knowledge now, Meaning meaning, Scene scene, List<Option> options,
+    private static Answer answer(Knowledge now, Meaning meaning, Scene scene, List<Option> options, Sureness sureness,
             List<RuledOut> ruledOut, List<Answer.Instead> instead) {
         return new Answer(
                 new Answer.Asked(meaning.question().words(), meaning.question(), meaning.understood(), meaning.notUnderstood(),
                         meaning.otherReadings(), scene == null ? List.of() : scene.assumed(), scene == null ? null : scene.numbers()),
                 options,
+                sureness,
                 ruledOut,
                 instead,
                 now.rules().version(),
@@ -66,11 +71,14 @@ public final class Advisor {
     /** All placements as judged, and all candidates that stand, best first. */
     record Verdict(Scene scene, List<Judged> judged, List<Candidate> candidates) {
         List<Option> options(RuleBase rules, int wanted) {
-            List<Candidate> chosen = Choice.of(candidates, wanted);
+            return explained(rules, Choice.of(candidates, wanted), null);
+        }
+
+        List<Option> explained(RuleBase rules, List<Candidate> chosen, Draws draws) {
             Explainer explainer = new Explainer(scene, rules, chosen);
             List<Option> options = new ArrayList<>();
-            for (Candidate candidate : chosen) {
-                options.add(explainer.option(options.size() + 1, candidate));
+            for (int i = 0; i < chosen.size(); i++) {
+                options.add(explainer.option(i + 1, chosen.get(i), draws == null ? null : draws.sure(i)));
             }
             return List.copyOf(options);
         }

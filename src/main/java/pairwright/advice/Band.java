@@ -15,7 +15,14 @@ final class Band {
     static final int HZ_8000 = 7;
     static final int HZ_16000 = 8;
 
+    private static final OctaveCurve TILT = OctaveCurve.of(-1, -1, -2 / 3.0, -1 / 3.0, 0, 1 / 3.0, 2 / 3.0, 1, 1);
+
     private Band() {
+    }
+
+    /** A tilt about 1 kHz, even per octave as far as 8 kHz up and 125 Hz down: that much more at the top, and as much less at the bottom. */
+    static OctaveCurve tilt(double db) {
+        return TILT.scaled(db);
     }
 
     /** Mean of a curve over some octaves, each counted as much as it matters; 0 where none matters. */

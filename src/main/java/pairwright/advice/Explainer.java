@@ -13,6 +13,7 @@ import pairwright.model.Option;
 import pairwright.model.Placement;
 import pairwright.model.PowerNeed;
 import pairwright.model.Reason;
+import pairwright.model.Sure;
 import pairwright.model.Technique;
 import pairwright.rules.Finding;
 import pairwright.rules.Placed;
@@ -50,7 +51,7 @@ final class Explainer {
                 : List.of(candidate.first().placed(), candidate.second().placed(), candidate.pair());
     }
 
-    Option option(int rank, Candidate candidate) {
+    Option option(int rank, Candidate candidate, Sure sure) {
         boolean pair = !candidate.isSingle();
         List<Reason> reasons = new ArrayList<>();
         candidate.first().findings().forEach(finding -> reason(finding, 1, pair ? Judged.half(finding) : finding.centipoints(), reasons));
@@ -81,7 +82,8 @@ final class Explainer {
                 List.copyOf(mics),
                 pair ? candidate.pair().together() : null,
                 List.copyOf(reasons),
-                List.copyOf(withoutTwins(cautions)));
+                List.copyOf(withoutTwins(cautions)),
+                sure);
     }
 
     private void reason(Finding finding, int mic, long centipoints, List<Reason> reasons) {
@@ -150,12 +152,16 @@ final class Explainer {
                         : bleed.heard(Placements.pattern(placed), placed.aimDegrees(), placed.predicted().typicalDbSpl()));
     }
 
+    /** A name within a sentence: only its first letter changes, so that a DI stays one. */
+    static String small(String name) {
+        return name.length() > 1 && Character.isUpperCase(name.charAt(1)) ? name : name.substring(0, 1).toLowerCase(Locale.ROOT) + name.substring(1);
+    }
+
     /** An option in a few words: the types and where they go. */
     static String oneLine(Option option) {
         StringBuilder line = new StringBuilder();
         for (Placement mic : option.mics()) {
-            line.append(line.length() == 0 ? "" : " and ").append(mic.name().toLowerCase(Locale.ROOT)).append(", ")
-                    .append(mic.positionName().toLowerCase(Locale.ROOT));
+            line.append(line.length() == 0 ? "" : " and ").append(small(mic.name())).append(", ").append(small(mic.positionName()));
         }
         return line.toString();
     }

@@ -132,7 +132,7 @@ public final class KnowledgeStore {
     }
 
     private static Request trial(Source source, String room, List<Neighbour> neighbours) {
-        return new Request(null, source.id(), null, null, room, null, null, neighbours, null, null, null, null, null);
+        return new Request(null, source.id(), null, null, room, null, null, neighbours, null, null, null, null, null, null);
     }
 
     private static Knowledge knowledge(Catalogue catalogue, RuleBase rules) {

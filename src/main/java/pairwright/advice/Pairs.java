@@ -149,10 +149,16 @@ final class Pairs {
         double knownShare = known ? Math.max(LEAST_SHARE, 1 - SHARE_PER_PLACE * (firstPlace + secondPlace)) : 0;
         boolean opposite = first.position().opposite() != second.position().opposite();
         return new Paired(first, second, technique, known, knownShare, scene.question().techniques().contains(technique.id()), recipe.why(), technique.invertSecond() || opposite,
-                together(technique, first, second));
+                together(scene, technique, first, second, recordingAngle(technique, first)));
     }
 
-    private Together together(Technique technique, Placed first, Placed second) {
+    /** What the same pair does with its placements predicted anew. */
+    static Paired again(Scene scene, Paired old, Placed first, Placed second) {
+        return new Paired(first, second, old.technique(), old.known(), old.knownShare(), old.asked(), old.why(), old.secondInverted(),
+                together(scene, old.technique(), first, second, old.together().recordingAngleDegrees()));
+    }
+
+    private static Together together(Scene scene, Technique technique, Placed first, Placed second, Double recordingAngleDegrees) {
         double apartM = apart(technique, first, second);
         double levelDb = levelDifference(first, second);
         double rippleDb = Math.abs(levelDb) < 0.1 ? DEEPEST_RIPPLE_DB : Math.min(DEEPEST_RIPPLE_DB, Delay.rippleDb(Math.abs(levelDb)));
@@ -163,9 +169,9 @@ final class Pairs {
                 apartM < ONE_PLANE_M ? null : Delay.nullHz(apartM, 1),
                 levelDb,
                 rippleDb,
-                contrast(first.predicted().colourDb(), second.predicted().colourDb()),
+                contrast(scene, first.predicted().colourDb(), second.predicted().colourDb()),
                 farM / nearM,
-                recordingAngle(technique, first),
+                recordingAngleDegrees,
                 first.sourceAngleDegrees(),
                 technique.spacingM() == null ? 0 : technique.spacingM());
     }
@@ -191,7 +197,7 @@ final class Pairs {
         return placed.predicted().typicalDbSpl() == null;
     }
 
-    private double contrast(OctaveCurve first, OctaveCurve second) {
+    private static double contrast(Scene scene, OctaveCurve first, OctaveCurve second) {
         OctaveCurve difference = first.minus(second);
         return difference.plus(-difference.weightedMean(scene.weights())).weightedRms(scene.weights());
     }

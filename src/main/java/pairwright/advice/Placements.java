@@ -55,7 +55,7 @@ final class Placements {
     private final Set<String> sidePositions;
     private final List<Placed> placed = new ArrayList<>(1024);
 
-    private Placements(Scene scene) {
+    Placements(Scene scene) {
         this.scene = scene;
         this.predictor = new Predictor(scene);
         this.habits = habits(scene);
@@ -243,6 +243,19 @@ final class Placements {
                 prediction.predicted());
         placed.add(made);
         return made;
+    }
+
+    /** The same placement again in another scene, with another unit of its type and another instrument at its place; only what follows from those is new. */
+    Placed again(Placed old, MicType mic, Position position) {
+        PatternData pattern = mic.patterns().get(old.mic().patterns().indexOf(pattern(old)));
+        Predictor.Prediction prediction = predictor.predict(mic, pattern, position, old.distanceM(), old.aimDegrees());
+        Habit habit = habit(habits.stream().filter(one -> one.micType().equals(mic.id())).toList(), position, pattern, old.distanceM(), prediction.padDb());
+        return new Placed(
+                old.index(), mic, old.pattern(), position, old.distanceM(), old.aimDegrees(), old.nullDegrees(), old.nullMissDegrees(),
+                prediction.padDb(), habit == null ? null : habit.rank(), habit == null ? "" : habit.why(),
+                old.inAirBlast(), old.inStickReach(), old.inSpit(), old.nearMovingParts(), old.vibrates(), old.dangerSays(),
+                old.keepClear(), old.keepClearM(), old.loadRatio(), old.currentMa(),
+                prediction.distanceRatio(), prediction.sourceAngleDegrees(), old.standRatio(), old.lowCornerHz(), prediction.predicted());
     }
 
     private static boolean reaches(List<Danger> dangers, DangerKind kind) {

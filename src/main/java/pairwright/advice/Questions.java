@@ -152,6 +152,7 @@ final class Questions {
                 ids(vocabulary.circumstances(), Vocabulary.Circumstance::id), "circumstance");
         knownAll("/techniques", request.techniques(), catalogue.techniques().keySet(), "technique");
         within("/options", request.options(), 1, MOST_OPTIONS, "options");
+        within("/draws", request.draws(), 0, Usual.MOST_DRAWS, "draws");
         limits(request.limits());
         neighbours(request.neighbours());
         if (request.from() != null && request.until() != null && !request.from().isBefore(request.until())) {

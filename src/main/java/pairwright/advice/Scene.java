@@ -72,6 +72,11 @@ record Scene(
      */
     record Beside(Source source, double distanceM, double angleDegrees, double directDbSpl, OctaveCurve directOctavesDbSpl,
             OctaveCurve reverberantOctavesDbSpl) {
+        /** The same neighbour, louder, in a room that rings so many times as long and holds so many times as much of it. */
+        Beside louder(double db, double ringing) {
+            return new Beside(source, distanceM, angleDegrees, directDbSpl + db, directOctavesDbSpl.plus(db),
+                    reverberantOctavesDbSpl == null ? null : reverberantOctavesDbSpl.plus(db + 10 * Math.log10(ringing)));
+        }
     }
 
     static Scene of(Question question, Catalogue catalogue) {
@@ -154,6 +159,35 @@ record Scene(
                 question.circumstances().contains("live"));
         return new Scene(question, catalogue, setting, spectrum, aWeightingDb, weights(spectrum),
                 wanted == null ? OctaveCurve.ZERO : wanted.toneDb(), absorptionM2, List.copyOf(beside), List.copyOf(assumed));
+    }
+
+    /**
+     * The same scene with what is uncertain set to other values.
+     *
+     * @param louderDb how much louder the source plays
+     * @param brighterDb how much more its spectrum has at 8 kHz than at 1 kHz, and less at 125 Hz
+     * @param ringing reverberation time over the usual one
+     * @param neighbourLouderDb how much louder each neighbour plays
+     */
+    Scene drawn(double louderDb, double brighterDb, double ringing, double[] neighbourLouderDb) {
+        OctaveCurve spectrum = brighterDb == 0 ? spectrumDb : spectrumDb.plus(Band.tilt(brighterDb));
+        double weightingDb = brighterDb == 0 ? aWeightingDb : Weighting.aWeightedOffsetDb(spectrum);
+        pairwright.model.Room room = setting.room().ringing(ringing);
+        Double absorption = room.outdoors() ? null : Double.valueOf(Room.absorptionM2(room.volumeM3(), room.reverbTimeS()));
+        List<Beside> others = new ArrayList<>();
+        for (int i = 0; i < beside.size(); i++) {
+            others.add(beside.get(i).louder(neighbourLouderDb[i], ringing));
+        }
+        boolean acoustic = setting.source().level() != null;
+        Setting drawn = setting.drawn(
+                room,
+                room.outdoors() ? OPEN_AIR_CRITICAL_DISTANCE_M : Room.criticalDistanceM(room.volumeM3(), room.reverbTimeS()),
+                acoustic ? setting.typicalDbSpl() + louderDb : 0,
+                acoustic ? setting.peakDbSpl() + louderDb : 0,
+                acoustic ? setting.typicalDbSpl() + louderDb + weightingDb : 0,
+                others.stream().mapToDouble(Beside::directDbSpl).max().orElse(0));
+        return new Scene(question, catalogue, drawn, spectrum, weightingDb, brighterDb == 0 ? weights : weights(spectrum), wantedToneDb,
+                absorption, others, assumed);
     }
 
     /** The same for the answer, so that every number a reason uses can be found in it. */

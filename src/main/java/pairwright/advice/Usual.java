@@ -6,6 +6,8 @@ final class Usual {
     static final String ROOM = "medium-live-room";
     /** Options shown. */
     static final int OPTIONS = 3;
+    /** The most often anything is drawn anew. */
+    static final int MOST_DRAWS = 1000;
     /** Channels an option may take. */
     static final int CHANNELS = 2;
     /** Gain of a decent microphone preamplifier. */

@@ -44,6 +44,7 @@ final class AnswerText {
     String text() {
         understood();
         answer.options().forEach(this::option);
+        sureness();
         if (answer.options().isEmpty()) {
             nothing();
         }
@@ -221,9 +222,14 @@ final class AnswerText {
 
     private static String heard(Heard heard) {
         long over = Math.round(heard.separationDb());
-        return "Hears the " + small(heard.name()) + " " + Math.abs(over) + " dB " + (over < 0 ? "louder than" : "under") + " its own source, most around "
-                + Figure.forPeople(heard.loudestHz(), "Hz") + (heard.roomAllowsDb() == null ? "." : "; the room allows "
-                + Math.round(heard.roomAllowsDb()) + " dB at the most.");
+        String much = over < 0 ? -over + " dB louder than" : over + " dB under";
+        String most = ", most around " + Figure.forPeople(heard.loudestHz(), "Hz");
+        if (heard.roomAllowsDb() == null) {
+            return "Hears the " + small(heard.name()) + " " + much + " its own source" + most + ".";
+        }
+        long room = Math.round(heard.roomAllowsDb());
+        return "Hears the " + small(heard.name()) + " " + much + " its own source" + most + "; what the room adds alone is "
+                + (room < 0 ? -room + " dB louder." : room + " dB under.");
     }
 
     private void together(Option option) {
@@ -273,6 +279,15 @@ final class AnswerText {
             wrap(String.format(Locale.ROOT, "   %+5.1f  ", small), "          ",
                     count == 1 ? "one smaller reason." : count + " smaller reasons.");
         }
+    }
+
+    private void sureness() {
+        if (answer.sureness() == null) {
+            return;
+        }
+        text.append('\n');
+        wrap("How sure: ", "          ", answer.sureness().says());
+        answer.sureness().turns().forEach(turn -> wrap("          ", "          ", turn.says()));
     }
 
     private void nothing() {

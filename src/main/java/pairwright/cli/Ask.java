@@ -35,6 +35,10 @@ final class Ask implements Callable<Integer> {
     @Option(names = "--options", paramLabel = "N", description = "How many options to give, 1 to 6. Usually 3.")
     private Integer options;
 
+    @Option(names = "--draws", paramLabel = "N", defaultValue = "200",
+            description = "How often what is uncertain is drawn anew to see how sure the answer is, 0 to 1000; 0 for not at all. Usually 200.")
+    private int draws;
+
     @Option(names = "--house", paramLabel = "DIR", description = "A folder with catalogue/ and rules/ of your own, laid over the built-in ones.")
     private Path house;
 
@@ -55,7 +59,7 @@ final class Ask implements Callable<Integer> {
         Answer answer;
         try {
             answer = new Advisor(knowledge::current).ask(new Request(String.join(" ", words), null, null, null, null, null, null, null,
-                    null, null, options, null, null));
+                    null, null, options, null, null, draws));
         } catch (UnusableQuestion unusable) {
             unusable.faults().forEach(fault -> err.println("pairwright: " + fault.says()));
             return Main.UNUSABLE;

@@ -25,7 +25,7 @@ import pairwright.model.Request;
  */
 final class RequestBody {
     private static final Set<String> FIELDS = Set.of("words", "source", "ways", "dynamics", "room", "character", "limits", "neighbours",
-            "circumstances", "techniques", "options", "from", "until");
+            "circumstances", "techniques", "options", "from", "until", "draws");
     private static final Set<String> LIMITS = Set.of("mics", "phantom", "preampGainDb", "preampNoiseDbu", "onlyFamilies", "withoutFamilies",
             "onlyMicTypes", "withoutMicTypes");
     private static final Set<String> NEIGHBOUR = Set.of("source", "distanceM", "angleDegrees");
@@ -77,7 +77,7 @@ final class RequestBody {
 
     private Request request(JsonNode root) {
         onlyKnown(root, "", FIELDS);
-        return new Request(
+        Request request = new Request(
                 text(root, "/words"),
                 text(root, "/source"),
                 texts(root, "/ways"),
@@ -90,7 +90,9 @@ final class RequestBody {
                 texts(root, "/techniques"),
                 whole(root, "/options"),
                 time(root, "/from"),
-                time(root, "/until"));
+                time(root, "/until"),
+                whole(root, "/draws"));
+        return request.draws() == null ? request.withDraws(Request.USUAL_DRAWS) : request;
     }
 
     private Limits limits(JsonNode root) {

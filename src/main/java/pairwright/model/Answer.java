@@ -7,6 +7,7 @@ import java.util.List;
  *
  * @param question what was asked and how it was understood
  * @param options best first, each another idea
+ * @param sureness how sure that order is; null when nothing was drawn
  * @param ruledOut what would have been near the top but for a rule or a limit
  * @param instead where nothing fits: which limits stand in the way and what would fit without each; else empty
  * @param rulesVersion of the rules used
@@ -15,6 +16,7 @@ import java.util.List;
 public record Answer(
         Asked question,
         List<Option> options,
+        Sureness sureness,
         List<RuledOut> ruledOut,
         List<Instead> instead,
         String rulesVersion,

@@ -69,6 +69,13 @@ public record MicType(
         Confidence confidence,
         List<Rests> basis) {
 
+    /** Another unit of the type: the same but for what differs from unit to unit. */
+    public MicType unit(OctaveCurve otherResponseDb, Range otherSensitivityMvPerPa, Range otherSelfNoiseDba, Range otherMaxDbSpl) {
+        return new MicType(id, name, family, says, words, tier, patterns, otherResponseDb, otherSensitivityMvPerPa, otherSelfNoiseDba, otherMaxDbSpl,
+                impedanceOhm, inputOhm, maxInputDbu, needsLoadOhm, power, currentMa, padsDb, highPass, channels, captures, address, speed, massKg,
+                ruggedness, blastTolerance, humidityTolerance, handling, confidence, basis);
+    }
+
     /** Whether phantom power must be on for it to work. */
     public boolean needsPhantom() {
         return power == PowerNeed.PHANTOM;

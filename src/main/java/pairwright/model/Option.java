@@ -13,6 +13,7 @@ import java.util.List;
  * @param together what the two do together; null for one
  * @param reasons strongest first
  * @param cautions gravest first
+ * @param sure how often it holds its place when what is uncertain is drawn anew; null when nothing was drawn
  */
 public record Option(
         int rank,
@@ -22,5 +23,6 @@ public record Option(
         List<Placement> mics,
         Together together,
         List<Reason> reasons,
-        List<Caution> cautions) {
+        List<Caution> cautions,
+        Sure sure) {
 }

@@ -47,4 +47,10 @@ public record Position(
         boolean notAlone,
         List<Danger> dangers,
         List<KeepClear> keepClear) {
+
+    /** The same place at another instrument of its kind, which sounds a little different there. */
+    public Position sounding(OctaveCurve otherToneDb) {
+        return new Position(id, name, side, distanceM, offAxisDegrees, aimDegrees, heightM, pathM, levelDb, otherToneDb, brings, mount, overPeople,
+                opposite, onlyFamilies, onlyWays, notAlone, dangers, keepClear);
+    }
 }

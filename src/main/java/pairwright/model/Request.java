@@ -7,6 +7,7 @@ import java.util.List;
  * A question as it comes in: any field may be null; explicit fields win over words. At least words or a source is needed.
  *
  * @param options how many options are wanted, 1 to 6; null for three
+ * @param draws how often levels, rooms and types are drawn anew to see how sure the answer is, 0 to 1000; null for not at all
  */
 public record Request(
         String words,
@@ -21,10 +22,18 @@ public record Request(
         List<String> techniques,
         Integer options,
         OffsetDateTime from,
-        OffsetDateTime until) {
+        OffsetDateTime until,
+        Integer draws) {
+    /** How often is enough to tell one in two from two in three, and soon done. */
+    public static final int USUAL_DRAWS = 200;
+
+    /** The same, with how often to draw. */
+    public Request withDraws(int times) {
+        return new Request(words, source, ways, dynamics, room, character, limits, neighbours, circumstances, techniques, options, from, until, times);
+    }
 
     /** Only a sentence. */
     public static Request of(String words) {
-        return new Request(words, null, null, null, null, null, null, null, null, null, null, null, null);
+        return new Request(words, null, null, null, null, null, null, null, null, null, null, null, null, null);
     }
 }

@@ -34,6 +34,11 @@ public record Room(
         Confidence confidence,
         List<Rests> basis) {
 
+    /** The same room with so many times its reverberation time. */
+    public Room ringing(double times) {
+        return new Room(id, name, says, words, widthM, depthM, heightM, reverbTimeS * times, noiseDba, kind, outdoors, confidence, basis);
+    }
+
     /** Volume in cubic metres. */
     public double volumeM3() {
         return widthM * depthM * heightM;

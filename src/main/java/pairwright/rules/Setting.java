@@ -82,6 +82,14 @@ public record Setting(
         return source.spectrumDb().at(HZ_8000);
     }
 
+    /** The same setting with another room, level and neighbour. */
+    public Setting drawn(Room otherRoom, double otherCriticalDistanceM, double otherTypicalDbSpl, double otherPeakDbSpl, double otherTypicalDba,
+            double otherLoudestNeighbourDbSpl) {
+        return new Setting(source, attack, otherRoom, wanted, otherCriticalDistanceM, otherTypicalDbSpl, otherPeakDbSpl, otherTypicalDba,
+                allowedHours, preampGainDb, preampNoiseDbu, preampOhm, phantomAllowed, channels, neighbours, otherLoudestNeighbourDbSpl,
+                loudestNeighbourDegrees, stereoWanted, monoWanted, onePerformer, children, live);
+    }
+
     /** Volume of the room. */
     public double volumeM3() {
         return room.volumeM3();

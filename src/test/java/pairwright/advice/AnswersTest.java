@@ -141,7 +141,7 @@ class AnswersTest {
     void everyFaultOfAQuestionIsSaidAtOnce() {
         Limits limits = new Limits(0, null, 400.0, null, null, null, List.of("no-such-mic"), null);
         UnusableQuestion refused = assertThrows(UnusableQuestion.class,
-                () -> Asking.ADVISOR.ask(new Request(null, "snare-drumm", null, null, "nowhere", null, limits, null, null, null, 99, null, null)));
+                () -> Asking.ADVISOR.ask(new Request(null, "snare-drumm", null, null, "nowhere", null, limits, null, null, null, 99, null, null, null)));
         assertEquals(List.of("/source", "/room", "/options", "/limits/mics", "/limits/preampGainDb", "/limits/onlyMicTypes/0"),
                 refused.faults().stream().map(fault -> fault.at()).toList());
         assertTrue(refused.faults().get(0).says().contains("Maybe snare-drum"), refused.faults().get(0).says());
@@ -150,7 +150,7 @@ class AnswersTest {
     @Test
     void anIdNothingComesNearToIsAnsweredWithThoseThatAreKnown() {
         UnusableQuestion refused = assertThrows(UnusableQuestion.class, () -> Asking.ADVISOR.ask(
-                new Request(null, "qwzx", null, List.of("huge"), null, null, null, null, null, null, null, null, null)));
+                new Request(null, "qwzx", null, List.of("huge"), null, null, null, null, null, null, null, null, null, null)));
         assertEquals(List.of("there is no source \"qwzx\". All ids are at /api/sources",
                 "there is no dynamic \"huge\". Known: loud, medium, soft, very-loud, very-soft"),
                 refused.faults().stream().map(fault -> fault.says()).toList());
@@ -158,7 +158,7 @@ class AnswersTest {
 
     @Test
     void aWayTheSourceDoesNotKnowIsSaidToBeNotUnderstood() {
-        Answer answer = Asking.ADVISOR.ask(new Request(null, "trumpet", List.of("bowed"), null, null, null, null, null, null, null, null, null, null));
+        Answer answer = Asking.ADVISOR.ask(new Request(null, "trumpet", List.of("bowed"), null, null, null, null, null, null, null, null, null, null, null));
         assertEquals(List.of("bowed"), answer.question().notUnderstood());
     }
 
@@ -220,7 +220,7 @@ class AnswersTest {
     @Test
     void aPlaceThatHearsHalfOfAPerformanceIsNeverTheOnlyOne() {
         Set<String> halves = Set.of("mouth", "body-join");
-        for (Option option : Asking.ADVISOR.ask(new Request(null, "voice-and-guitar", null, null, null, null, null, null, null, null, 6, null, null)).options()) {
+        for (Option option : Asking.ADVISOR.ask(new Request(null, "voice-and-guitar", null, null, null, null, null, null, null, null, 6, null, null, null)).options()) {
             assertTrue(option.mics().size() > 1 || !halves.contains(option.mics().get(0).position()), option.toString());
         }
     }

@@ -22,7 +22,7 @@ final class Asking {
     }
 
     static Answer ask(String source, String room, List<String> character, Limits limits, List<Neighbour> neighbours) {
-        return ADVISOR.ask(new Request(null, source, null, null, room, character, limits, neighbours, null, null, null, null, null));
+        return ADVISOR.ask(new Request(null, source, null, null, room, character, limits, neighbours, null, null, null, null, null, null));
     }
 
     static Option first(Answer answer) {

@@ -160,7 +160,7 @@ class InvariantsTest {
                 .ofMaxSize(2).uniqueElements();
         return Combinators.combine(sources, rooms, characters, limits, neighbours, circumstances)
                 .as((source, room, character, limit, neighbour, circumstance) -> new Request(null, source, null, null, room, character,
-                        limit, neighbour, circumstance, null, null, null, null));
+                        limit, neighbour, circumstance, null, null, null, null, null));
     }
 
     /** Looks each number up where it came from: the placement, the two together, the question, the catalogue entry of the type. */

@@ -24,8 +24,8 @@ public final class AskBenchmark {
             "grand piano for pop in a bad room", "horn", "drum kit, stereo, roomy", "tenor sax in a large room", "accordion",
             "distorted guitar amp, gritty", "harp in a church", "choir, natural", "double bass, bowed, one mic", "banjo next to a singer",
             "spoken voice in a bedroom");
-    private static final int WARM_UP = 400;
-    private static final int COUNTED = 1000;
+    private static final int WARM_UP = 200;
+    private static final int COUNTED = 500;
 
     private AskBenchmark() {
     }
@@ -34,13 +34,16 @@ public final class AskBenchmark {
     public static void main(String[] arguments) throws Exception {
         KnowledgeStore knowledge = KnowledgeStore.builtIn();
         Advisor advisor = new Advisor(knowledge::current);
-        print("ask, in the program", times(words -> advisor.ask(Request.of(words))));
+        print("ask, no draws", times(words -> advisor.ask(Request.of(words))));
+        print("ask, 200 draws", times(words -> advisor.ask(Request.of(words).withDraws(Request.USUAL_DRAWS))));
         try (Server server = Server.start(knowledge, "127.0.0.1", 0)) {
             HttpClient client = HttpClient.newHttpClient();
             URI ask = URI.create("http://127.0.0.1:" + server.port() + "/api/ask");
             URI health = URI.create("http://127.0.0.1:" + server.port() + "/health");
-            print("POST /api/ask", times(words -> send(client, HttpRequest.newBuilder(ask).header("Content-Type", "application/json")
-                    .POST(HttpRequest.BodyPublishers.ofString("{\"words\": \"" + words + "\"}")).build())));
+            for (int draws : new int[] {0, Request.USUAL_DRAWS}) {
+                print("POST /api/ask, " + draws + " draws", times(words -> send(client, HttpRequest.newBuilder(ask).header("Content-Type", "application/json")
+                        .POST(HttpRequest.BodyPublishers.ofString("{\"words\": \"" + words + "\", \"draws\": " + draws + "}")).build())));
+            }
             print("GET /health", times(words -> send(client, HttpRequest.newBuilder(health).build())));
         }
     }
@@ -71,7 +74,7 @@ public final class AskBenchmark {
     }
 
     private static void print(String name, double[] ms) {
-        System.out.printf(Locale.ROOT, "%-22s median %.2f ms, 90 %% %.2f ms, 99 %% %.2f ms (%d calls, %d questions)%n",
+        System.out.printf(Locale.ROOT, "%-26s median %.2f ms, 90 %% %.2f ms, 99 %% %.2f ms (%d calls, %d questions)%n",
                 name, ms[ms.length / 2], ms[ms.length * 9 / 10], ms[ms.length * 99 / 100], ms.length, QUESTIONS.size());
     }
 }

@@ -72,7 +72,7 @@ class JsonTest {
     @Test
     void timesAreTextWithAnOffset() throws IOException {
         Request request = new Request("kick", null, null, null, null, null, null, null, null, null, null,
-                OffsetDateTime.parse("2027-03-01T10:00:00+01:00"), null);
+                OffsetDateTime.parse("2027-03-01T10:00:00+01:00"), null, null);
         assertEquals("{\"words\":\"kick\",\"from\":\"2027-03-01T10:00:00+01:00\"}", json.writeValueAsString(request));
         assertEquals(request, json.readValue(json.writeValueAsString(request), Request.class));
         assertTrue(refused("{\"from\":\"tomorrow\"}", Request.class).contains("not a time with an offset"));

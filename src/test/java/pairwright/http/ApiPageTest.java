@@ -21,7 +21,7 @@ class ApiPageTest {
     private static final Set<String> WHOLE = Set.of("understood", "errors");
     private static final Set<String> SHOWN = Set.of("question", "understood", "words", "as", "id", "name", "assumed", "options", "rank", "score", "technique", "mics", "micType", "family",
             "pattern", "position", "positionName", "distanceM", "aimDegrees", "phantom", "predicted", "peakDbSpl", "headroomDb", "signalToNoiseDb", "gainDb", "separationDb", "together",
-            "delayMs", "contrastDb", "reasons", "rule", "mic", "effect", "points", "says", "values", "value", "unit", "cautions", "severity", "ruledOut");
+            "delayMs", "contrastDb", "reasons", "rule", "mic", "effect", "points", "says", "values", "value", "unit", "cautions", "severity", "ruledOut", "sureness", "draws", "sure", "firstShare", "firstThreeShare");
 
     @Test
     void theQuestionOnThePageGetsTheAnswerOnThePage() throws IOException {

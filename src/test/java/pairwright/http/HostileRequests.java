@@ -13,7 +13,7 @@ import java.util.function.Supplier;
 final class HostileRequests {
     private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
     private static final List<String> FIELDS = List.of("words", "source", "ways", "dynamics", "room", "character", "limits", "neighbours", "circumstances",
-            "options", "from", "until");
+            "techniques", "options", "draws", "from", "until");
     private static final List<String> LIMITS = List.of("mics", "phantom", "preampGainDb", "preampNoiseDbu", "onlyFamilies", "withoutFamilies", "onlyMicTypes",
             "withoutMicTypes");
     private static final List<String> ODD_VALUES = List.of("null", "true", "0", "-1", "1.5", "1e999", "-1e999", "1e-999", "-0", "9".repeat(400), "0." + "3".repeat(900),
@@ -229,7 +229,7 @@ final class HostileRequests {
                     {"words": "brushed snare", "source": "snare-drum", "ways": ["brushed"], "room": "small-room", "character": ["warm"],
                      "limits": {"mics": 1, "phantom": false, "preampGainDb": 60, "onlyFamilies": ["ribbon"]},
                      "neighbours": [{"source": "double-bass", "distanceM": 3.0, "angleDegrees": 120}],
-                     "from": "2027-03-01T10:00:00+01:00", "until": "2027-03-01T18:00:00+01:00", "options": 3}""");
+                     "from": "2027-03-01T10:00:00+01:00", "until": "2027-03-01T18:00:00+01:00", "options": 3, "draws": 2}""");
         } catch (JsonProcessingException impossible) {
             throw new AssertionError(impossible);
         }

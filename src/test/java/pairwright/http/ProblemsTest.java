@@ -39,11 +39,11 @@ class ProblemsTest {
         Reply reply = Serving.ask("""
                 {"words": 4, "source": [], "ways": {}, "dynamics": 1, "room": true, "character": ["warm", 7, null], "limits": {"mics": "x", "phantom": "no",
                  "preampGainDb": "loud", "preampNoiseDbu": [], "onlyFamilies": ["ribbons"], "onlyMicTypes": 1, "tape": 1},
-                 "neighbours": [3, {"distanceM": "far", "who": 1}], "circumstances": 3, "options": 1.5, "from": "tomorrow", "until": "+12000-01-01T00:00:00Z", "mood": 1}""");
+                 "neighbours": [3, {"distanceM": "far", "who": 1}], "circumstances": 3, "options": 1.5, "draws": "many", "from": "tomorrow", "until": "+12000-01-01T00:00:00Z", "mood": 1}""");
         assertProblem(400, reply);
         assertEquals(List.of("/mood", "/words", "/source", "/ways", "/dynamics", "/room", "/character/1", "/character/2", "/limits/tape", "/limits/mics",
                 "/limits/phantom", "/limits/preampGainDb", "/limits/preampNoiseDbu", "/limits/onlyFamilies/0", "/limits/onlyMicTypes", "/neighbours/0",
-                "/neighbours/1/who", "/neighbours/1/source", "/neighbours/1/distanceM", "/circumstances", "/options", "/from", "/until"), places(reply));
+                "/neighbours/1/who", "/neighbours/1/source", "/neighbours/1/distanceM", "/circumstances", "/options", "/from", "/until", "/draws"), places(reply));
     }
 
     @Test
@@ -52,9 +52,9 @@ class ProblemsTest {
                 {"words": "", "source": "snare", "room": "small", "ways": ["brushes"], "dynamics": ["loudly"], "character": ["dark", "sad"], "circumstances": ["rain"],
                  "limits": {"mics": 0, "preampGainDb": 500, "preampNoiseDbu": 0, "onlyMicTypes": ["ribbon"], "withoutMicTypes": ["x"]},
                  "neighbours": [{"source": "drums", "distanceM": 0, "angleDegrees": 1000}],
-                 "options": 7, "from": "2027-03-01T10:00:00+01:00", "until": "2027-03-01T10:00:00+01:00"}""");
+                 "options": 7, "draws": 5000, "from": "2027-03-01T10:00:00+01:00", "until": "2027-03-01T10:00:00+01:00"}""");
         assertProblem(400, reply);
-        assertEquals(List.of("/source", "/room", "/character/1", "/ways/0", "/dynamics/0", "/circumstances/0", "/options", "/limits/mics", "/limits/preampGainDb",
+        assertEquals(List.of("/source", "/room", "/character/1", "/ways/0", "/dynamics/0", "/circumstances/0", "/options", "/draws", "/limits/mics", "/limits/preampGainDb",
                 "/limits/preampNoiseDbu", "/limits/onlyMicTypes/0", "/limits/withoutMicTypes/0", "/neighbours/0/source", "/neighbours/0/distanceM",
                 "/neighbours/0/angleDegrees", "/until"), places(reply));
         assertTrue(reply.json().at("/errors/0/says").asText().contains("snare-drum"), "the nearest id is offered: " + reply.body());
