@@ -145,7 +145,7 @@ final class Pairs {
     private Paired paired(PairRecipe recipe, Technique technique, Placed first, Placed second) {
         int firstPlace = recipe.first().micTypes().indexOf(first.mic().id());
         int secondPlace = recipe.second().micTypes().indexOf(second.mic().id());
-        boolean known = firstPlace >= 0 && secondPlace >= 0 && !Placements.habitsOfItsOwn(scene);
+        boolean known = !recipe.seldom() && firstPlace >= 0 && secondPlace >= 0 && !Placements.habitsOfItsOwn(scene);
         double knownShare = known ? Math.max(LEAST_SHARE, 1 - SHARE_PER_PLACE * (firstPlace + secondPlace)) : 0;
         boolean opposite = first.position().opposite() != second.position().opposite();
         return new Paired(first, second, technique, known, knownShare, scene.question().techniques().contains(technique.id()), recipe.why(), technique.invertSecond() || opposite,

@@ -8,9 +8,10 @@ import java.util.List;
  * @param technique id of the technique
  * @param first where the first microphone goes and what is used there
  * @param second the same for the second
+ * @param seldom whether it works but is not what the trade reaches for, so that custom speaks neither for nor against it
  * @param why what the two add to each other
  */
-public record PairRecipe(String technique, Part first, Part second, String why) {
+public record PairRecipe(String technique, Part first, Part second, boolean seldom, String why) {
     /**
      * One half of a pair.
      *

@@ -141,7 +141,7 @@ class AnswersPageTest {
                 .map(Pattern::id).collect(Collectors.joining("/"))) + (habit.positions().isEmpty() ? "" : " at " + String.join(", ", habit.positions()));
         List<Candidate> holding = verdict.candidates().stream().filter(candidate -> holds(habit, candidate.first())
                 || !candidate.isSingle() && holds(habit, candidate.second())).toList();
-        return "- " + name + ". " + outcome(holding, habit.rank() == HabitRank.AVOID, chosen) + "\n";
+        return "- " + name + ". " + outcome(holding, habit.rank() == HabitRank.AVOID, habit.rank() != HabitRank.AVOID, chosen) + "\n";
     }
 
     private static boolean holds(Habit habit, Judged judged) {
@@ -153,7 +153,7 @@ class AnswersPageTest {
         List<Candidate> holding = verdict.candidates().stream().filter(candidate -> !candidate.isSingle()
                 && candidate.technique().equals(recipe.technique())
                 && holds(recipe.first(), candidate.first()) && holds(recipe.second(), candidate.second())).toList();
-        return "- pair: " + recipe.technique() + ", " + part(recipe.first()) + " and " + part(recipe.second()) + ". " + outcome(holding, false, chosen) + "\n";
+        return "- pair" + (recipe.seldom() ? ", seldom" : "") + ": " + recipe.technique() + ", " + part(recipe.first()) + " and " + part(recipe.second()) + ". " + outcome(holding, false, !recipe.seldom(), chosen) + "\n";
     }
 
     private static boolean holds(PairRecipe.Part part, Judged judged) {
@@ -165,9 +165,9 @@ class AnswersPageTest {
         return (part.micTypes().isEmpty() ? "any" : String.join("/", part.micTypes())) + " at " + part.position();
     }
 
-    private static String outcome(List<Candidate> holding, boolean avoid, List<Candidate> chosen) {
+    private static String outcome(List<Candidate> holding, boolean avoid, boolean usual, List<Candidate> chosen) {
         if (holding.isEmpty()) {
-            return avoid ? "Never offered." : "**Ruled out** or outside what was tried.";
+            return avoid ? "Never offered." : marked("Ruled out", usual) + " or outside what was tried.";
         }
         for (int i = 0; i < chosen.size(); i++) {
             if (holding.contains(chosen.get(i))) {
@@ -180,7 +180,12 @@ class AnswersPageTest {
             Candidate like = chosen.stream().filter(shown -> shown.idea().equals(best.idea())).findFirst().orElse(chosen.get(0));
             return "A variant of option " + (chosen.indexOf(like) + 1) + ", " + behind(best, like) + ".";
         }
-        return (avoid ? "Behind: " : "**Behind**: ") + behind(best, last) + against(best) + ".";
+        return marked("Behind", usual) + ": " + behind(best, last) + against(best) + ".";
+    }
+
+    /** What an engineer expects to see and does not is set in bold, for whoever reads the page. */
+    private static String marked(String word, boolean usual) {
+        return usual ? "**" + word + "**" : word;
     }
 
     private static String behind(Candidate best, Candidate other) {

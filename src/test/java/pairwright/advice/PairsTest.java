@@ -79,6 +79,16 @@ class PairsTest {
         assertEquals(0.4, share("small-condenser-cardioid", "small-condenser-supercardioid"), 1e-9);
     }
 
+    @Test
+    void aPairTheTradeSeldomUsesIsTriedButNotSaidToBeCustom() {
+        Workshop cowbell = Workshop.of("cowbell");
+        givenOne(cowbell, "handheld-moving-coil", "mouth", 0.3);
+        givenOne(cowbell, "small-condenser-cardioid", "mouth", 0.3);
+        Pairs.Pair pair = only(cowbell, "contrast-on-one-spot");
+        assertFalse(pair.paired().known());
+        assertEquals(0, pair.paired().knownShare());
+    }
+
     private double share(String over, String under) {
         Workshop snare = Workshop.of("snare-drum");
         given.clear();
