@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 import pairwright.catalogue.CatalogueReader;
 import pairwright.catalogue.CatalogueStore;
 import pairwright.model.Catalogue;
+import pairwright.model.Mount;
 import pairwright.model.Neighbour;
 import pairwright.model.Request;
 import pairwright.model.Room;
@@ -109,7 +110,8 @@ public final class KnowledgeStore {
 
     /**
      * Rules that compile may still trip over a number that is not there for a lead or in the open air, and that would end every question.
-     * A source of each kind of signal, indoors and out, with and without a neighbour, shows it before anybody asks.
+     * A source of each kind of signal, with a contact or a lead among its places, indoors and out, with and without a neighbour, shows it
+     * before anybody asks.
      */
     private List<String> tryOut(Knowledge knowledge) {
         Advisor advisor = new Advisor(() -> knowledge);
@@ -118,7 +120,7 @@ public final class KnowledgeStore {
         try {
             for (Signal signal : Signal.values()) {
                 Source source = catalogue.sources().values().stream().filter(one -> one.signal() == signal)
-                        .max(Comparator.comparingInt(one -> one.positions().size())).orElse(null);
+                        .max(Comparator.comparing(KnowledgeStore::isWiredToo).thenComparing(one -> one.positions().size())).orElse(null);
                 if (source != null) {
                     advisor.ask(trial(source, null, List.of()));
                     advisor.ask(trial(source, outdoors, List.of(new Neighbour(source.id(), 1, 90))));
@@ -129,6 +131,11 @@ public final class KnowledgeStore {
             return List.of(house + ": no question can be answered with what is there: " + tripped.getMessage()
                     + ". Maybe a rule reads a number that does not always apply: ask first whether it is there, as in predicted.headroomDb != null");
         }
+    }
+
+    /** A contact or a lead has no sound pressure: numbers that are there for every place in the air are missing there. */
+    private static boolean isWiredToo(Source source) {
+        return source.positions().stream().anyMatch(position -> position.mount() == Mount.CONTACT || position.mount() == Mount.LEAD);
     }
 
     private static Request trial(Source source, String room, List<Neighbour> neighbours) {
