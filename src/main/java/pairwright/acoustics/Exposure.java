@@ -28,6 +28,11 @@ public final class Exposure {
             return criterionDba;
         }
 
+        /** What a tenfold dose adds to the average level, dB. */
+        public double averageSlopeDb() {
+            return averageSlopeDb;
+        }
+
         /** The rise that halves the time, dB. */
         public double exchangeDb() {
             return exchangeDb;

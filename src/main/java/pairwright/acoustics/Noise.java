@@ -8,8 +8,8 @@ public final class Noise {
     private static final double BOLTZMANN_J_PER_K = 1.380649e-23;
     private static final double ZERO_CELSIUS_K = 273.15;
 
-    /** How input noise is measured. */
-    private static final double TEST_SOURCE_OHM = 150;
+    /** The source input noise is stated with. */
+    public static final double TEST_SOURCE_OHM = 150;
     private static final double AUDIO_BANDWIDTH_HZ = 20_000;
     private static final double ROOM_TEMPERATURE_C = 20;
 
@@ -50,12 +50,23 @@ public final class Noise {
      * noise below that of 150 ohm alone (-130.9 dBu) cannot be and is refused; it usually is an A-weighted or shorted figure.
      */
     public static double passiveNoiseDba(double inputNoiseDbu, double resistanceOhm, double sensitivityMvPerPa) {
-        double sourceDbu = johnsonDbu(TEST_SOURCE_OHM, AUDIO_BANDWIDTH_HZ, ROOM_TEMPERATURE_C);
+        return inputNoiseDbSpl(inputNoiseWithDbu(inputNoiseDbu, resistanceOhm), sensitivityMvPerPa)
+                + WHITE_NOISE_A_WEIGHTED_DB;
+    }
+
+    /**
+     * Input noise with another resistance than the 150 ohm it is stated for,
+     * {@code 10 lg(10^(EIN/10) - 10^(N150/10) + 10^(NR/10))} dBu, N being thermal noise. Refused as above.
+     */
+    public static double inputNoiseWithDbu(double inputNoiseDbu, double resistanceOhm) {
+        double sourceDbu = resistorDbu(TEST_SOURCE_OHM);
         Check.within("inputNoiseDbu", inputNoiseDbu, sourceDbu, 300);
         double amplifierPower = Decibels.toPowerRatio(inputNoiseDbu) - Decibels.toPowerRatio(sourceDbu);
-        double microphonePower =
-                Decibels.toPowerRatio(johnsonDbu(resistanceOhm, AUDIO_BANDWIDTH_HZ, ROOM_TEMPERATURE_C));
-        return inputNoiseDbSpl(Decibels.ofPowerRatio(amplifierPower + microphonePower), sensitivityMvPerPa)
-                + WHITE_NOISE_A_WEIGHTED_DB;
+        return Decibels.ofPowerRatio(amplifierPower + Decibels.toPowerRatio(resistorDbu(resistanceOhm)));
+    }
+
+    /** Thermal noise of a resistance as input noise is stated: unweighted over 20 kHz at 20 Celsius; ohm, dBu. */
+    public static double resistorDbu(double resistanceOhm) {
+        return johnsonDbu(resistanceOhm, AUDIO_BANDWIDTH_HZ, ROOM_TEMPERATURE_C);
     }
 }

@@ -19,14 +19,21 @@ public final class Proximity {
      * pattern; positive infinity exactly at any other null, where there is nothing far away to compare with.
      */
     public static double boostDb(double coefficient, double distanceM, double frequencyHz, double angleDegrees) {
+        double ratio = nearFieldRatio(coefficient, distanceM, frequencyHz, angleDegrees);
+        return Decibels.ofPowerRatio(1 + ratio * ratio);
+    }
+
+    /**
+     * What the curve of the wave adds, a quarter turn late, against what is heard far away at that angle:
+     * {@code B cos angle / (k r (A + B cos angle))}. On the axis the corner frequency over the frequency. 0 where the gradient hears
+     * nothing; infinite at a null.
+     */
+    public static double nearFieldRatio(double coefficient, double distanceM, double frequencyHz, double angleDegrees) {
         double response = FirstOrder.response(coefficient, angleDegrees);
         double gradient = response - coefficient;
         double waveNumberDistance = waveNumber(frequencyHz) * Check.distanceM("distanceM", distanceM);
         // first: a figure-8 at 90 degrees has no response either
-        if (gradient == 0) {
-            return 0;
-        }
-        return Decibels.ofPowerRatio(1 + Math.pow(gradient / (waveNumberDistance * response), 2));
+        return gradient == 0 ? 0 : gradient / (waveNumberDistance * response);
     }
 
     /** {@link #boostDb} and no more than {@link #PLANNING_CAP_DB}; dB, metres, hertz, degrees. */

@@ -30,7 +30,8 @@ public final class StandStability {
             }
         }
 
-        private double edgeM() {
+        /** How far the nearest line between two feet lies from the column, metres: where it tips. */
+        public double edgeM() {
             return legs == ROUND_BASE ? footRadiusM : footRadiusM * Math.cos(Math.PI / legs);
         }
     }
@@ -75,6 +76,16 @@ public final class StandStability {
             }
         }
         return worstDegrees;
+    }
+
+    /** What tips the stand about the edge whose outward normal makes an angle with the boom, newton metres. */
+    public static double tippingNm(Stand stand, double edgeDegrees, Load... loads) {
+        return GRAVITY_M_PER_S2 * tipping(stand, Check.angleDegrees("edgeDegrees", edgeDegrees), loads);
+    }
+
+    /** What holds it about that edge, newton metres: the stand itself, and loads behind the edge. */
+    public static double holdingNm(Stand stand, double edgeDegrees, Load... loads) {
+        return GRAVITY_M_PER_S2 * holding(stand, Check.angleDegrees("edgeDegrees", edgeDegrees), loads);
     }
 
     /**

@@ -38,6 +38,11 @@ public final class StereoPair {
             return fullTimeMs;
         }
 
+        /** The power to which each share of a full difference is taken. */
+        public double exponent() {
+            return exponent;
+        }
+
         private double shift(double levelDb, double timeMs) {
             return part(levelDb / fullLevelDb) + part(timeMs / fullTimeMs);
         }
@@ -108,6 +113,21 @@ public final class StereoPair {
     }
 
     /**
+     * How far toward a loudspeaker a far source is heard, {@code (dL / full level)^p + (dt / full time)^p}: 0 in the middle, 1 at
+     * the loudspeaker; a difference that pulls the other way counts below 0. Infinite where the far microphone has its null.
+     */
+    public static double shift(
+            Model model, double coefficient, double spacingM, double includedDegrees, double angleDegrees) {
+        return model.shift(levelDifferenceDb(coefficient, includedDegrees, angleDegrees),
+                timeDifferenceMs(spacingM, angleDegrees));
+    }
+
+    /** How strong the side is against the mid when it is a level higher or lower, {@code 10^(dB / 20)}. */
+    public static double sideToMidRatio(double sideToMidDb) {
+        return Decibels.toRatio(Check.within("sideToMidDb", sideToMidDb, -120, 120));
+    }
+
+    /**
      * The coincident pair that mid plus and minus side makes: {@code B' = sqrt(B^2 + g^2)}, coefficient {@code A / (A + B')},
      * half angle {@code atan(g / B)}, gain {@code A + B'}, for a mid of {@code A + B cos} and a figure-8 whose axis gain is g
      * times the mid's. Exact for ideal patterns in one spot. Source: trigonometry; Eargle.
@@ -132,12 +152,6 @@ public final class StereoPair {
             throw Check.refused("includedDegrees", "must leave some mid: less than 180 for a figure-8", includedDegrees);
         }
         return new MidSide(coefficient / mid, (1 - coefficient) * Degrees.sin(includedDegrees / 2) / mid);
-    }
-
-    private static double shift(
-            Model model, double coefficient, double spacingM, double includedDegrees, double degrees) {
-        return model.shift(
-                levelDifferenceDb(coefficient, includedDegrees, degrees), timeDifferenceMs(spacingM, degrees));
     }
 
     private static double crossing(

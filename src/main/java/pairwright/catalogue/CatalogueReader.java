@@ -19,6 +19,7 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import pairwright.model.Catalogue;
+import pairwright.model.Nearest;
 import pairwright.model.Vocabulary;
 
 /** Reads a catalogue folder, or a house folder laid over a catalogue. */

@@ -18,6 +18,7 @@ import pairwright.model.Character;
 import pairwright.model.Habit;
 import pairwright.model.MicFamily;
 import pairwright.model.MicType;
+import pairwright.model.Nearest;
 import pairwright.model.PairRecipe;
 import pairwright.model.Pattern;
 import pairwright.model.PatternData;

@@ -19,6 +19,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import pairwright.model.Nearest;
 
 /** The schema of one kind of entry, and its findings in plain words. */
 final class EntrySchema {

@@ -321,7 +321,7 @@ final class AnswerText {
         wrapped(lead, indent, words, WIDTH).forEach(line -> text.append(line).append('\n'));
     }
 
-    private static List<String> wrapped(String lead, String indent, String words, int width) {
+    static List<String> wrapped(String lead, String indent, String words, int width) {
         List<String> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder(lead);
         boolean empty = true;
@@ -338,10 +338,15 @@ final class AnswerText {
         return lines;
     }
 
+    /** Words without anything that could command a terminal. */
+    static String harmless(String words) {
+        return COMMANDS.matcher(words).replaceAll(" ");
+    }
+
     /** Words short enough for a line. What came in is said back in parts, and nothing in it can command a terminal. */
     private static List<String> pieces(String words, int longest) {
         List<String> pieces = new ArrayList<>();
-        for (String word : COMMANDS.matcher(words).replaceAll(" ").strip().split(" +")) {
+        for (String word : harmless(words).strip().split(" +")) {
             String rest = word;
             while (rest.length() > longest) {
                 int cut = Character.isHighSurrogate(rest.charAt(longest - 1)) ? longest - 1 : longest;

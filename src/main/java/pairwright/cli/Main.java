@@ -12,7 +12,7 @@ import picocli.CommandLine.Spec;
         description = "Which microphones to put on which source, and why.",
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
-        subcommands = {Ask.class, Serve.class, Check.class},
+        subcommands = {Ask.class, NumberCommand.class, Serve.class, Check.class},
         footer = {"", "Try: pairwright ask \"brushed snare, quiet jazz trio, small room\""})
 public final class Main implements Runnable {
     static final int UNUSABLE = 2;
@@ -37,6 +37,6 @@ public final class Main implements Runnable {
 
     @Override
     public void run() {
-        throw new ParameterException(spec.commandLine(), "Say what to do: ask, serve or check");
+        throw new ParameterException(spec.commandLine(), "Say what to do: ask, number, serve or check");
     }
 }

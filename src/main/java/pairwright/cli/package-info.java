@@ -1,2 +1,2 @@
-/** The way in from a terminal: serve, ask, check. */
+/** The way in from a terminal: ask, number, serve, check. */
 package pairwright.cli;

@@ -1,5 +1,8 @@
 package pairwright.http;
 
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import io.javalin.http.Context;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -43,6 +46,30 @@ final class Body {
                     ? Problem.of(408, TOO_SLOW)
                     : Problem.of(400, "The body broke off. Send it again, and in full"));
         }
+    }
+
+    /**
+     * The JSON object a body is.
+     *
+     * @param example one that would do
+     * @throws BadRequest 400
+     */
+    static JsonNode object(String body, ObjectMapper json, String example) {
+        if (body.isBlank()) {
+            throw new BadRequest(Problem.of(400, "The body is empty. Send a JSON object such as " + example));
+        }
+        JsonNode root;
+        try {
+            root = json.readTree(body);
+        } catch (JsonProcessingException broken) {
+            var place = broken.getLocation();
+            throw new BadRequest(Problem.of(400, "The body is not JSON: it breaks at line " + (place == null ? 1 : place.getLineNr())
+                    + ", column " + (place == null ? 1 : place.getColumnNr()) + ". Check quotes, commas, brackets and repeated names there"));
+        }
+        if (!root.isObject()) {
+            throw new BadRequest(Problem.of(400, "The body is " + RequestBody.kind(root) + ", not an object. Send one such as " + example));
+        }
+        return root;
     }
 
     private static byte[] bytes(InputStream in, int mostMs) throws IOException {

@@ -1,5 +1,6 @@
 package pairwright.http;
 
+import java.util.ArrayList;
 import java.util.List;
 import pairwright.model.Fault;
 
@@ -14,6 +15,7 @@ import pairwright.model.Fault;
  */
 record Problem(String type, String title, int status, String detail, List<Fault> errors) {
     static final String MEDIA_TYPE = "application/problem+json";
+    private static final int MOST_FAULTS = 50;
 
     static Problem of(int status, String detail) {
         return of(status, detail, List.of());
@@ -22,6 +24,16 @@ record Problem(String type, String title, int status, String detail, List<Fault>
     /** A problem of one or more faults; the detail says the first. */
     static Problem of(int status, List<Fault> errors) {
         return of(status, errors.get(0).says() + (errors.size() == 1 ? "" : " (" + errors.size() + " faults, all under errors)"), errors);
+    }
+
+    /** The faults to say: thousands are counted and not all listed. */
+    static List<Fault> listed(List<Fault> faults) {
+        if (faults.size() <= MOST_FAULTS) {
+            return List.copyOf(faults);
+        }
+        List<Fault> first = new ArrayList<>(faults.subList(0, MOST_FAULTS));
+        first.add(new Fault("", (faults.size() - MOST_FAULTS) + " more faults are not listed. Mend these first"));
+        return first;
     }
 
     private static Problem of(int status, String detail, List<Fault> errors) {

@@ -1,6 +1,5 @@
 package pairwright.http;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.time.DateTimeException;
@@ -30,7 +29,6 @@ final class RequestBody {
             "onlyMicTypes", "withoutMicTypes");
     private static final Set<String> NEIGHBOUR = Set.of("source", "distanceM", "angleDegrees");
     private static final int MOST_ENTRIES = 1000;
-    private static final int MOST_FAULTS = 50;
     private static final Pattern RFC_3339 = Pattern.compile("\\d{4}-\\d\\d-\\d\\d[Tt]\\d\\d:\\d\\d:\\d\\d(\\.\\d{1,9})?([Zz]|[+-]\\d\\d:\\d\\d)");
 
     private final List<Fault> faults = new ArrayList<>();
@@ -44,35 +42,12 @@ final class RequestBody {
      * @throws BadRequest with status 400 and every fault of form
      */
     static Request read(String body, ObjectMapper json) {
-        if (body.isBlank()) {
-            throw new BadRequest(Problem.of(400, "The body is empty. Send a JSON object such as {\"words\": \"brushed snare, small room\"}"));
-        }
-        JsonNode root;
-        try {
-            root = json.readTree(body);
-        } catch (JsonProcessingException broken) {
-            var place = broken.getLocation();
-            throw new BadRequest(Problem.of(400, "The body is not JSON: it breaks at line " + (place == null ? 1 : place.getLineNr())
-                    + ", column " + (place == null ? 1 : place.getColumnNr()) + ". Check quotes, commas, brackets and repeated names there"));
-        }
         RequestBody reader = new RequestBody();
-        if (!root.isObject()) {
-            throw new BadRequest(Problem.of(400, "The body is " + kind(root) + ", not an object. Send {\"words\": \"...\"}"));
-        }
-        Request request = reader.request(root);
+        Request request = reader.request(Body.object(body, json, "{\"words\": \"brushed snare, small room\"}"));
         if (!reader.faults.isEmpty()) {
-            throw new BadRequest(Problem.of(400, reader.listed()));
+            throw new BadRequest(Problem.of(400, Problem.listed(reader.faults)));
         }
         return request;
-    }
-
-    private List<Fault> listed() {
-        if (faults.size() <= MOST_FAULTS) {
-            return List.copyOf(faults);
-        }
-        List<Fault> first = new ArrayList<>(faults.subList(0, MOST_FAULTS));
-        first.add(new Fault("", (faults.size() - MOST_FAULTS) + " more faults are not listed. Mend these first"));
-        return first;
     }
 
     private Request request(JsonNode root) {
@@ -285,7 +260,8 @@ final class RequestBody {
         return entry ? "entry " + (Integer.parseInt(last) + 1) + " of " + name(at.substring(0, slash)) : last;
     }
 
-    private static String kind(JsonNode node) {
+    /** What a value is, said back. */
+    static String kind(JsonNode node) {
         if (node.isTextual()) {
             return "the text \"" + Shown.of(node.textValue()) + "\"";
         }

@@ -91,10 +91,11 @@ final class Routes {
         get(routes, "/metrics", context -> context.contentType("text/plain; version=0.0.4; charset=utf-8").result(metrics.scrape()));
         get(routes, "/openapi.yaml", context -> context.contentType("application/yaml; charset=utf-8").result(openApi));
         get(routes, "/schema/{name}", this::schema);
+        new NumbersRoutes(json, bodyMs).add(routes);
     }
 
     /** HEAD says the same as GET, less the body, which the server leaves out. */
-    private static void get(RoutesConfig routes, String path, Handler handler) {
+    static void get(RoutesConfig routes, String path, Handler handler) {
         routes.get(path, handler);
         routes.head(path, handler);
     }
@@ -168,6 +169,10 @@ final class Routes {
     }
 
     private void answer(Context context, Object entry) {
+        answer(context, json, entry);
+    }
+
+    static void answer(Context context, ObjectMapper json, Object entry) {
         context.contentType("application/json; charset=utf-8").result(write(json, entry));
     }
 

@@ -1,7 +1,7 @@
 package pairwright.model;
 
 /**
- * A number a rule used.
+ * A number a rule used, or one that was worked out.
  *
  * @param name as in the answer or the catalogue entry it comes from
  * @param value the number

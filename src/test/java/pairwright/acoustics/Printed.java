@@ -6,14 +6,14 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.OptionalDouble;
 
 /** Compares a result with a printed figure, to half its last digit: a table cannot promise more. */
-final class Printed {
+public final class Printed {
     // a figure that ends in 5 may have been rounded either way
     private static final double SLACK = 1e-9;
 
     private Printed() {
     }
 
-    static void thenPrints(String printed, double actual) {
+    public static void thenPrints(String printed, double actual) {
         if (printed.endsWith("Infinity")) {
             assertEquals(Double.parseDouble(printed), actual);
             return;
@@ -24,7 +24,7 @@ final class Printed {
         assertEquals(Double.parseDouble(printed), actual, half + SLACK);
     }
 
-    static void thenPrints(String printed, OptionalDouble actual) {
+    public static void thenPrints(String printed, OptionalDouble actual) {
         if (printed.equals("none")) {
             assertTrue(actual.isEmpty(), () -> "expected none, was " + actual);
             return;

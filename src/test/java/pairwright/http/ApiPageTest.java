@@ -8,8 +8,11 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -36,6 +39,26 @@ class ApiPageTest {
     }
 
     @Test
+    void theNumberOnThePageIsWorkedAsOnThePage() throws IOException {
+        Reply reply = Serving.post(Serving.port(), "/api/numbers/proximity", "application/json",
+                region("number request").getBytes(StandardCharsets.UTF_8));
+        assertEquals(200, reply.status(), reply.body());
+        same("number answer", printed(reply.json()));
+    }
+
+    @Test
+    void thePageListsTheCalculations() throws IOException {
+        StringBuilder table = new StringBuilder("| id | answers | inputs |\n|---|---|---|\n");
+        Serving.get("/api/numbers").json().path("entries").forEach(entry -> {
+            List<String> inputs = new ArrayList<>();
+            entry.path("inputs").forEach(input -> inputs.add("`" + input.path("name").asText() + "`" + (input.path("required").asBoolean() ? "" : "?")));
+            table.append("| `").append(entry.path("id").asText()).append("` | ").append(entry.path("answers").asText()).append(" | ")
+                    .append(String.join(", ", inputs)).append(" |\n");
+        });
+        same("numbers", table.toString());
+    }
+
+    @Test
     void everyAddressOnThePageIsDescribedAndTheOtherWayRound() throws IOException {
         String page = Files.readString(PAGE);
         Serving.OPEN_API.tree().path("paths").fieldNames().forEachRemaining(path -> {
@@ -45,7 +68,7 @@ class ApiPageTest {
         Matcher addresses = Pattern.compile("`(?:GET |POST )?(/[a-z][a-z./]*)").matcher(page);
         while (addresses.find()) {
             String address = addresses.group(1);
-            assertTrue(Serving.OPEN_API.tree().path("paths").has(address) || address.equals("/api/rules/") || address.equals("/schema/"), address);
+            assertTrue(Serving.OPEN_API.tree().path("paths").has(address) || address.equals("/api/rules/") || address.equals("/api/numbers/") || address.equals("/schema/"), address);
         }
     }
 
@@ -87,7 +110,7 @@ class ApiPageTest {
     }
 
     private static Matcher find(String name, String page) {
-        Matcher region = Pattern.compile("<!-- region: " + name + "[^\\n]*-->\\n```json\\n(.*?)```\\n<!-- endregion -->", Pattern.DOTALL).matcher(page);
+        Matcher region = Pattern.compile("<!-- region: " + name + " \\([^\\n]*-->\\n(?:```json\\n)?(.*?)(?:```\\n)?<!-- endregion -->", Pattern.DOTALL).matcher(page);
         assertTrue(region.find(), "docs/api.md has no region " + name);
         return region;
     }

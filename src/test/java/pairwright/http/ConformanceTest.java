@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -155,6 +156,24 @@ class ConformanceTest {
             answer.findValuesAsText("technique").stream().filter(one -> !one.equals("single")).forEach(one -> named.add("/api/techniques/" + one));
         });
         named.forEach(address -> assertEquals(200, Serving.get(address).status(), address));
+    }
+
+    @Test
+    void everyCalculationThatIsListedCanBeWorked() {
+        List<String> wrong = new ArrayList<>();
+        JsonNode entries = read("/api/numbers", "/api/numbers", wrong).path("entries");
+        assertEquals(16, entries.size());
+        entries.forEach(entry -> {
+            String address = "/api/numbers/" + entry.path("id").asText();
+            Reply reply = Serving.post(Serving.port(), address, "application/json", entry.path("example").toString().getBytes(StandardCharsets.UTF_8));
+            assertEquals(200, reply.status(), reply.body());
+            Serving.OPEN_API.faults("POST", "/api/numbers/{id}", reply).forEach(fault -> wrong.add(address + ": " + fault));
+            assertEquals(entry.path("id"), reply.json().path("id"));
+            assertTrue(reply.json().path("result").size() > 0 && reply.json().path("steps").size() > 1, reply.body());
+            assertEquals(reply.body(), Serving.post(Serving.port(), address, "application/json",
+                    reply.json().path("inputs").toString().getBytes(StandardCharsets.UTF_8)).body(), "what was used, sent back");
+        });
+        assertEquals(List.of(), wrong);
     }
 
     @Test

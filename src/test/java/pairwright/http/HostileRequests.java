@@ -8,9 +8,13 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Random;
 import java.util.function.Supplier;
+import pairwright.numbers.CalculationInfo;
+import pairwright.numbers.Input;
+import pairwright.numbers.Numbers;
 
 /** Requests nobody in their right mind sends, the same ones for the same seed. */
 final class HostileRequests {
+    private static final Numbers NUMBERS = new Numbers();
     private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
     private static final List<String> FIELDS = List.of("words", "source", "ways", "dynamics", "room", "character", "limits", "neighbours", "circumstances",
             "techniques", "options", "draws", "from", "until");
@@ -43,7 +47,7 @@ final class HostileRequests {
 
     Hostile next() {
         return pick(List.<Supplier<Hostile>>of(this::noise, this::truncated, this::deep, this::huge, this::twice, this::wrongTypes, this::wrongTypes, this::sound, this::sound, this::unicode,
-                this::endless, this::invented, this::invented, this::headers, this::traversal, this::methods, this::types, this::queries, this::flipped,
+                this::endless, this::invented, this::invented, this::numbers, this::numbers, this::headers, this::traversal, this::methods, this::types, this::queries, this::flipped,
                 this::broken)).get();
     }
 
@@ -160,6 +164,23 @@ final class HostileRequests {
                     .append(value(depth + 1)).append(i > 1 ? "," : "");
         }
         return text.append(kind == 3 ? "]" : "}").toString();
+    }
+
+    /** Calculations with inputs that are missing, odd, unknown or at an edge. */
+    private Hostile numbers() {
+        CalculationInfo info = pick(NUMBERS.all());
+        StringBuilder body = new StringBuilder("{");
+        for (Input input : info.inputs()) {
+            if (random.nextInt(5) > 0) {
+                String edge = input.least() == null ? "\"" + pick(input.choices()) + "\"" : pick(List.of(input.least(), input.most())).toString();
+                String value = random.nextInt(3) == 0 ? pick(ODD_VALUES) : random.nextInt(4) == 0 ? "[" + edge + ", " + pick(ODD_VALUES) + "]" : edge;
+                body.append(body.length() > 1 ? ", \"" : "\"").append(input.name()).append(random.nextInt(20) == 0 ? "s" : "").append("\": ").append(value);
+            }
+        }
+        byte[] bytes = body.append("}").toString().getBytes(StandardCharsets.UTF_8);
+        String id = random.nextInt(20) == 0 ? pick(List.of("%00", "..", "proximty", "x".repeat(900), "%F0%9F%A5%81", "%")) : info.id();
+        return new Hostile("numbers", Serving.joined("POST /api/numbers/" + id + " HTTP/1.1\r\nHost: localhost\r\nConnection: close\r\nContent-Type: application/json\r\n"
+                + "Content-Length: " + bytes.length + "\r\n\r\n", bytes), null);
     }
 
     private Hostile headers() {

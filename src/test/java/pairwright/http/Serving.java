@@ -38,7 +38,11 @@ final class Serving {
     }
 
     static Reply post(int port, String type, byte[] body) {
-        return send(port, joined("POST /api/ask HTTP/1.1\r\nHost: localhost\r\nConnection: close\r\n" + (type == null ? "" : "Content-Type: " + type + "\r\n")
+        return post(port, "/api/ask", type, body);
+    }
+
+    static Reply post(int port, String target, String type, byte[] body) {
+        return send(port, joined("POST " + target + " HTTP/1.1\r\nHost: localhost\r\nConnection: close\r\n" + (type == null ? "" : "Content-Type: " + type + "\r\n")
                 + "Content-Length: " + body.length + "\r\n\r\n", body));
     }
 

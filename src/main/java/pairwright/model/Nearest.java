@@ -1,16 +1,16 @@
-package pairwright.catalogue;
+package pairwright.model;
 
 import java.util.Collection;
 import java.util.Locale;
 import java.util.Optional;
 
 /** The known word somebody most likely meant. */
-final class Nearest {
+public final class Nearest {
     private Nearest() {
     }
 
     /** The known word with the fewest letters different, if they are few. */
-    static Optional<String> to(String written, Collection<String> known) {
+    public static Optional<String> to(String written, Collection<String> known) {
         String best = null;
         int fewest = Math.max(2, written.length() / 4) + 1;
         for (String word : known) {
@@ -24,7 +24,7 @@ final class Nearest {
     }
 
     /** What to do about an unknown word: the nearest one, or the whole list. */
-    static String remedy(String written, Collection<String> known) {
+    public static String remedy(String written, Collection<String> known) {
         return to(written, known).map(word -> "Did you mean " + word + "?").orElseGet(() ->
                 known.isEmpty() ? "Take it out; none is known" : "Use one of " + String.join(", ", known));
     }
