@@ -9,7 +9,7 @@ import pairwright.model.Pattern;
 /**
  * A pickup pattern somebody named.
  *
- * @param name its word, or "pattern with A = 0.37"
+ * @param name its word, or "pattern with omni part 0.37"
  * @param coefficient its omni part, 0 to 1
  */
 record Pickup(String name, double coefficient) {
@@ -35,6 +35,6 @@ record Pickup(String name, double coefficient) {
     }
 
     static Pickup of(double coefficient) {
-        return new Pickup("pattern with A = " + Figures.of(coefficient), coefficient);
+        return new Pickup("pattern with omni part " + Figures.of(coefficient), coefficient);
     }
 }

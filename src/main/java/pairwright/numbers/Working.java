@@ -46,12 +46,12 @@ final class Working {
 
     /** The answer in a sentence, with {} for each number. */
     void says(String sentence, Object... shown) {
-        says = Figures.in(sentence, shown);
+        says = Figures.told(sentence, shown);
     }
 
     /** Where it holds, or what to mind at these inputs. */
     void holds(String sentence, Object... shown) {
-        validity.add(Figures.in(sentence, shown));
+        validity.add(Figures.told(sentence, shown));
     }
 
     void note(String sentence, Object... shown) {
@@ -76,7 +76,7 @@ final class Working {
     }
 
     private void caution(Severity severity, String sentence, Object... shown) {
-        cautions.add(new NumberCaution(severity, Figures.in(sentence, shown)));
+        cautions.add(new NumberCaution(severity, Figures.told(sentence, shown)));
     }
 
     private static String figure(double value, String unit) {

@@ -39,7 +39,7 @@ class WorkedValuesTest {
         assertEquals("peakDbfs", peak.name());
         // 36 dB over the running level at -18, less 3.01 for the sine
         assertEquals(14.99, peak.value(), 0.005);
-        assertTrue(worked.cautions().stream().anyMatch(caution -> caution.says().contains("14.99 dBFS and clip")), worked.cautions().toString());
+        assertTrue(worked.cautions().stream().anyMatch(caution -> caution.says().contains("15 dBFS and clip")), worked.cautions().toString());
     }
 
     @Test
