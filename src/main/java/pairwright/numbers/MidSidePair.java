@@ -40,7 +40,9 @@ final class MidSidePair implements Calculation {
         OptionalDouble angle = StereoPair.recordingDegrees(Model.FULL_AT_15_DB, coefficient, 0, included);
         if (angle.isPresent()) {
             double half = angle.getAsDouble() / 2;
-            out.step("Level difference of that pair at {} degrees, a full shift", StereoPair.levelDifferenceDb(coefficient, included, half), "dB", half);
+            out.step("Level difference of that pair at {} degrees, a full shift: 20 lg(abs({} + (1 - {}) × cos({}° - {}° / 2)) / abs({} + (1 - {}) × "
+                    + "cos({}° + {}° / 2)))", StereoPair.levelDifferenceDb(coefficient, included, half), "dB",
+                    half, coefficient, coefficient, half, included, coefficient, coefficient, half, included);
             out.result("recordingAngleDegrees", out.step("Recording angle: 2 × {}", angle.getAsDouble(), "degrees", half), "degrees");
             out.says("It is a pair of patterns with A = {}, {} degrees apart, and spreads a scene of {} degrees.", coefficient, included,
                     angle.getAsDouble());

@@ -44,9 +44,11 @@ final class RecordingAngle implements Calculation {
         double includedDegrees = in.number(INCLUDED);
         OptionalDouble usual = angle(out, "recordingAngleDegrees", Model.FULL_AT_15_DB, omni, spacingM, includedDegrees);
         OptionalDouble other = angle(out, "otherModelDegrees", Model.FULL_AT_18_DB, omni, spacingM, includedDegrees);
+        double shift = differences(out, Model.FULL_AT_15_DB, omni, spacingM, includedDegrees, SHOWN_DEGREES);
         // beyond the loudspeaker there is nowhere to go
-        double shift = Math.min(1, differences(out, Model.FULL_AT_15_DB, omni, spacingM, includedDegrees, SHOWN_DEGREES));
-        out.result("imageAt30Share", out.step("A source 30 degrees off the middle is heard on its way to the loudspeaker, at most 1, at", shift, "1"), "1");
+        double image = out.step(Double.isFinite(shift) ? "Image of a source {} degrees off the middle, 1 being the loudspeaker: min(1, {})"
+                : "Image of a source {} degrees off the middle, at the loudspeaker", Math.min(1, shift), "1", SHOWN_DEGREES, shift);
+        out.result("imageAt30Share", image, "1");
         if (usual.isPresent()) {
             out.says("The pair spreads {} degrees over the whole width between the loudspeakers{}.", usual.getAsDouble(),
                     other.isPresent() ? ", " + Figures.of(other.getAsDouble()) + " by the other model" : "");

@@ -116,15 +116,15 @@ final class StandTipping implements Calculation {
 
     private static void verdict(Working out, double ratio) {
         if (ratio < 1) {
-            out.says("It falls: what holds is only {} of what tips.", ratio);
+            out.says("It falls: what holds is only {} times what tips.", ratio);
             out.danger("A ratio of {} falls over as soon as it is let go. Do not let go: less reach, a leg under the boom, a heavier stand or a "
                     + "counterweight first.", ratio);
         } else if (ratio < StandStability.SAFE_RATIO) {
-            out.says("It stands, but not safely: what holds is {} of what tips, and 2 are wanted.", ratio);
+            out.says("It stands, but not safely: what holds is {} times what tips, and 2 is wanted.", ratio);
             out.danger("With a ratio of {} a knock or a pulled cable brings it down. Turn a leg under the boom, add sandbags, or shorten the reach.",
                     ratio);
         } else {
-            out.says(Double.isFinite(ratio) ? "It stands: what holds is {} of what tips, and 2 are wanted."
+            out.says(Double.isFinite(ratio) ? "It stands: what holds is {} times what tips, and 2 is wanted."
                     : "It stands: nothing hangs beyond the feet.", ratio);
         }
         out.holds("For a rigid stand at rest on a level floor, boom level, clutches tight. A slope, a knock, a cable, soft floor or wind ask for more "
