@@ -25,8 +25,8 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import pairwright.acoustics.OctaveCurve;
 import pairwright.model.Catalogue;
-import pairwright.model.Nearest;
 import pairwright.model.MicType;
+import pairwright.model.Nearest;
 import pairwright.model.Vocabulary;
 
 /** Reads a catalogue folder, or a house folder laid over a catalogue. */

@@ -31,7 +31,7 @@ final class HouseRules {
      */
     record Most(long firings, long millis) {
         /** A rule fires once for a placement or pair, of which a question has a few thousand. */
-        static final Most USUAL = new Most(100_000, 3_000);
+        static final Most USUAL = new Most(100_000, 10_000);
     }
 
     private HouseRules(Engine engine, Map<String, RuleCompiler.Written> written, String version, Most most) {
