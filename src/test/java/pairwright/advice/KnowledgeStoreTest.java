@@ -206,8 +206,8 @@ class KnowledgeStoreTest {
         write("rules/studio.drl", RULE + second.replace("$p.mic().needsLoadOhm()", "$p.distanceM()"));
         assertTrue(store.reload());
         assertEquals(List.of(), store.faults());
-        assertTrue(advisor.ask(Request.of("snare in a stairwell")).options().stream().flatMap(option -> option.reasons().stream())
-                .anyMatch(reason -> reason.rule().equals("HOUSE-002")));
+        assertNotNull(store.current().rules().rule("HOUSE-002"), "the corrected rule is in use");
+        assertEquals(store.current().rules().version(), advisor.ask(Request.of("snare in a stairwell")).rulesVersion());
     }
 
     @Test
