@@ -39,7 +39,10 @@ public final class Advisor {
      * @throws UnusableQuestion with every fault of the request
      */
     public Answer ask(Request request) {
-        Knowledge now = knowledge.get();
+        return Knowledge.answered(knowledge, now -> ask(request, now));
+    }
+
+    private static Answer ask(Request request, Knowledge now) {
         Meaning meaning = Questions.of(request, now.catalogue(), now.reader());
         Question question = meaning.question();
         if (question.source() == null) {
