@@ -3,9 +3,11 @@ package pairwright.search;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Predicate;
+import pairwright.model.Ask;
 import pairwright.model.Catalogue;
 import pairwright.model.Reading;
 
@@ -21,7 +23,7 @@ final class Names {
     /** Of names that are about as near, those of sources are meant more often. */
     private static final double SOURCES_FIRST = 0.05;
 
-    private record Name(Reading entry, List<String> spellings) {
+    private record Name(Reading entry, String phrase, List<String> spellings) {
     }
 
     private record Near(Reading entry, double score) {
@@ -40,13 +42,41 @@ final class Names {
         catalogue.rooms().values().forEach(room -> add("room", room.id(), room.name(), room.words()));
         catalogue.characters().values().forEach(wanted -> add("character", wanted.id(), wanted.name(), wanted.words()));
         catalogue.mics().values().forEach(mic -> add("mic-type", mic.id(), mic.name(), mic.words()));
+        var words = catalogue.words();
+        words.ways().forEach(way -> add("way", way.id(), way.name(), way.words()));
+        words.circumstances().forEach(circumstance -> add("circumstance", circumstance.id(), circumstance.name(), circumstance.words()));
+        catalogue.techniques().values().forEach(technique -> add("technique", technique.id(), technique.name(), technique.words()));
     }
 
     private void add(String as, String id, String name, List<String> words) {
         var entry = new Reading("", as, id, name);
-        names.add(new Name(entry, spellings(id.replace('-', ' '))));
-        names.add(new Name(entry, spellings(name)));
-        words.forEach(word -> names.add(new Name(entry, spellings(word))));
+        add(entry, id.replace('-', ' '));
+        add(entry, name);
+        words.forEach(word -> add(entry, word));
+    }
+
+    private void add(Reading entry, String phrase) {
+        names.add(new Name(entry, phrase, spellings(phrase)));
+    }
+
+    /** Phrases with a word that an unknown one may be a misspelling of, nearest first, one of each entry. */
+    List<Ask.Choice> misspelt(String words, int most) {
+        var typed = spellings(words);
+        if (typed.size() != 1 || !speller.isCorrectable(typed.get(0))) {
+            return List.of();
+        }
+        var best = new LinkedHashMap<Reading, Ask.Choice>();
+        names.stream().filter(name -> !name.entry().as().equals("mic-type"))
+                .map(name -> new Spelt(name, name.spellings().stream().mapToInt(known -> speller.edits(typed.get(0), known)).min().orElse(9)))
+                .filter(spelt -> spelt.edits() <= Speller.editsAllowed(typed.get(0)))
+                // of several phrases with the word the shortest says it best
+                .sorted(Comparator.comparingInt(Spelt::edits).thenComparing(spelt -> spelt.name().spellings().size()))
+                .forEach(spelt -> best.putIfAbsent(spelt.name().entry(), new Ask.Choice(spelt.name().phrase(),
+                        spelt.name().entry().as(), spelt.name().entry().id(), spelt.name().entry().name())));
+        return best.values().stream().limit(most).toList();
+    }
+
+    private record Spelt(Name name, int edits) {
     }
 
     private static List<String> spellings(String phrase) {

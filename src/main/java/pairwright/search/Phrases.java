@@ -85,8 +85,11 @@ final class Phrases {
             if (entries != null) {
                 var spelling = spelling(tokens, first, end);
                 var exact = entries.stream().filter(entry -> entry.spelling().equals(spelling)).toList();
-                var ids = (exact.isEmpty() ? entries : exact).stream().map(Entry::id).distinct().toList();
-                return new Tag(kind, ids, first, end, !exact.isEmpty());
+                var near = exact.isEmpty() ? entries.stream().filter(entry -> Inflection.isSame(entry.spelling(), spelling)).toList()
+                        : exact;
+                if (!near.isEmpty()) {
+                    return new Tag(kind, near.stream().map(Entry::id).distinct().toList(), first, end, !exact.isEmpty());
+                }
             }
         }
         return null;

@@ -98,15 +98,15 @@ class SentencesTest {
                 .formatted(source, ways, dynamics, room, character, sorted(limits), neighbours, circumstances, notUnderstood);
     }
 
-    private static String sorted(String limits) {
+    static String sorted(String limits) {
         return List.of(limits.split(" ")).stream().sorted().collect(Collectors.joining(" "));
     }
 
-    private static String neighbour(Neighbour neighbour) {
+    static String neighbour(Neighbour neighbour) {
         return neighbour.source() + "@" + number(neighbour.distanceM()) + "/" + number(neighbour.angleDegrees());
     }
 
-    private static String limits(Limits limits) {
+    static String limits(Limits limits) {
         var said = new ArrayList<String>();
         if (limits.phantom() != null) {
             said.add("phantom=" + limits.phantom());
@@ -130,7 +130,7 @@ class SentencesTest {
     }
 
     /** Families as the table says them: by the words' ids, in the order they came. */
-    private static String families(List<MicFamily> families) {
+    static String families(List<MicFamily> families) {
         var left = new ArrayList<>(families);
         var ids = new ArrayList<String>();
         while (!left.isEmpty()) {
