@@ -11,17 +11,18 @@ import pairwright.model.Vocabulary;
 final class Ambiguities {
 
     private final List<Vocabulary.Ambiguity> entries;
-    private final Phrases words = new Phrases(Kind.SOURCE);
+    private final Phrases words;
     /** For each entry, by reading. */
     private final List<Map<String, Phrases>> clues = new ArrayList<>();
 
-    Ambiguities(List<Vocabulary.Ambiguity> entries) {
+    Ambiguities(List<Vocabulary.Ambiguity> entries, Cutter cutter) {
         this.entries = List.copyOf(entries);
+        words = new Phrases(Kind.SOURCE);
         for (var entry : entries) {
-            words.add(Integer.toString(clues.size()), entry.words());
+            words.add(Integer.toString(clues.size()), entry.words(), cutter);
             var byReading = new HashMap<String, Phrases>();
             entry.clues().forEach(clue -> byReading.computeIfAbsent(clue.reading(), reading -> new Phrases(Kind.SOURCE))
-                    .add(clue.reading(), clue.words()));
+                    .add(clue.reading(), clue.words(), cutter));
             clues.add(byReading);
         }
     }
@@ -37,6 +38,7 @@ final class Ambiguities {
                 .map(place -> clues.get(place).get(reading))
                 .map(phrases -> phrases.tags(sentence.tokens()).stream()
                         .filter(clue -> clue.end() <= source.first() || clue.first() >= source.end())
+                        .filter(clue -> sentence.tags(Kind.TECHNIQUE).noneMatch(technique -> technique.covers(clue)))
                         .filter(clue -> sentence.modifierBefore(clue).filter(found -> found.ids().contains("without")).isEmpty())
                         .toList())
                 .orElse(List.of());

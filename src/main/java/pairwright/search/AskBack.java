@@ -1,6 +1,5 @@
 package pairwright.search;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
@@ -57,8 +56,8 @@ final class AskBack {
     void others(String used, List<Tag> rest, List<String> ids) {
         var choices = ids.stream().map(id -> source("source", id)).distinct().toList();
         boolean isOne = rest.size() == 1;
-        var words = rest.stream().map(sentence::words).map(AskBack::quoted).distinct().collect(Collectors.joining(", "));
-        draft.ask(new Ask(sentence.words(rest.get(0)), "Answered for " + small(lexicon.source(used).name()) + ". " + words
+        var named = rest.stream().map(sentence::words).distinct().map(AskBack::quoted).collect(Collectors.collectingAndThen(Collectors.toList(), words -> joined(words, " and ")));
+        draft.ask(new Ask(sentence.words(rest.get(0)), "Answered for " + small(lexicon.source(used).name()) + ". " + named
                 + (isOne ? " was understood as a source too: ask for it on its own, " : " were understood as sources too: ask for each on its own, ")
                 + listed(choices) + ", or say \"next to\" before " + (isOne ? "it if it plays" : "those that play") + " in the same room.",
                 choices));
@@ -86,9 +85,12 @@ final class AskBack {
     }
 
     private static String listed(List<Ask.Choice> choices) {
-        var says = new ArrayList<>(choices.stream().map(choice -> quoted(choice.say())).distinct().toList());
-        var last = says.remove(says.size() - 1);
-        return says.isEmpty() ? last : String.join(", ", says) + " or " + last;
+        return joined(choices.stream().map(choice -> quoted(choice.say())).distinct().toList(), " or ");
+    }
+
+    private static String joined(List<String> words, String last) {
+        int end = words.size() - 1;
+        return end == 0 ? words.get(0) : String.join(", ", words.subList(0, end)) + last + words.get(end);
     }
 
     private static String quoted(String words) {

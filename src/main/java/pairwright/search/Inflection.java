@@ -9,7 +9,7 @@ import java.util.Set;
 final class Inflection {
 
     private static final int SHORTEST_BENT = 3;
-    private static final Set<String> BENDING = Set.of("", "s", "es", "e", "ed", "d", "ing", "y", "ies", "ied", "n", "en", "a", "o");
+    private static final Set<String> BENDING = Set.of("", "s", "es", "e", "ed", "d", "ing", "y", "ies", "ied", "n", "en");
 
     private Inflection() {
     }

@@ -20,6 +20,8 @@ final class Names {
     /** Of 1; below it two names only look alike by chance. */
     private static final double NEAR = 0.6;
     private static final int LONGEST_QUERY = 12;
+    /** Shorter words are a letter from too many others. */
+    private static final int SHORTEST_ASKED_BACK = 6;
     /** Of names that are about as near, those of sources are meant more often. */
     private static final double SOURCES_FIRST = 0.05;
 
@@ -32,42 +34,44 @@ final class Names {
     private final List<Name> names = new ArrayList<>();
     private final Speller speller;
 
-    Names(Catalogue catalogue, Speller speller) {
+    Names(Catalogue catalogue, Speller speller, Cutter cutter) {
         this.speller = speller;
-        catalogue.sources().values().forEach(source -> add("source", source.id(), source.name(), source.words()));
+        catalogue.sources().values().forEach(source -> add("source", source.id(), source.name(), source.words(), cutter));
         catalogue.words().names().stream().filter(more -> catalogue.sources().containsKey(more.source()))
-                .forEach(more -> add("source", more.source(), catalogue.sources().get(more.source()).name(), more.words()));
+                .forEach(more -> add("source", more.source(), catalogue.sources().get(more.source()).name(), more.words(), cutter));
         catalogue.words().ambiguities().forEach(word -> word.readings().stream().filter(catalogue.sources()::containsKey)
-                .forEach(id -> add("source", id, catalogue.sources().get(id).name(), word.words())));
-        catalogue.rooms().values().forEach(room -> add("room", room.id(), room.name(), room.words()));
-        catalogue.characters().values().forEach(wanted -> add("character", wanted.id(), wanted.name(), wanted.words()));
-        catalogue.mics().values().forEach(mic -> add("mic-type", mic.id(), mic.name(), mic.words()));
+                .forEach(id -> add("source", id, catalogue.sources().get(id).name(), word.words(), cutter)));
+        catalogue.rooms().values().forEach(room -> add("room", room.id(), room.name(), room.words(), cutter));
+        catalogue.characters().values().forEach(wanted -> add("character", wanted.id(), wanted.name(), wanted.words(), cutter));
+        catalogue.mics().values().forEach(mic -> add("mic-type", mic.id(), mic.name(), mic.words(), cutter));
         var words = catalogue.words();
-        words.ways().forEach(way -> add("way", way.id(), way.name(), way.words()));
-        words.circumstances().forEach(circumstance -> add("circumstance", circumstance.id(), circumstance.name(), circumstance.words()));
-        catalogue.techniques().values().forEach(technique -> add("technique", technique.id(), technique.name(), technique.words()));
+        words.ways().forEach(way -> add("way", way.id(), way.name(), way.words(), cutter));
+        words.circumstances().forEach(circumstance -> add("circumstance", circumstance.id(), circumstance.name(), circumstance.words(), cutter));
+        catalogue.techniques().values().forEach(technique -> add("technique", technique.id(), technique.name(), technique.words(), cutter));
     }
 
-    private void add(String as, String id, String name, List<String> words) {
+    private void add(String as, String id, String name, List<String> words, Cutter cutter) {
         var entry = new Reading("", as, id, name);
-        add(entry, id.replace('-', ' '));
-        add(entry, name);
-        words.forEach(word -> add(entry, word));
+        add(entry, id.replace('-', ' '), cutter);
+        add(entry, name, cutter);
+        words.forEach(word -> add(entry, word, cutter));
     }
 
-    private void add(Reading entry, String phrase) {
-        names.add(new Name(entry, phrase, spellings(phrase)));
+    private void add(Reading entry, String phrase, Cutter cutter) {
+        names.add(new Name(entry, phrase, spellings(cutter.tokens(phrase))));
     }
 
     /** Phrases with a word that an unknown one may be a misspelling of, nearest first, one of each entry. */
     List<Ask.Choice> misspelt(String words, int most) {
-        var typed = spellings(words);
-        if (typed.size() != 1 || !speller.isCorrectable(typed.get(0))) {
+        var typed = spellings(Text.tokens(words));
+        if (typed.size() != 1 || typed.get(0).length() < SHORTEST_ASKED_BACK || !speller.isCorrectable(typed.get(0))) {
             return List.of();
         }
         var best = new LinkedHashMap<Reading, Ask.Choice>();
         names.stream().filter(name -> !name.entry().as().equals("mic-type"))
                 .map(name -> new Spelt(name, name.spellings().stream().mapToInt(known -> speller.edits(typed.get(0), known)).min().orElse(9)))
+                // a known word of a longer name is no misspelling, but a room is known by any of its words
+                .filter(spelt -> spelt.edits() > 0 || spelt.name().entry().as().equals("room"))
                 .filter(spelt -> spelt.edits() <= Speller.editsAllowed(typed.get(0)))
                 // of several phrases with the word the shortest says it best
                 .sorted(Comparator.comparingInt(Spelt::edits).thenComparing(spelt -> spelt.name().spellings().size()))
@@ -76,15 +80,20 @@ final class Names {
         return best.values().stream().limit(most).toList();
     }
 
+    /** Whether words are ordinary ones that only look like a name. */
+    boolean isOrdinary(String words) {
+        return spellings(Text.tokens(words)).stream().allMatch(speller::isOrdinary);
+    }
+
     private record Spelt(Name name, int edits) {
     }
 
-    private static List<String> spellings(String phrase) {
-        return Text.tokens(phrase).stream().map(Token::spelling).toList();
+    private static List<String> spellings(List<Token> tokens) {
+        return tokens.stream().map(Token::spelling).toList();
     }
 
     List<Reading> nearest(String words, Predicate<Reading> kinds, int most) {
-        var wanted = spellings(words);
+        var wanted = spellings(Text.tokens(words));
         if (wanted.isEmpty() || wanted.size() > LONGEST_QUERY) {
             return List.of();
         }

@@ -31,12 +31,13 @@ public final class SentenceReader {
 
     /** Takes the words of the catalogue's entries and of its vocabulary. */
     public SentenceReader(Catalogue catalogue) {
-        tagger = new Tagger(catalogue);
+        var cutter = new Cutter();
+        tagger = new Tagger(catalogue, cutter);
         speller = new Speller(tagger.correctStems(), Ordinary.words());
         lexicon = new Lexicon(catalogue);
         ambiguities = new Ambiguities(catalogue.words().ambiguities().stream()
-                .filter(entry -> catalogue.sources().keySet().containsAll(entry.readings())).toList());
-        names = new Names(catalogue, speller);
+                .filter(entry -> catalogue.sources().keySet().containsAll(entry.readings())).toList(), cutter);
+        names = new Names(catalogue, speller, cutter);
     }
 
     /**
@@ -142,7 +143,7 @@ public final class SentenceReader {
                 break;
             }
             var choices = new LinkedHashSet<>(names.misspelt(words, SUGGESTIONS));
-            if (isUnanswered && near.size() < SUGGESTIONS) {
+            if (isUnanswered && near.size() < SUGGESTIONS && !names.isOrdinary(words)) {
                 var sources = names.nearest(words, entry -> entry.as().equals("source"), SUGGESTIONS - near.size());
                 near.addAll(sources);
                 sources.stream().map(AskBack::named)

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.apache.lucene.search.spell.LuceneLevenshteinDistance;
 
@@ -77,6 +78,10 @@ final class Speller {
                 .toList();
     }
 
+    boolean isOrdinary(String typed) {
+        return ordinary.contains(typed);
+    }
+
     /** Whether a word may be a misspelling: letters alone, neither short nor endless, and no ordinary word. */
     boolean isCorrectable(String typed) {
         return typed.length() >= SHORTEST_WORD && typed.length() <= LONGEST_WORD && typed.chars().allMatch(Character::isLetter)
@@ -110,19 +115,19 @@ final class Speller {
         boolean isSwapped = shared == typed.length() && shared == known.length();
         boolean isReplaced = known.length() == typed.length() && !isSwapped;
         boolean isLikely = isSwapped || known.length() > 4 && typed.length() > 3
-                && (!isReplaced || edits > 1 || typed.length() > 4 && isLikelyReplaced(typed, known));
+                && (!isReplaced || typed.length() > 4 && isLikelyReplaced(typed, known))
+                // what differs at its end as well is another word, or a name
+                && (edits < 2 || typed.charAt(typed.length() - 1) == known.charAt(known.length() - 1));
         return edits <= editsAllowed(typed) && isLikely ? Optional.of(new Candidate(new Known(known, stems.get(known)), edits, shared))
                 : Optional.empty();
     }
 
     private static boolean isLikelyReplaced(String typed, String known) {
-        int at = 0;
-        while (at < typed.length() - 1 && typed.charAt(at) == known.charAt(at)) {
-            at++;
-        }
-        char one = typed.charAt(at);
-        char other = known.charAt(at);
-        return ALIKE.stream().anyMatch(group -> group.indexOf(one) >= 0 && group.indexOf(other) >= 0);
+        return IntStream.range(0, typed.length()).allMatch(at -> isAlike(typed.charAt(at), known.charAt(at)));
+    }
+
+    private static boolean isAlike(char one, char other) {
+        return one == other || ALIKE.stream().anyMatch(group -> group.indexOf(one) >= 0 && group.indexOf(other) >= 0);
     }
 
     static int editsAllowed(String typed) {
