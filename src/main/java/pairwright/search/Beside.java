@@ -91,7 +91,9 @@ final class Beside {
         }
         if (source.ids().size() > 1) {
             source.ids().forEach(other -> draft.alsoReads(sentence.words(source), "neighbour", other, lexicon.source(other).name()));
-            askBack.whichNeighbour(source);
+            if (!sentence.words(source).equalsIgnoreCase(name)) {
+                askBack.whichNeighbour(source);
+            }
         }
         var usual = lexicon.neighbour(words.id());
         return new Neighbour(source.id(), distance.map(Amounts.Amount::value).orElse(usual.distanceM()), usual.angleDegrees());

@@ -20,6 +20,8 @@ final class Names {
     /** Of 1; below it two names only look alike by chance. */
     private static final double NEAR = 0.6;
     private static final int LONGEST_QUERY = 12;
+    /** More edits than any misspelling has. */
+    private static final int MANY = 9;
     /** Shorter words are a letter from too many others. */
     private static final int SHORTEST_ASKED_BACK = 6;
     /** Of names that are about as near, those of sources are meant more often. */
@@ -69,10 +71,10 @@ final class Names {
         }
         var best = new LinkedHashMap<Reading, Ask.Choice>();
         names.stream().filter(name -> !name.entry().as().equals("mic-type"))
-                .map(name -> new Spelt(name, name.spellings().stream().mapToInt(known -> speller.edits(typed.get(0), known)).min().orElse(9)))
+                .map(name -> new Spelt(name, name.spellings().stream().mapToInt(known -> speller.edits(typed.get(0), known)).min().orElse(MANY)))
                 // a known word of a longer name is no misspelling, but a room is known by any of its words
                 .filter(spelt -> spelt.edits() > 0 || spelt.name().entry().as().equals("room"))
-                .filter(spelt -> spelt.edits() <= Speller.editsAllowed(typed.get(0)))
+                .filter(spelt -> spelt.edits() < MANY)
                 // of several phrases with the word the shortest says it best
                 .sorted(Comparator.comparingInt(Spelt::edits).thenComparing(spelt -> spelt.name().spellings().size()))
                 .forEach(spelt -> best.putIfAbsent(spelt.name().entry(), new Ask.Choice(spelt.name().phrase(),

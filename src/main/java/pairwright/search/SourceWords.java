@@ -56,7 +56,7 @@ final class SourceWords {
         var readings = weighed(named, sameAgain);
         var best = readings.get(0);
         boolean isAmbiguous = readings.size() > 1;
-        boolean isSaid = !isAmbiguous || best.isSaid(readings.get(1));
+        boolean isSaid = !isAmbiguous || best.isSaid(readings.get(1)) || isName(named, best.id());
         boolean isPointedAt = isAmbiguous && best.isPointedAt(readings.get(1));
         boolean isAnswered = isSaid || isPointedAt || ambiguities.of(sentence, named).filter(entry -> entry.farApart()).isEmpty();
         var ids = readings.stream().map(Weighed::id).toList();
@@ -84,6 +84,11 @@ final class SourceWords {
         }
         offer(rest, best.id());
         return best.id();
+    }
+
+    /** Whether words are the very name of a source, accents too: "flute" is no "flûte", which may be a recorder. */
+    private boolean isName(Tag named, String source) {
+        return sentence.words(named).equalsIgnoreCase(lexicon.source(source).name());
     }
 
     /** "A guitar through an amplifier" is one thing said twice; "a viola and a guitar" and "a viola, a guitar" are two. */

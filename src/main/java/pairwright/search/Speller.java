@@ -88,12 +88,9 @@ final class Speller {
                 && !ordinary.contains(typed);
     }
 
-    /** Letters that differ between two words; many where they do not even start alike. */
+    /** Letters that differ between a word and one it may be a misspelling of; many where it cannot be one. */
     int edits(String typed, String known) {
-        if (known.length() < SHORTEST_WORD || Math.abs(typed.length() - known.length()) > 2 || typed.charAt(0) != known.charAt(0)) {
-            return LONGEST_WORD;
-        }
-        return editsBetween(known, typed);
+        return known.length() < 2 ? LONGEST_WORD : typed.equals(known) ? 0 : candidate(typed, known).map(Candidate::edits).orElse(LONGEST_WORD);
     }
 
     /** How alike two words are, 0 to 1. */
@@ -130,7 +127,7 @@ final class Speller {
         return one == other || ALIKE.stream().anyMatch(group -> group.indexOf(one) >= 0 && group.indexOf(other) >= 0);
     }
 
-    static int editsAllowed(String typed) {
+    private static int editsAllowed(String typed) {
         return typed.length() < LONG_WORD ? 1 : 2;
     }
 
