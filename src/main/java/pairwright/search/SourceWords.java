@@ -27,8 +27,8 @@ final class SourceWords {
         this.askBack = askBack;
     }
 
-    /** A reading of an ambiguous word, and what speaks for it: the way of playing, that it is said again, other words. */
-    private record Weighed(String id, long ways, long again, List<Tag> clues) {
+    /** A reading of an ambiguous word, and what speaks for it: the way of playing, that it is said again, other words, its own entry. */
+    private record Weighed(String id, long ways, long again, List<Tag> clues, boolean own) {
 
         boolean isSaid(Weighed next) {
             return ways > next.ways || ways == next.ways && again > next.again;
@@ -91,6 +91,11 @@ final class SourceWords {
         return sentence.words(named).equalsIgnoreCase(lexicon.source(source).name());
     }
 
+    /** Whether a source is called just so, accents too: a "Flügel" is a piano, a "flugel" a horn. */
+    private boolean isOwnWord(Tag named, String source) {
+        return isName(named, source) || lexicon.source(source).words().stream().anyMatch(sentence.words(named)::equalsIgnoreCase);
+    }
+
     /** "A guitar through an amplifier" is one thing said twice; "a viola and a guitar" and "a viola, a guitar" are two. */
     private boolean isSaidTogether(Tag named, Tag other) {
         return other.first() >= named.end() && other.first() - named.end() <= SAME_THING_REACH
@@ -105,9 +110,10 @@ final class SourceWords {
                 .map(id -> new Weighed(id,
                         ways.stream().filter(way -> knownWay(id, way).isPresent()).count(),
                         sameAgain.stream().filter(other -> other.ids().contains(id)).count(),
-                        named.ids().size() == 1 ? List.of() : ambiguities.clues(sentence, named, id)))
+                        named.ids().size() == 1 ? List.of() : ambiguities.clues(sentence, named, id),
+                        isOwnWord(named, id)))
                 .sorted(Comparator.comparingLong(Weighed::ways).thenComparingLong(Weighed::again)
-                        .thenComparingInt(reading -> reading.clues().size()).reversed())
+                        .thenComparingInt(reading -> reading.clues().size()).thenComparing(Weighed::own).reversed())
                 .toList();
     }
 
