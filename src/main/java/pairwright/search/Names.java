@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 import pairwright.model.Ask;
 import pairwright.model.Catalogue;
 import pairwright.model.Reading;
@@ -20,8 +21,6 @@ final class Names {
     /** Of 1; below it two names only look alike by chance. */
     private static final double NEAR = 0.6;
     private static final int LONGEST_QUERY = 12;
-    /** More edits than any misspelling has. */
-    private static final int MANY = 9;
     /** Shorter words are a letter from too many others. */
     private static final int SHORTEST_ASKED_BACK = 6;
     /** Of names that are about as near, those of sources are meant more often. */
@@ -34,6 +33,7 @@ final class Names {
     }
 
     private final List<Name> names = new ArrayList<>();
+    private final Map<String, List<Name>> namesByWord = new HashMap<>();
     private final Speller speller;
 
     Names(Catalogue catalogue, Speller speller, Cutter cutter) {
@@ -60,7 +60,9 @@ final class Names {
     }
 
     private void add(Reading entry, String phrase, Cutter cutter) {
-        names.add(new Name(entry, phrase, spellings(cutter.tokens(phrase))));
+        var name = new Name(entry, phrase, spellings(cutter.tokens(phrase)));
+        names.add(name);
+        name.spellings().forEach(word -> namesByWord.computeIfAbsent(word, any -> new ArrayList<>(2)).add(name));
     }
 
     /** Phrases with a word that an unknown one may be a misspelling of, nearest first, one of each entry. */
@@ -70,15 +72,9 @@ final class Names {
             return List.of();
         }
         var best = new LinkedHashMap<Reading, Ask.Choice>();
-        names.stream().filter(name -> !name.entry().as().equals("mic-type"))
-                .map(name -> new Spelt(name, name.spellings().stream().mapToInt(known -> speller.edits(typed.get(0), known)).min().orElse(MANY)))
-                // a known word of a longer name is no misspelling, but a room is known by any of its words
-                .filter(spelt -> spelt.edits() > 0 || spelt.name().entry().as().equals("room"))
-                .filter(spelt -> spelt.edits() < MANY)
-                // of several phrases with the word the shortest says it best
-                .sorted(Comparator.comparingInt(Spelt::edits).thenComparing(spelt -> spelt.name().spellings().size()))
-                .forEach(spelt -> best.putIfAbsent(spelt.name().entry(), new Ask.Choice(spelt.name().phrase(),
-                        spelt.name().entry().as(), spelt.name().entry().id(), spelt.name().entry().name())));
+        // a known word of a longer name is no misspelling, but a room is known by any of its words
+        offer(namesByWord.getOrDefault(typed.get(0), List.of()).stream().filter(name -> name.entry().as().equals("room")), best);
+        speller.near(typed.get(0)).forEach(known -> offer(namesByWord.getOrDefault(known.spelling(), List.of()).stream(), best));
         return best.values().stream().limit(most).toList();
     }
 
@@ -87,7 +83,11 @@ final class Names {
         return spellings(Text.tokens(words)).stream().allMatch(speller::isOrdinary);
     }
 
-    private record Spelt(Name name, int edits) {
+    /** Of several phrases with the word the shortest says it best. */
+    private static void offer(Stream<Name> names, Map<Reading, Ask.Choice> best) {
+        names.filter(name -> !name.entry().as().equals("mic-type")).sorted(Comparator.comparingInt(name -> name.spellings().size()))
+                .forEach(name -> best.putIfAbsent(name.entry(),
+                        new Ask.Choice(name.phrase(), name.entry().as(), name.entry().id(), name.entry().name())));
     }
 
     private static List<String> spellings(List<Token> tokens) {

@@ -88,11 +88,6 @@ final class Speller {
                 && !ordinary.contains(typed);
     }
 
-    /** Letters that differ between a word and one it may be a misspelling of; many where it cannot be one. */
-    int edits(String typed, String known) {
-        return known.length() < 2 ? LONGEST_WORD : typed.equals(known) ? 0 : candidate(typed, known).map(Candidate::edits).orElse(LONGEST_WORD);
-    }
-
     /** How alike two words are, 0 to 1. */
     double likeness(String one, String other) {
         return Math.max(0, distance.getDistance(one, other));
