@@ -62,7 +62,7 @@ public final class Advisor {
             List<RuledOut> ruledOut, List<Answer.Instead> instead) {
         return new Answer(
                 new Answer.Asked(meaning.question().words(), meaning.question(), meaning.understood(), meaning.notUnderstood(),
-                        meaning.otherReadings(), scene == null ? List.of() : scene.assumed(), scene == null ? null : scene.numbers()),
+                        meaning.otherReadings(), meaning.ask(), scene == null ? List.of() : scene.assumed(), scene == null ? null : scene.numbers()),
                 options,
                 sureness,
                 ruledOut,
