@@ -18,6 +18,7 @@ import pairwright.model.Gauge;
 import pairwright.model.Heard;
 import pairwright.model.Meaning;
 import pairwright.model.MicType;
+import pairwright.model.Mount;
 import pairwright.model.MoveKind;
 import pairwright.model.Moves;
 import pairwright.model.Option;
@@ -43,6 +44,9 @@ final class MovesCase {
     /** Distances closer than this to each other are one. */
     private static final double SAME_DISTANCE = 1.03;
     private static final double PROXIMITY_HZ = 100;
+    /** So much farther than its range a place is still the same place, for a microphone on a stand. */
+    private static final double BACK = 1.5;
+    private static final double NEXT_TO_NOTHING_DB = 0.5;
     /** What a person would not notice is not told beside what was asked for. */
     private static final double WORTH_TELLING_DB = 1;
     private static final double LITTLE_HEADROOM_DB = 6;
@@ -222,7 +226,7 @@ final class MovesCase {
         List<Trial> list = new ArrayList<>();
         if (remedy.levelDb() != null && scene.setting().source().level() != null) {
             Bench softer = new Bench(Louder.by(remedy.levelDb(), scene));
-            list.add(softer.trial(remedy, 1, standing.mics(), false));
+            list.add(softer.trial(remedy, order().get(0), standing.mics(), false));
             return list;
         }
         for (int mic : order()) {
@@ -282,9 +286,9 @@ final class MovesCase {
         if (Standing.wired(one.position())) {
             return;
         }
-        // what a place allows, unless the microphone stands beyond that already
+        // what a place allows, unless the microphone stands beyond that already; nothing stands in the way of going back
         double leastM = Math.min(one.distanceM(), one.position().distanceM().low());
-        double mostM = Math.max(one.distanceM(), one.position().distanceM().high());
+        double mostM = Math.max(one.distanceM(), one.position().distanceM().high() * (free(one.position().mount()) ? BACK : 1));
         double distanceM = Math.max(leastM, Math.min(mostM, wantedM));
         if (Math.max(distanceM / one.distanceM(), one.distanceM() / distanceM) < SAME_DISTANCE) {
             return;
@@ -294,6 +298,10 @@ final class MovesCase {
         } else {
             moved(remedy, mic, one.at(distanceM), list);
         }
+    }
+
+    private static boolean free(Mount mount) {
+        return mount == Mount.STAND || mount == Mount.BOOM || mount == Mount.OVERHEAD;
     }
 
     private void turns(Remedy remedy, int mic, List<Trial> list) {
@@ -488,7 +496,7 @@ final class MovesCase {
                 if (most == null || here == null || most - here < complaint.leastDb()) {
                     return null;
                 }
-                effect = "from " + figure(here) + " to " + figure(most) + " dB over the neighbours at the very best, for more the room does not allow";
+                effect = "from " + over(here) + " the neighbours to " + over(most) + " them at the very best, for more the room does not allow";
             }
             case GAIN -> {
                 Predicted predicted = base.placed.get(0).predicted();
@@ -537,7 +545,7 @@ final class MovesCase {
         Standing.Mic to = trial.mics.get(trial.mic - 1);
         List<String> parts = new ArrayList<>();
         if (!from.mic().id().equals(to.mic().id())) {
-            parts.add(Nested.small(from.mic().name()) + " -> " + Nested.small(to.mic().name()));
+            parts.add(Nested.named(from.mic()) + " -> " + Nested.named(to.mic()));
         }
         if (from.pattern().pattern() != to.pattern().pattern()) {
             parts.add(from.pattern().pattern().id() + " -> " + to.pattern().pattern().id());
@@ -551,7 +559,7 @@ final class MovesCase {
         if (from.aimDegrees() != to.aimDegrees() && from.position().id().equals(to.position().id())) {
             parts.add(aim(from.aimDegrees()) + " -> " + aim(to.aimDegrees()));
         }
-        return String.join(", ", parts);
+        return String.join("; ", parts);
     }
 
     private static String fromTo(double fromM, double toM) {
@@ -588,7 +596,7 @@ final class MovesCase {
     private String effect(Trial trial) {
         Moves.Changed changed = changed(trial);
         List<String> parts = new ArrayList<>();
-        if (complaint.gauge() == Gauge.TONE) {
+        if (complaint.gauge() == Gauge.TONE && gainDb(trial) != null && Math.abs(gainDb(trial)) >= NEXT_TO_NOTHING_DB) {
             parts.add(tone(trial, changed));
         }
         if (trial.pair != null && complaint.gauge() == Gauge.COMB) {
@@ -664,6 +672,10 @@ final class MovesCase {
         return shown.substring(0, shown.length() - " dB".length());
     }
 
+    private static String over(double db) {
+        return figure(Math.abs(db)) + " dB " + (db < 0 ? "under" : "over");
+    }
+
     private List<String> notes(List<Moves.Move> moves) {
         List<String> notes = new ArrayList<>();
         Double here = gauge(base, order().get(0));
@@ -674,9 +686,9 @@ final class MovesCase {
                 case TONE -> "By the numbers the set-up has " + figure(Math.abs(here)) + " dB " + (here < 0 ? "less" : "more") + " than the source itself "
                         + (complaint.fromHz().equals(complaint.toHz()) ? "at " : "from " + Figure.forPeople(complaint.fromHz(), "Hz") + " to ")
                         + Figure.forPeople(complaint.toHz(), "Hz") + ".";
-                case ROOM -> "By the numbers the source is " + figure(here) + " dB over the room.";
-                case NEIGHBOURS -> "By the numbers the source is " + figure(here) + " dB over its neighbours.";
-                case NOISE -> "By the numbers the source is " + figure(here) + " dB over the noise.";
+                case ROOM -> "By the numbers the source is " + over(here) + " the room.";
+                case NEIGHBOURS -> "By the numbers the source is " + over(here) + " its neighbours.";
+                case NOISE -> "By the numbers the source is " + over(here) + " the noise.";
                 case HEADROOM -> "By the numbers there are " + figure(here) + " dB in hand at the loudest peak.";
                 case COMB -> base.pair == null ? "One microphone combs only with what comes back from a surface near it."
                         : base.together().firstNullHz() == null ? "By the numbers the two hear it at once and cannot comb."

@@ -89,8 +89,9 @@ final class Nested {
                 : name.substring(0, 1).toLowerCase(Locale.ROOT) + name.substring(1);
     }
 
-    /** The same to begin a sentence with. */
-    static String capital(String words) {
-        return words.isEmpty() ? words : words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
+    /** A type within a sentence: what stands behind a comma goes into brackets. */
+    static String named(MicType mic) {
+        int comma = mic.name().indexOf(", ");
+        return comma < 0 ? small(mic.name()) : small(mic.name().substring(0, comma)) + " (" + mic.name().substring(comma + 2) + ")";
     }
 }

@@ -206,7 +206,7 @@ final class WhyNotCase {
         Placed mine = wanted.is(pair.first().placed()) ? pair.first().placed() : pair.second().placed();
         Placed other = mine == pair.first().placed() ? pair.second().placed() : pair.first().placed();
         int rank = all.indexOf(pair) + 1;
-        String partner = other.mic().id().equals(mine.mic().id()) ? "another of its kind" : "the " + Nested.small(other.mic().name());
+        String partner = other.mic().id().equals(mine.mic().id()) ? "another of its kind" : "the " + Nested.named(other.mic());
         return new WhyNot.InPair(pair.technique(), pair.pair().technique().name(), other.mic().id(), rank, pair.centipoints() / 100.0,
                 "As a pair with " + partner + " (" + Nested.small(pair.pair().technique().name()) + "; this one "
                         + Nested.small(mine.position().name()) + ", the other " + Nested.small(other.position().name()) + ") it has "
@@ -215,7 +215,7 @@ final class WhyNotCase {
 
     private String says(WhyNot.Standing standing, Judged best, Candidate mine, Candidate first, List<WhyNot.Loss> losses,
             List<RuledOut> ruledOut, Integer typeRank, int types, int tried, List<WhyNot.Change> found) {
-        String mic = "The " + Nested.small(wanted.mic().name());
+        String mic = "The " + Nested.named(wanted.mic());
         String end = standing == WhyNot.Standing.FIRST ? "" : found.isEmpty()
                 ? " Nothing that was tried alone brings it among the first three" + (best == null || best.ruledOut() ? " or makes it usable" : "") + " ("
                         + tried + " changes)."
@@ -224,10 +224,9 @@ final class WhyNotCase {
             case FIRST -> mic + " is the first answer already" + (first.isSingle() ? "" : ", as a half of " + named(first)) + ", with "
                     + points(first.centipoints()) + " points.";
             case NOWHERE -> mic + " cannot be set up " + (wanted.position() == null ? "at any place of this source." : "there.") + " " + needs() + end;
-            case LIMITED -> mic + " is left out: " + limits.stream().map(limit -> Nested.small(limit.says())).collect(Collectors.joining(" "))
+            case LIMITED -> mic + " is left out. " + limits.stream().map(Answer.Instead::says).collect(Collectors.joining(" "))
                     + " Otherwise it would have " + points(best.centipoints()) + " points " + at(best) + "."
-                    + (best.ruledOut() && ruledOut.stream().anyMatch(one -> !one.rule().startsWith("PWR-001"))
-                            ? " And a rule rules it out: " + ruledOut.get(ruledOut.size() - 1).says() : "") + end;
+                    + (ruledOut.isEmpty() ? "" : " " + ruledOut.get(ruledOut.size() - 1).says()) + end;
             case RULED_OUT -> mic + " is ruled out: " + ruledOut.get(0).says() + end;
             case PART -> mic + " hears only a part of the source " + at(best) + ", so it is never alone there." + end;
             case STANDS -> mic + " has " + points(mine.centipoints()) + " points " + at(best) + " and is number " + typeRank + " of " + types
@@ -273,12 +272,12 @@ final class WhyNotCase {
 
     /** A candidate in a few words. */
     static String named(Candidate candidate) {
-        String first = "the " + Nested.small(candidate.first().placed().mic().name());
+        String first = "the " + Nested.named(candidate.first().placed().mic());
         if (candidate.isSingle()) {
-            return first + " (" + Nested.small(candidate.first().placed().position().name()) + ")";
+            return first + " in the place \"" + Nested.small(candidate.first().placed().position().name()) + "\"";
         }
         String second = candidate.second().placed().mic().id().equals(candidate.mainType())
-                ? "another" : "the " + Nested.small(candidate.second().placed().mic().name());
+                ? "another" : "the " + Nested.named(candidate.second().placed().mic());
         return "the pair of " + first + " and " + second + " (" + Nested.small(candidate.pair().technique().name()) + ")";
     }
 

@@ -348,9 +348,9 @@ final class WhyNotChanges {
 
     private WhyNot.Change change(WhyNot.Alters alters, String at, String to, WhyNot.Outcome outcome, Candidate mine, Candidate rival, String words) {
         String result = switch (outcome) {
-            case FIRST -> " it comes first";
-            case SHOWN -> " it is among the first three";
-            case ALLOWED -> " it may be used";
+            case FIRST -> ", it comes first";
+            case SHOWN -> ", it is among the first three";
+            case ALLOWED -> ", it may be used";
         };
         return new WhyNot.Change(alters, at, to, outcome, mine.technique(), mine.centipoints() / 100.0,
                 rival == null ? null : rival.centipoints() / 100.0,

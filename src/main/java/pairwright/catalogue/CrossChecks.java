@@ -15,6 +15,8 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 import pairwright.model.Catalogue;
 import pairwright.model.Character;
+import pairwright.model.Complaint;
+import pairwright.model.Gauge;
 import pairwright.model.Habit;
 import pairwright.model.MicFamily;
 import pairwright.model.MicType;
@@ -73,6 +75,8 @@ final class CrossChecks {
                 source(entry.yaml(), source);
             } else if (entry.value() instanceof Character character) {
                 character(entry.yaml(), character);
+            } else if (entry.value() instanceof Complaint complaint) {
+                complaint(entry.yaml(), complaint);
             }
         }
         sharedWords();
@@ -438,6 +442,25 @@ final class CrossChecks {
     }
 
     /** No word may mean two sources unless words/ambiguities.yaml says that it does. */
+    private void complaint(YamlFile yaml, Complaint complaint) {
+        boolean tone = complaint.gauge() == Gauge.TONE;
+        if (tone && (complaint.fromHz() == null || complaint.toHz() == null)) {
+            faults.add(yaml.fault("/gauge", "gauge is tone, but " + (complaint.fromHz() == null ? "fromHz" : "toHz")
+                    + " is missing. Say in which octaves it is heard"));
+        } else if (tone && complaint.fromHz() > complaint.toHz()) {
+            faults.add(yaml.fault("/fromHz", "fromHz is above toHz. Swap them"));
+        }
+        for (int i = 0; i < complaint.moves().size(); i++) {
+            List<String> named = complaint.moves().get(i).sources();
+            for (int j = 0; j < named.size(); j++) {
+                if (!sources.contains(named.get(j))) {
+                    faults.add(yaml.fault("/moves/" + i + "/sources/" + j, "there is no source " + named.get(j) + ". "
+                            + Nearest.remedy(named.get(j), sources)));
+                }
+            }
+        }
+    }
+
     private void sharedWords() {
         Set<String> ambiguous = new HashSet<>();
         under.words().ambiguities().forEach(each -> each.words().forEach(word -> ambiguous.add(plain(word))));
