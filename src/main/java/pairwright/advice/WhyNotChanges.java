@@ -42,7 +42,7 @@ final class WhyNotChanges {
     private int tried;
 
     /** A change that helped, and how large it is among those of its kind. */
-    private record Found(WhyNot.Change change, double size) {
+    private record Found(WhyNot.Change change, double sizeRatio) {
     }
 
     WhyNotChanges(Knowledge now, Scene scene, Wanted wanted, Advisor.Verdict verdict, Judged best, WhyNot.Standing standing) {
@@ -77,7 +77,7 @@ final class WhyNotChanges {
         }
         found.sort(Comparator.<Found>comparingInt(one -> one.change().outcome().ordinal())
                 .thenComparingInt(one -> one.change().alters().ordinal())
-                .thenComparingDouble(Found::size));
+                .thenComparingDouble(Found::sizeRatio));
         Map<WhyNot.Alters, Integer> counts = new HashMap<>();
         return found.stream().map(Found::change)
                 .filter(change -> counts.merge(change.alters(), 1, Integer::sum) <= MOST_OF_A_KIND)
@@ -158,7 +158,7 @@ final class WhyNotChanges {
                 .findFirst().orElse(null);
         if (before == null) {
             found.add(new Found(change, size));
-        } else if (size < before.size()) {
+        } else if (size < before.sizeRatio()) {
             found.remove(before);
             found.add(new Found(change, size));
         }

@@ -2,7 +2,6 @@ package pairwright.advice;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -138,7 +137,7 @@ class MovesTest {
 
     @Test
     void aBoomyCloseMicrophoneGoesBackFirstAndTheLiftThatIsToldIsThatOfTheLaw() {
-        Moves moves = ask(Request.of("bass guitar amp"), one("small-condenser-cardioid", Pattern.CARDIOID, "off-axis", 0.1), "boomy");
+        Moves moves = ask(Request.of("double bass"), one("small-condenser-cardioid", Pattern.CARDIOID, "bridge", 0.1), "boomy");
         Moves.Move back = moves.moves().stream().filter(move -> move.by() == MoveKind.DISTANCE).findFirst().orElseThrow();
         assertTrue(back.changed().proximityDb() < -0.9, back.toString());
         assertTrue(back.effect().contains("less at 100 Hz"), back.effect());
@@ -227,9 +226,9 @@ class MovesTest {
     @Test
     void everyComplaintBringsAMoveAtSomeSource() {
         for (Complaint complaint : Asking.KNOWLEDGE.current().catalogue().complaints().values()) {
-            Moves moves = ask(Request.of("singing voice next to the drums"), one("large-condenser-multi-pattern", Pattern.CARDIOID, "behind-screen", 0.15), complaint.id());
-            assertFalse(moves.moves().isEmpty(), complaint.id());
-            assertNotNull(moves.option());
+            Moves voice = ask(Request.of("singing voice next to the drums"), one("large-condenser-multi-pattern", Pattern.CARDIOID, "behind-screen", 0.15), complaint.id());
+            Moves brass = ask(Request.of("trumpet next to the drums"), one("small-condenser-cardioid", Pattern.CARDIOID, "on-axis", 0.3), complaint.id());
+            assertFalse(voice.moves().isEmpty() && brass.moves().isEmpty(), complaint.id());
         }
     }
 }

@@ -193,7 +193,7 @@ class WhyNotTest {
 
     @Test
     void aPlaceThatHearsOnlyAPartIsToldApart() {
-        WhyNot whyNot = FINDER.find(new WhyNotRequest(Request.of("snare drum"), "small-condenser-cardioid", null, "under-head"));
+        WhyNot whyNot = FINDER.find(new WhyNotRequest(Request.of("snare drum, one mic"), "small-condenser-cardioid", null, "under-head"));
         assertEquals(WhyNot.Standing.PART, whyNot.standing());
         assertNull(whyNot.rank());
     }

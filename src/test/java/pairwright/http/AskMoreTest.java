@@ -35,7 +35,7 @@ class AskMoreTest {
                 "{'question': {'words': 'trumpet'}, 'micType': 'compact-ribbon'}",
                 "{'question': {'words': 'trumpet, no phantom'}, 'micType': 'small-condenser-cardioid'}",
                 "{'question': {'source': 'singing-voice'}, 'micType': 'passive-di'}",
-                "{'question': {'words': 'snare'}, 'micType': 'small-condenser-cardioid', 'position': 'under-head'}",
+                "{'question': {'words': 'snare', 'limits': {'mics': 1}}, 'micType': 'small-condenser-cardioid', 'position': 'under-head'}",
                 "{'question': {'words': 'snare'}, 'micType': 'long-ribbon', 'pattern': 'figure-8', 'position': 'over-rim'}",
                 "{'question': {'words': 'grand piano, stereo', 'limits': {'mics': 2}}, 'micType': 'large-condenser-cardioid'}",
                 "{'question': {'source': 'triangle', 'limits': {'onlyFamilies': ['ribbon'], 'preampGainDb': 20}}, 'micType': 'long-ribbon'}")) {
