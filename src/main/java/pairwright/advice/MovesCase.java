@@ -148,7 +148,7 @@ final class MovesCase {
         List<Candidate> worthWarning = new ArrayList<>(List.of(bench.candidate(base)));
         trials.stream().filter(trial -> trial.bench == bench && helps(trial)).forEach(trial -> worthWarning.add(bench.candidate(trial)));
         Explainer explainer = new Explainer(scene, now.rules(), worthWarning);
-        Option option = explainer.option(1, bench.candidate(base));
+        Option option = explainer.option(1, bench.candidate(base), null);
 
         List<Moves.Move> all = new ArrayList<>();
         for (int i = 0; i < byRemedy.size(); i++) {
@@ -468,7 +468,7 @@ final class MovesCase {
         for (Trial trial : helping) {
             Candidate candidate = trial.bench.candidate(trial);
             Explainer own = trial.bench == bench ? explainer : new Explainer(trial.bench.scene, now.rules(), List.of(candidate));
-            Option then = own.option(1, candidate);
+            Option then = own.option(1, candidate, null);
             List<Caution> fresh = fresh(option, then);
             if (fresh.stream().noneMatch(caution -> caution.severity() == Severity.DANGER)) {
                 return new Moves.Move(remedy.by(), trial.mic, remedy.says(), remedy.why(), change(trial), effect(trial), changed(trial),

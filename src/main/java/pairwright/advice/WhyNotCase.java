@@ -68,8 +68,8 @@ final class WhyNotCase {
             shown.add(first);
         }
         Explainer explainer = new Explainer(scene, now.rules(), shown);
-        Option told = mine == null ? null : explainer.option(1, mine);
-        Option firstTold = first == null ? null : explainer.option(1, first);
+        Option told = mine == null ? null : explainer.option(1, mine, null);
+        Option firstTold = first == null ? null : explainer.option(1, first, null);
         List<WhyNot.Loss> losses = mine == null || first == null ? List.of() : losses(first, mine);
         List<RuledOut> ruledOut = ruledOut(best, standing);
         WhyNotChanges changes = new WhyNotChanges(now, scene, wanted, verdict, best, standing);

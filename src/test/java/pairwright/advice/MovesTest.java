@@ -54,7 +54,7 @@ class MovesTest {
         Arbitrary<Request> questions = Combinators.combine(Arbitraries.of(catalogue.sources().keySet()),
                         Arbitraries.of(catalogue.rooms().keySet()).injectNull(0.5),
                         Arbitraries.of(List.<Neighbour>of(), List.of(new Neighbour("drum-kit", 2, 120))))
-                .as((source, room, neighbours) -> new Request(null, source, null, null, room, null, null, neighbours, null, null, null, null, null));
+                .as((source, room, neighbours) -> new Request(null, source, null, null, room, null, null, neighbours, null, null, null, null, null, 0));
         return Combinators.combine(questions, Arbitraries.integers().between(0, 2), Arbitraries.of(catalogue.complaints().keySet())).as(Case::new);
     }
 

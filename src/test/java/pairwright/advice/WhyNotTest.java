@@ -49,7 +49,7 @@ class WhyNotTest {
                         Arbitraries.of(catalogue.characters().keySet()).list().ofMaxSize(1), limits,
                         Arbitraries.of(List.<Neighbour>of(), List.of(new Neighbour("drum-kit", 2, 120))))
                 .as((source, mic, room, character, limit, neighbours) -> new WhyNotRequest(new Request(null, source, null, null, room, character, limit,
-                        neighbours, null, null, null, null, null), mic, null, null));
+                        neighbours, null, null, null, null, null, 0), mic, null, null));
     }
 
     @Property(tries = 60, shrinking = ShrinkingMode.OFF)
@@ -132,7 +132,7 @@ class WhyNotTest {
         int seen = 0;
         for (String source : List.of("snare-drum", "cello", "trumpet", "singing-voice", "cajon", "flute", "accordion", "violin")) {
             for (String mic : List.of("small-condenser-cardioid", "handheld-moving-coil", "active-ribbon", "large-condenser-cardioid", "small-condenser-omni")) {
-                WhyNot whyNot = FINDER.find(new WhyNotRequest(new Request(null, source, null, null, null, null, null, null, null, null, null, null, null), mic, null, null));
+                WhyNot whyNot = FINDER.find(new WhyNotRequest(new Request(null, source, null, null, null, null, null, null, null, null, null, null, null, 0), mic, null, null));
                 for (WhyNot.Change change : whyNot.changes()) {
                     if (change.alters() == WhyNot.Alters.DISTANCE && change.outcome() == WhyNot.Outcome.FIRST) {
                         assertTrue(change.score() > whyNot.first().score(), change.says());
@@ -201,7 +201,7 @@ class WhyNotTest {
     @Test
     void allFaultsAreFoundAtOnceEachAtItsPlace() {
         UnusableQuestion unusable = assertThrows(UnusableQuestion.class, () -> FINDER.find(new WhyNotRequest(new Request(null, "snare-drum", null, null,
-                "nowhere", null, new Limits(0, null, null, null, null, null, null, null), null, null, null, null, null, null),
+                "nowhere", null, new Limits(0, null, null, null, null, null, null, null), null, null, null, null, null, null, 0),
                 "handheld-moving-coil", Pattern.FIGURE_8, null)));
         assertEquals(List.of("/question/room", "/question/limits/mics", "/pattern"), unusable.faults().stream().map(Fault::at).toList());
         assertEquals(List.of("/question", "/micType"), assertThrows(UnusableQuestion.class,
