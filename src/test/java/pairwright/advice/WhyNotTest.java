@@ -128,24 +128,6 @@ class WhyNotTest {
     }
 
     @Test
-    void aDistanceThatWouldWinWinsWhenTheRulesJudgeItThere() {
-        int seen = 0;
-        for (String source : List.of("snare-drum", "cello", "trumpet", "singing-voice", "cajon", "flute", "accordion", "violin")) {
-            for (String mic : List.of("small-condenser-cardioid", "handheld-moving-coil", "active-ribbon", "large-condenser-cardioid", "small-condenser-omni")) {
-                WhyNot whyNot = FINDER.find(new WhyNotRequest(new Request(null, source, null, null, null, null, null, null, null, null, null, null, null, 0), mic, null, null));
-                for (WhyNot.Change change : whyNot.changes()) {
-                    if (change.alters() == WhyNot.Alters.DISTANCE && change.outcome() == WhyNot.Outcome.FIRST) {
-                        assertTrue(change.score() > whyNot.first().score(), change.says());
-                        assertEquals(whyNot.first().score(), change.rivalScore(), 1e-9);
-                        seen++;
-                    }
-                }
-            }
-        }
-        System.out.println("WhyNotTest: " + seen + " distances would win");
-    }
-
-    @Test
     void theFirstAnswerIsSaidToBeThat() {
         Option first = Asking.first(Asking.ask("trumpet"));
         WhyNot whyNot = ask("trumpet", first.mics().get(0).micType());
