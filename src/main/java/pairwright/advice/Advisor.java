@@ -61,14 +61,19 @@ public final class Advisor {
     private static Answer answer(Knowledge now, Meaning meaning, Scene scene, List<Option> options, Sureness sureness,
             List<RuledOut> ruledOut, List<Answer.Instead> instead) {
         return new Answer(
-                new Answer.Asked(meaning.question().words(), meaning.question(), meaning.understood(), meaning.notUnderstood(),
-                        meaning.otherReadings(), meaning.ask(), scene == null ? List.of() : scene.assumed(), scene == null ? null : scene.numbers()),
+                asked(meaning, scene),
                 options,
                 sureness,
                 ruledOut,
                 instead,
                 now.rules().version(),
                 now.catalogue().version());
+    }
+
+    /** The question as it was understood; without a scene when no source was. */
+    static Answer.Asked asked(Meaning meaning, Scene scene) {
+        return new Answer.Asked(meaning.question().words(), meaning.question(), meaning.understood(), meaning.notUnderstood(),
+                meaning.otherReadings(), meaning.ask(), scene == null ? List.of() : scene.assumed(), scene == null ? null : scene.numbers());
     }
 
     /** All placements as judged, and all candidates that stand, best first. */
@@ -88,7 +93,20 @@ public final class Advisor {
     }
 
     static Verdict judge(Scene scene, RuleBase rules) {
-        List<Placed> placed = Placements.of(scene);
+        List<Judged> judged = judged(scene, rules, Placements.of(scene));
+        List<Candidate> candidates = new ArrayList<>();
+        judged.stream().filter(one -> !one.ruledOut() && Placements.standsAlone(one.placed())).map(Candidate::of).forEach(candidates::add);
+        candidates.addAll(pairs(scene, rules, judged));
+        candidates.sort(Candidate.bestFirst());
+        return new Verdict(scene, judged, candidates);
+    }
+
+    /**
+     * What the rules find of single placements.
+     *
+     * @param placed numbered from 0 in the order of the list
+     */
+    static List<Judged> judged(Scene scene, RuleBase rules, List<Placed> placed) {
         List<List<Finding>> findings = new ArrayList<>(placed.size());
         placed.forEach(one -> findings.add(new ArrayList<>(8)));
         for (Finding finding : rules.score(scene.setting(), placed)) {
@@ -98,12 +116,7 @@ public final class Advisor {
         }
         List<Judged> judged = new ArrayList<>(placed.size());
         placed.forEach(one -> judged.add(Judged.of(one, findings.get(one.index()))));
-
-        List<Candidate> candidates = new ArrayList<>();
-        judged.stream().filter(one -> !one.ruledOut() && Placements.standsAlone(one.placed())).map(Candidate::of).forEach(candidates::add);
-        candidates.addAll(pairs(scene, rules, judged));
-        candidates.sort(Candidate.bestFirst());
-        return new Verdict(scene, judged, candidates);
+        return judged;
     }
 
     private static List<Candidate> pairs(Scene scene, RuleBase rules, List<Judged> judged) {
@@ -142,7 +155,7 @@ public final class Advisor {
         return List.copyOf(ways);
     }
 
-    private static Question question(Question question, Limits limits) {
+    static Question question(Question question, Limits limits) {
         return new Question(question.words(), question.source(), question.ways(), question.dynamics(), question.room(),
                 question.character(), limits, question.neighbours(), question.circumstances(), question.techniques(), question.options(),
                 question.from(), question.until());

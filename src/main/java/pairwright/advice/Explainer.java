@@ -119,7 +119,7 @@ final class Explainer {
         return single;
     }
 
-    private Placement placement(Placed placed, boolean inverted) {
+    Placement placement(Placed placed, boolean inverted) {
         return new Placement(
                 placed.mic().id(),
                 placed.mic().name(),

@@ -72,6 +72,16 @@ final class Pairs {
         return found;
     }
 
+    /** Nothing to choose from: for pairs that are put together one by one. */
+    static Pairs none(Scene scene) {
+        return new Pairs(scene, List.of());
+    }
+
+    /** Any two as a recipe has them, whether or not they would have been tried. */
+    Paired paired(PairRecipe recipe, Placed first, Placed second) {
+        return paired(recipe, scene.catalogue().techniques().get(recipe.technique()), first, second);
+    }
+
     private void combine(PairRecipe recipe, Technique technique, List<Pair> found) {
         boolean onePlace = recipe.first().position().equals(recipe.second().position());
         for (Judged first : best(recipe.first(), technique, technique.firstPatterns())) {

@@ -30,7 +30,7 @@ final class Placements {
     /** A range narrower than this is tried in its middle only. */
     private static final double NARROW_RANGE = 1.3;
     /** How far a microphone may be turned to put a null on a neighbour where the position does not say more. */
-    private static final double MOST_TURN_DEGREES = 30;
+    static final double MOST_TURN_DEGREES = 30;
     private static final double SMALLEST_TURN_DEGREES = 8;
     private static final double TOO_BRIGHT_DB = 0.5;
     /** How far the sideways half of a mid-side pair is turned; no position turns a microphone as far. */
@@ -95,6 +95,38 @@ final class Placements {
         return placements.placed;
     }
 
+    /** All of one type, whatever the limits of the question say, in a stable order. */
+    static List<Placed> of(Scene scene, MicType mic) {
+        Placements placements = new Placements(scene);
+        if (mic.captures()) {
+            placements.list(mic);
+        }
+        return placements.placed;
+    }
+
+    /** Nothing yet; what is {@link #set} is numbered in that order. */
+    static Placements none(Scene scene) {
+        return new Placements(scene);
+    }
+
+    /** One placement at any distance and aim, on the grid or off it. Whether the type fits there is for the caller to know. */
+    Placed set(MicType mic, PatternData pattern, Position position, double distanceM, double aimDegrees) {
+        return place(mic, pattern, position, distanceM, aimDegrees, habits.stream().filter(habit -> habit.micType().equals(mic.id())).toList());
+    }
+
+    /** The aims that are tried for a pattern at a position: straight, as far as the place allows, and as far as keeps the neighbours lowest. */
+    List<Double> aimsDegrees(Position position, PatternData pattern) {
+        List<Double> aims = new ArrayList<>(List.of(position.aimDegrees().low()));
+        if (turns(pattern) && position.aimDegrees().high() - position.aimDegrees().low() >= SMALLEST_TURN_DEGREES) {
+            aims.add(position.aimDegrees().high());
+        }
+        Double away = turnAway(position, pattern);
+        if (away != null && Math.abs(away - position.aimDegrees().low()) >= 1) {
+            aims.add(away);
+        }
+        return aims;
+    }
+
     /** Whether the families and types a question names leave this type in. Phantom and channels are judged elsewhere. */
     static boolean within(Limits limits, MicType mic) {
         return (limits.onlyFamilies().isEmpty() || limits.onlyFamilies().contains(mic.family()))
@@ -139,10 +171,15 @@ final class Placements {
     }
 
     private boolean sensible(Position position) {
+        return sensible(scene, position);
+    }
+
+    /** Whether the place makes sense as the source is played. */
+    static boolean sensible(Scene scene, Position position) {
         return position.onlyWays().isEmpty() || position.onlyWays().stream().anyMatch(scene.question().ways()::contains);
     }
 
-    private static double[] distances(Position position) {
+    static double[] distances(Position position) {
         Range range = position.distanceM();
         double ratio = range.high() / range.low();
         if (position.mount() == Mount.LEAD || position.mount() == Mount.CONTACT || ratio < NARROW_RANGE) {
@@ -181,7 +218,7 @@ final class Placements {
                 : predictor.bleed().bestTurnDegrees(pattern, Math.max(MOST_TURN_DEGREES, position.aimDegrees().high()));
     }
 
-    private static boolean turns(PatternData pattern) {
+    static boolean turns(PatternData pattern) {
         return switch (pattern.pattern()) {
             case OMNI, HALF_OMNI, HALF_CARDIOID, CONTACT, ELECTRICAL -> false;
             default -> true;

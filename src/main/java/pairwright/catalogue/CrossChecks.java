@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.Map;
 import pairwright.model.Catalogue;
 import pairwright.model.Character;
+import pairwright.model.Complaint;
+import pairwright.model.Gauge;
 import pairwright.model.MicType;
 import pairwright.model.Source;
 
@@ -31,6 +33,8 @@ final class CrossChecks {
                 sources.check(entry.yaml(), source);
             } else if (entry.value() instanceof Character character) {
                 character(entry.yaml(), character);
+            } else if (entry.value() instanceof Complaint complaint) {
+                complaint(entry.yaml(), complaint);
             }
         }
         WordChecks words = new WordChecks(around);
@@ -46,6 +50,22 @@ final class CrossChecks {
                 around.fault(yaml.fault(at, character.id() + " contradicts itself. Take it out of against"));
             } else {
                 around.known(yaml, at, other, around.ids(Kind.CHARACTERS), "character", "");
+            }
+        }
+    }
+
+    private void complaint(YamlFile yaml, Complaint complaint) {
+        boolean tone = complaint.gauge() == Gauge.TONE;
+        if (tone && (complaint.fromHz() == null || complaint.toHz() == null)) {
+            around.fault(yaml.fault("/gauge", "gauge is tone, but " + (complaint.fromHz() == null ? "fromHz" : "toHz")
+                    + " is missing. Say in which octaves it is heard"));
+        } else if (tone && complaint.fromHz() > complaint.toHz()) {
+            around.fault(yaml.fault("/fromHz", "fromHz is above toHz. Swap them"));
+        }
+        for (int i = 0; i < complaint.moves().size(); i++) {
+            List<String> named = complaint.moves().get(i).sources();
+            for (int j = 0; j < named.size(); j++) {
+                around.known(yaml, "/moves/" + i + "/sources/" + j, named.get(j), around.ids(Kind.SOURCES), "source", "");
             }
         }
     }

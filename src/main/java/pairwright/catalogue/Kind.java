@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.function.Function;
 import pairwright.model.Catalogue;
 import pairwright.model.Character;
+import pairwright.model.Complaint;
 import pairwright.model.MicType;
 import pairwright.model.Room;
 import pairwright.model.Source;
@@ -53,7 +54,9 @@ final class Kind {
             new Entries<>("characters", "character", "character", Character.class, Catalogue::characters);
     static final Entries<Technique> TECHNIQUES =
             new Entries<>("techniques", "technique", "technique", Technique.class, Catalogue::techniques);
-    static final List<Entries<?>> ENTRIES = List.of(MICS, SOURCES, ROOMS, CHARACTERS, TECHNIQUES);
+    static final Entries<Complaint> COMPLAINTS =
+            new Entries<>("complaints", "complaint", "complaint", Complaint.class, Catalogue::complaints);
+    static final List<Entries<?>> ENTRIES = List.of(MICS, SOURCES, ROOMS, CHARACTERS, TECHNIQUES, COMPLAINTS);
 
     static final String WORDS_FOLDER = "words";
     static final Words<Vocabulary.WayWords> WAYS =

@@ -25,7 +25,7 @@ import pairwright.rules.Figure;
 
 /** An answer as a person likes to read it, 80 columns wide. */
 final class AnswerText {
-    private static final int WIDTH = 80;
+    static final int WIDTH = 80;
     /** Reasons of fewer points are summed up in one line, so that the column still adds up to the score. */
     private static final double SMALL_POINTS = 1;
     private static final Pattern COMMANDS = Pattern.compile("[\\p{Cc}\\p{Cf}]+");
@@ -88,7 +88,7 @@ final class AnswerText {
         reasons(option);
     }
 
-    private static String title(Option option) {
+    static String title(Option option) {
         if (option.mics().size() == 1) {
             return option.mics().get(0).name();
         }

@@ -1,19 +1,30 @@
 package pairwright.cli;
 
-import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.PrintWriter;
+import java.util.Arrays;
 import java.util.List;
 import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
 import pairwright.advice.Advisor;
 import pairwright.advice.KnowledgeStore;
+import pairwright.advice.MoveFinder;
 import pairwright.advice.UnusableQuestion;
+import pairwright.advice.WhyNotFinder;
 import pairwright.catalogue.Json;
 import pairwright.model.Answer;
+import pairwright.model.Catalogue;
+import pairwright.model.Moves;
+import pairwright.model.MovesRequest;
+import pairwright.model.Pattern;
 import pairwright.model.Request;
+import pairwright.model.Setup;
+import pairwright.model.WhyNot;
+import pairwright.model.WhyNotRequest;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -38,6 +49,21 @@ final class Ask implements Callable<Integer> {
             description = "How often what is uncertain is drawn anew to see how sure the answer is, 0 to 1000; 0 for not at all. Usually 200.")
     private int draws;
 
+    @Option(names = "--why-not", paramLabel = "TYPE", description = "Say why this mic type is not the first answer, and what would make it so.")
+    private String whyNot;
+
+    @Option(names = "--pattern", paramLabel = "PATTERN", description = "With --why-not: only in this pattern.")
+    private String pattern;
+
+    @Option(names = "--position", paramLabel = "PLACE", description = "With --why-not: only in this place.")
+    private String position;
+
+    @Option(names = "--heard", paramLabel = "WORD", description = "Say what to move when an option sounds boomy, thin, harsh, roomy and so on.")
+    private String heard;
+
+    @Option(names = "--option", paramLabel = "N", description = "With --heard: which option stands there. Usually 1.")
+    private Integer option;
+
     @Mixin
     private House house;
 
@@ -51,22 +77,66 @@ final class Ask implements Callable<Integer> {
         PrintWriter err = spec.commandLine().getErr();
         KnowledgeStore knowledge = house.knowledge();
         List<String> said = knowledge.faults();
-        Answer answer;
+        Object answer;
         try {
-            answer = new Advisor(knowledge::current).ask(new Request(String.join(" ", words), null, null, null, null, null, null, null,
-                    null, null, options, null, null, draws));
+            onlyTogether();
+            answer = answer(knowledge);
         } catch (UnusableQuestion unusable) {
             unusable.faults().forEach(fault -> err.println("pairwright: " + fault.says()));
             return Main.UNUSABLE;
         }
         knowledge.faults().stream().filter(fault -> !said.contains(fault)).forEach(err::println); // a house rule that failed on it
         if (asJson) {
-            ObjectMapper json = Json.mapper();
-            out.println(json.writerWithDefaultPrettyPrinter().writeValueAsString(answer));
+            out.println(Json.mapper().writerWithDefaultPrettyPrinter().writeValueAsString(answer));
         } else {
-            out.print(new AnswerText(answer, knowledge.current().catalogue(), Colour.wanted()).text());
+            out.print(text(answer, knowledge));
         }
         out.flush();
         return 0;
+    }
+
+    private void onlyTogether() {
+        if (whyNot != null && heard != null) {
+            throw new ParameterException(spec.commandLine(), "--why-not and --heard are two questions. Ask one at a time");
+        }
+        if (whyNot == null && (pattern != null || position != null)) {
+            throw new ParameterException(spec.commandLine(), "--pattern and --position go with --why-not. Add it, or leave them out");
+        }
+        if (heard == null && option != null) {
+            throw new ParameterException(spec.commandLine(), "--option goes with --heard. Add it, or leave it out");
+        }
+    }
+
+    private Object answer(KnowledgeStore knowledge) {
+        Request request = new Request(String.join(" ", words), null, null, null, null, null, null, null, null, null, options, null, null, whyNot == null && heard == null ? draws : 0);
+        if (whyNot != null) {
+            return new WhyNotFinder(knowledge::current).find(new WhyNotRequest(request, whyNot, pattern(), position));
+        }
+        Answer answer = new Advisor(knowledge::current).ask(request);
+        if (heard == null) {
+            return answer;
+        }
+        int number = option == null ? 1 : option;
+        if (answer.question().meant().source() != null && (number < 1 || number > answer.options().size())) {
+            throw new ParameterException(spec.commandLine(), "There is no option " + number + ". There are " + answer.options().size());
+        }
+        Setup setup = answer.options().isEmpty() ? null : Setup.of(answer.options().get(number - 1));
+        return new MoveFinder(knowledge::current).find(new MovesRequest(request, setup, heard));
+    }
+
+    private Pattern pattern() {
+        if (pattern == null) {
+            return null;
+        }
+        return Arrays.stream(Pattern.values()).filter(one -> one.id().equalsIgnoreCase(pattern)).findFirst().orElseThrow(() ->
+                new ParameterException(spec.commandLine(), "There is no pattern \"" + pattern + "\". Use one of "
+                        + Arrays.stream(Pattern.values()).map(Pattern::id).collect(Collectors.joining(", "))));
+    }
+
+    private static String text(Object answer, KnowledgeStore knowledge) {
+        Catalogue catalogue = knowledge.current().catalogue();
+        return answer instanceof WhyNot whyNot ? new MoreText(Colour.wanted()).of(whyNot)
+                : answer instanceof Moves moves ? new MoreText(Colour.wanted()).of(moves)
+                : new AnswerText((Answer) answer, catalogue, Colour.wanted()).text();
     }
 }

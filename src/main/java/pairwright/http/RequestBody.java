@@ -11,12 +11,18 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.BiFunction;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import pairwright.catalogue.Shown;
 import pairwright.model.Fault;
 import pairwright.model.Limits;
 import pairwright.model.MicFamily;
+import pairwright.model.MovesRequest;
 import pairwright.model.Neighbour;
 import pairwright.model.Request;
+import pairwright.model.Setup;
+import pairwright.model.WhyNotRequest;
+import pairwright.model.Word;
 
 /**
  * Reads the body of a question by hand rather than by binding, so that every fault is found at once and said in plain words with its
@@ -28,6 +34,8 @@ final class RequestBody {
     private static final Set<String> LIMITS = Set.of("mics", "phantom", "preampGainDb", "preampNoiseDbu", "onlyFamilies", "withoutFamilies",
             "onlyMicTypes", "withoutMicTypes");
     private static final Set<String> NEIGHBOUR = Set.of("source", "distanceM", "angleDegrees");
+    private static final Set<String> WHY_NOT = Set.of("question", "micType", "pattern", "position");
+    private static final Set<String> MOVES = Set.of("question", "option", "heard");
     private static final int MOST_ENTRIES = 1000;
     private static final Pattern RFC_3339 = Pattern.compile("\\d{4}-\\d\\d-\\d\\d[Tt]\\d\\d:\\d\\d:\\d\\d(\\.\\d{1,9})?([Zz]|[+-]\\d\\d:\\d\\d)");
 
@@ -42,53 +50,120 @@ final class RequestBody {
      * @throws BadRequest with status 400 and every fault of form
      */
     static Request read(String body, ObjectMapper json) {
+        return read(body, json, "{\"words\": \"brushed snare, small room\"}", (reader, root) -> reader.request(root, ""));
+    }
+
+    /**
+     * The question of a body and the type that was not chosen.
+     *
+     * @throws BadRequest with status 400 and every fault of form
+     */
+    static WhyNotRequest readWhyNot(String body, ObjectMapper json) {
+        return read(body, json, "{\"question\": {\"words\": \"brushed snare\"}, \"micType\": \"long-ribbon\"}", (reader, root) -> {
+            reader.onlyKnown(root, "", WHY_NOT);
+            return new WhyNotRequest(reader.question(root), reader.text(root, "/micType"), reader.pattern(root, "/pattern"),
+                    reader.text(root, "/position"));
+        });
+    }
+
+    /**
+     * The question of a body, the microphones as they stand, and what is heard.
+     *
+     * @throws BadRequest with status 400 and every fault of form
+     */
+    static MovesRequest readMoves(String body, ObjectMapper json) {
+        return read(body, json, "{\"question\": {\"words\": \"brushed snare\"}, \"option\": {...}, \"heard\": \"boomy\"}", (reader, root) -> {
+            reader.onlyKnown(root, "", MOVES);
+            return new MovesRequest(reader.question(root), reader.setup(root), reader.text(root, "/heard"));
+        });
+    }
+
+    private static <T> T read(String body, ObjectMapper json, String example, BiFunction<RequestBody, JsonNode, T> of) {
         RequestBody reader = new RequestBody();
-        Request request = reader.request(Body.object(body, json, "{\"words\": \"brushed snare, small room\"}"));
+        T request = of.apply(reader, Body.object(body, json, example));
         if (!reader.faults.isEmpty()) {
             throw new BadRequest(Problem.of(400, Problem.listed(reader.faults)));
         }
         return request;
     }
 
-    private Request request(JsonNode root) {
-        onlyKnown(root, "", FIELDS);
-        Request request = new Request(
-                text(root, "/words"),
-                text(root, "/source"),
-                texts(root, "/ways"),
-                texts(root, "/dynamics"),
-                text(root, "/room"),
-                texts(root, "/character"),
-                limits(root),
-                list(root, "/neighbours", this::neighbour),
-                texts(root, "/circumstances"),
-                texts(root, "/techniques"),
-                whole(root, "/options"),
-                time(root, "/from"),
-                time(root, "/until"),
-                whole(root, "/draws"));
-        return request.draws() == null ? request.withDraws(Request.USUAL_DRAWS) : request;
-    }
-
-    private Limits limits(JsonNode root) {
-        JsonNode node = root.path("limits");
+    /** A question that stands at a place of its own in a larger body. */
+    private Request question(JsonNode root) {
+        String at = "/question";
+        JsonNode node = root.at(at);
         if (absent(node)) {
             return null;
         }
         if (!node.isObject()) {
-            wrong("/limits", node, "an object");
+            wrong(at, node, "an object, as for /api/ask");
             return null;
         }
-        onlyKnown(node, "/limits", LIMITS);
+        return request(root, at);
+    }
+
+    private Request request(JsonNode root, String at) {
+        onlyKnown(root.at(at), at, FIELDS);
+        Request request = new Request(
+                text(root, at + "/words"),
+                text(root, at + "/source"),
+                texts(root, at + "/ways"),
+                texts(root, at + "/dynamics"),
+                text(root, at + "/room"),
+                texts(root, at + "/character"),
+                limits(root, at + "/limits"),
+                list(root, at + "/neighbours", this::neighbour),
+                texts(root, at + "/circumstances"),
+                texts(root, at + "/techniques"),
+                whole(root, at + "/options"),
+                time(root, at + "/from"),
+                time(root, at + "/until"),
+                whole(root, at + "/draws"));
+        return request.draws() == null ? request.withDraws(Request.USUAL_DRAWS) : request;
+    }
+
+    /** An option as the answer has it; of each microphone only how it stands is read, as everything else follows from that. */
+    private Setup setup(JsonNode root) {
+        String at = "/option";
+        JsonNode node = root.at(at);
+        if (absent(node)) {
+            return null;
+        }
+        if (!node.isObject()) {
+            wrong(at, node, "an object with mics");
+            return null;
+        }
+        return new Setup(text(root, at + "/technique"), list(root, at + "/mics", this::put));
+    }
+
+    private Setup.Put put(JsonNode root, String at) {
+        JsonNode node = root.at(at);
+        if (!node.isObject()) {
+            wrong(at, node, "an object with micType, position and distanceM");
+            return null;
+        }
+        return new Setup.Put(text(root, at + "/micType"), pattern(root, at + "/pattern"), text(root, at + "/position"),
+                number(root, at + "/distanceM"), number(root, at + "/aimDegrees"));
+    }
+
+    private Limits limits(JsonNode root, String at) {
+        JsonNode node = root.at(at);
+        if (absent(node)) {
+            return null;
+        }
+        if (!node.isObject()) {
+            wrong(at, node, "an object");
+            return null;
+        }
+        onlyKnown(node, at, LIMITS);
         return new Limits(
-                whole(root, "/limits/mics"),
-                yesOrNo(root, "/limits/phantom"),
-                number(root, "/limits/preampGainDb"),
-                number(root, "/limits/preampNoiseDbu"),
-                words(root, "/limits/onlyFamilies", this::family),
-                words(root, "/limits/withoutFamilies", this::family),
-                texts(root, "/limits/onlyMicTypes"),
-                texts(root, "/limits/withoutMicTypes"));
+                whole(root, at + "/mics"),
+                yesOrNo(root, at + "/phantom"),
+                number(root, at + "/preampGainDb"),
+                number(root, at + "/preampNoiseDbu"),
+                words(root, at + "/onlyFamilies", this::family),
+                words(root, at + "/withoutFamilies", this::family),
+                texts(root, at + "/onlyMicTypes"),
+                texts(root, at + "/withoutMicTypes"));
     }
 
     private Neighbour neighbour(JsonNode root, String at) {
@@ -111,18 +186,23 @@ final class RequestBody {
     }
 
     private MicFamily family(JsonNode root, String at) {
+        return constant(root, at, MicFamily.values(), "family");
+    }
+
+    private pairwright.model.Pattern pattern(JsonNode root, String at) {
+        return constant(root, at, pairwright.model.Pattern.values(), "pattern");
+    }
+
+    private <W extends Word> W constant(JsonNode root, String at, W[] words, String kind) {
         String word = text(root, at);
-        for (MicFamily family : MicFamily.values()) {
-            if (family.id().equals(word)) {
-                return family;
+        for (W one : words) {
+            if (one.id().equals(word)) {
+                return one;
             }
         }
         if (word != null) {
-            List<String> known = new ArrayList<>();
-            for (MicFamily family : MicFamily.values()) {
-                known.add(family.id());
-            }
-            faults.add(new Fault(at, "there is no family \"" + Shown.of(word) + "\". Use one of " + String.join(", ", known)));
+            faults.add(new Fault(at, "there is no " + kind + " \"" + Shown.of(word) + "\". Use one of "
+                    + Stream.of(words).map(Word::id).collect(Collectors.joining(", "))));
         }
         return null;
     }

@@ -74,6 +74,10 @@ final class Routes {
 
     void add(RoutesConfig routes) {
         routes.post("/api/ask", this::ask);
+        new AskMoreRoutes(knowledge, json, bodyMs).add(routes);
+        get(routes, "/api/complaints", context -> list(context, now().catalogue().complaints().values().stream()
+                .map(complaint -> new Line(complaint.id(), complaint.name(), complaint.gauge().id(), complaint.says())).toList()));
+        get(routes, "/api/complaints/{id}", context -> entry(context, now().catalogue().complaints(), "complaint"));
         get(routes, "/api/sources", context -> list(context, now().catalogue().sources().values().stream()
                 .map(source -> new Line(source.id(), source.name(), source.family().id(), source.says())).toList()));
         get(routes, "/api/sources/{id}", context -> entry(context, now().catalogue().sources(), "source"));

@@ -13,6 +13,7 @@ public record Catalogue(
         Map<String, Room> rooms,
         Map<String, Character> characters,
         Map<String, Technique> techniques,
+        Map<String, Complaint> complaints,
         Vocabulary words,
         String version) {
 }

@@ -11,8 +11,17 @@ public final class Nearest {
 
     /** The known word with the fewest letters different, if they are few. */
     public static Optional<String> to(String written, Collection<String> known) {
+        return within(written, known, Math.max(2, written.length() / 4));
+    }
+
+    /**
+     * The known word with the fewest letters different.
+     *
+     * @param most so many may be
+     */
+    public static Optional<String> within(String written, Collection<String> known, int most) {
         String best = null;
-        int fewest = Math.max(2, written.length() / 4) + 1;
+        int fewest = most + 1;
         for (String word : known) {
             int different = distance(written.toLowerCase(Locale.ROOT), word.toLowerCase(Locale.ROOT));
             if (different < fewest) {

@@ -68,6 +68,27 @@ class CrossChecksTest {
     }
 
     @Test
+    void aComplaintOfToneSaysWhereAndItsMovesNameKnownSources() {
+        thenFaults(small().write("complaints/boomy.yaml", """
+                id: boomy
+                name: Boomy
+                says: Too much below.
+                words: [muddy]
+                gauge: tone
+                fromHz: 63
+                more: false
+                leastDb: 1
+                moves:
+                  - {by: instrument, says: Damp it., why: It rings., sources: [snare-drun]}
+                confidence: low
+                basis:
+                  - {of: [fromHz, leastDb], on: estimate}
+                """),
+                "complaints/boomy.yaml:5:8: gauge is tone, but toHz is missing. Say in which octaves it is heard",
+                "complaints/boomy.yaml:10:64: there is no source snare-drun. Did you mean snare-drum?");
+    }
+
+    @Test
     void aPairMustNameAKnownTechnique() {
         thenFaults(small()
                 .change("sources/drum-kit/snare-drum.yaml", "technique: near-coincident-pair", "technique: far-and-near"),

@@ -130,7 +130,7 @@ class ConformanceTest {
     @Test
     void everyEntryThatIsListedCanBeRead() {
         List<String> wrong = new ArrayList<>();
-        for (String list : List.of("/api/sources", "/api/mics", "/api/characters", "/api/rooms", "/api/techniques")) {
+        for (String list : List.of("/api/sources", "/api/mics", "/api/characters", "/api/rooms", "/api/techniques", "/api/complaints")) {
             JsonNode entries = read(list, list, wrong).path("entries");
             assertTrue(entries.size() > 9, list + " has " + entries.size());
             entries.forEach(entry -> {
@@ -185,7 +185,7 @@ class ConformanceTest {
         assertEquals("ok", read("/health", "/health", wrong).path("status").asText());
         assertTrue(raw("/metrics", "/metrics", wrong).body().contains("pairwright_request_seconds_count{path=\"/api/ask\",status=\"200\"}"));
         raw("/openapi.yaml", "/openapi.yaml", wrong);
-        for (String kind : List.of("mic-type", "source", "room", "character", "technique", "common")) {
+        for (String kind : List.of("mic-type", "source", "room", "character", "technique", "complaint", "common")) {
             assertNotNull(read("/schema/" + kind + ".schema.json", "/schema/{name}", wrong).path("title").textValue(), kind);
         }
         assertEquals(List.of(), wrong);

@@ -24,13 +24,19 @@ import pairwright.acoustics.OctaveCurve;
 import pairwright.catalogue.Json;
 import pairwright.model.Answer;
 import pairwright.model.Character;
+import pairwright.model.Complaint;
 import pairwright.model.Limits;
 import pairwright.model.MicType;
+import pairwright.model.Moves;
+import pairwright.model.MovesRequest;
 import pairwright.model.Neighbour;
 import pairwright.model.Request;
 import pairwright.model.Room;
+import pairwright.model.Setup;
 import pairwright.model.Source;
 import pairwright.model.Technique;
+import pairwright.model.WhyNot;
+import pairwright.model.WhyNotRequest;
 import pairwright.model.Word;
 import pairwright.numbers.Worked;
 import pairwright.rules.RuleInfo;
@@ -56,7 +62,7 @@ class OpenApiTest {
     @Test
     void answersAreDescribedFieldByFieldAsTheRecordsTheyAreMadeOf() {
         List<String> wrong = new ArrayList<>();
-        for (Class<?> record : List.of(Answer.class, Source.class, MicType.class, Character.class, Room.class, Technique.class, RuleInfo.class,
+        for (Class<?> record : List.of(Answer.class, Source.class, MicType.class, Character.class, Room.class, Technique.class, Complaint.class, RuleInfo.class, WhyNot.class, Moves.class,
                 Routes.Lines.class, Routes.Found.class, Routes.RuleLines.class, Routes.Health.class, NumbersRoutes.Calculations.class, Worked.class, Problem.class)) {
             compare(record, record.getSimpleName(), SCHEMAS.path(record.getSimpleName()), true, new TreeSet<>(), wrong);
         }
@@ -68,6 +74,10 @@ class OpenApiTest {
         assertEquals(names(Request.class), fields(SCHEMAS.path("Request")));
         assertEquals(names(Limits.class), fields(SCHEMAS.path("AskLimits")));
         assertEquals(names(Neighbour.class), fields(SCHEMAS.path("AskNeighbour")));
+        assertEquals(names(WhyNotRequest.class), fields(SCHEMAS.path("WhyNotRequest")));
+        assertEquals(names(MovesRequest.class), fields(SCHEMAS.path("MovesRequest")));
+        assertEquals(names(Setup.class), fields(SCHEMAS.path("Setup")));
+        assertEquals(names(Setup.Put.class), fields(SCHEMAS.path("Put")));
     }
 
     @Test

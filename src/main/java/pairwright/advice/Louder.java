@@ -1,0 +1,25 @@
+package pairwright.advice;
+
+import pairwright.acoustics.Exposure;
+import pairwright.rules.Setting;
+
+/** The same question with a source that is played louder or softer. */
+final class Louder {
+    private static final double FULL_DAY_H = 24;
+
+    private Louder() {
+    }
+
+    /** Running level and peak go up or down alike; the tone stays. */
+    static Scene by(double levelDb, Scene scene) {
+        Setting old = scene.setting();
+        double typicalDba = old.typicalDba() + levelDb;
+        Setting setting = new Setting(old.source(), old.attack(), old.room(), old.wanted(), old.criticalDistanceM(), old.typicalDbSpl() + levelDb,
+                old.peakDbSpl() + levelDb, typicalDba,
+                Math.min(FULL_DAY_H, Exposure.allowedHours(Exposure.Scheme.CRITERION_85_EXCHANGE_3, typicalDba)), old.preampGainDb(),
+                old.preampNoiseDbu(), old.preampOhm(), old.phantomAllowed(), old.channels(), old.neighbours(), old.loudestNeighbourDbSpl(),
+                old.loudestNeighbourDegrees(), old.stereoWanted(), old.monoWanted(), old.onePerformer(), old.children(), old.live());
+        return new Scene(scene.question(), scene.catalogue(), setting, scene.spectrumDb(), scene.aWeightingDb(), scene.weights(),
+                scene.wantedToneDb(), scene.absorptionM2(), scene.beside(), scene.assumed());
+    }
+}

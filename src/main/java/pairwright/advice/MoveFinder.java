@@ -1,0 +1,41 @@
+package pairwright.advice;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Supplier;
+import pairwright.model.Complaint;
+import pairwright.model.Fault;
+import pairwright.model.Meaning;
+import pairwright.model.Moves;
+import pairwright.model.MovesRequest;
+
+/** Finds what to move when something is heard that is not wanted, and computes what each move does. Safe to share between threads. */
+public final class MoveFinder {
+    private final Supplier<Knowledge> knowledge;
+
+    /**
+     * A finder on what is known at the moment of each request.
+     *
+     * @param knowledge asked once per request
+     */
+    public MoveFinder(Supplier<Knowledge> knowledge) {
+        this.knowledge = knowledge;
+    }
+
+    /**
+     * Two or three moves, cheapest first; fewer where no more help.
+     *
+     * @throws UnusableQuestion with every fault of the request, the question's under /question, the set-up's under /option
+     */
+    public Moves find(MovesRequest request) {
+        Knowledge now = knowledge.get();
+        List<Fault> faults = new ArrayList<>();
+        Meaning meaning = Nested.question(request.question(), now, faults);
+        Standing standing = Standing.of(request.option(), meaning, now, faults);
+        Complaint complaint = Complaints.of(request.heard(), now.catalogue(), faults);
+        if (!faults.isEmpty()) {
+            throw new UnusableQuestion(faults);
+        }
+        return new MovesCase(now, meaning, standing, complaint).answer();
+    }
+}
