@@ -27,13 +27,16 @@ import pairwright.rules.Finding;
 import pairwright.rules.RuleInfo;
 
 /**
- * What the rules do over the whole catalogue: each source in each way of playing it, plainly and with rooms, characters, neighbours, limits
- * and circumstances drawn from a fixed seed. A rule that never speaks there is dead, however well its cases pass.
+ * What the rules do over the whole catalogue: each source in each way of playing it, each of its techniques, and more with rooms,
+ * characters, neighbours, limits and circumstances drawn from a fixed seed. A rule that never speaks there is dead, however well its cases pass.
  */
 class RulesAtWorkTest {
     private static final Knowledge KNOWLEDGE = Asking.KNOWLEDGE.current();
     private static final Catalogue CATALOGUE = KNOWLEDGE.catalogue();
     private static final List<RuleInfo> RULES = KNOWLEDGE.rules().rules();
+    private static final List<String> ROOMS = List.copyOf(CATALOGUE.rooms().keySet());
+    private static final List<String> CHARACTERS = List.copyOf(CATALOGUE.characters().keySet());
+    private static final List<String> DYNAMICS = CATALOGUE.words().dynamics().stream().map(Vocabulary.Dynamic::id).toList();
     private static final List<String> NEIGHBOURS = List.of("drum-kit", "driven-guitar-amplifier", "singing-voice", "trumpet", "grand-piano");
     private static final List<List<String>> CIRCUMSTANCES = List.of(List.of(), List.of("stereo"), List.of("live"), List.of("mono"),
             List.of("children"), List.of("one-performer"), List.of("stereo", "live"));
@@ -67,10 +70,7 @@ class RulesAtWorkTest {
 
     @BeforeAll
     static void askAll() {
-        List<String> rooms = List.copyOf(CATALOGUE.rooms().keySet());
-        List<String> dynamics = CATALOGUE.words().dynamics().stream().map(Vocabulary.Dynamic::id).toList();
         Random random = new Random(20);
-        List<String> characters = List.copyOf(CATALOGUE.characters().keySet());
         Map<String, Integer> index = new HashMap<>();
         RULES.forEach(rule -> index.put(rule.id(), index.size()));
         for (Source source : CATALOGUE.sources().values()) {
@@ -80,14 +80,21 @@ class RulesAtWorkTest {
             List<String> techniques = source.pairs().stream().map(pair -> pair.technique()).distinct().toList();
             for (List<String> way : ways) {
                 ask(new Question("", source.id(), way, List.of(), null, List.of(), Limits.NONE, List.of(), List.of(), List.of(), 3, null, null), index);
-                for (int i = 0; i < 2; i++) {
-                    List<Neighbour> neighbours = random.nextInt(3) != 0 ? List.of()
-                            : List.of(new Neighbour(one(random, NEIGHBOURS), 0.5 + random.nextInt(4), 45.0 * random.nextInt(5)));
-                    ask(new Question("", source.id(), way, oneOrNone(random, dynamics, 3), one(random, rooms), oneOrNone(random, characters, 2),
-                            one(random, LIMITS), neighbours, one(random, CIRCUMSTANCES), oneOrNone(random, techniques, 4), 3, null, null), index);
-                }
+            }
+            for (String technique : techniques) {
+                ask(drawn(random, source, ways, Limits.NONE, List.of(technique)), index);
+            }
+            for (int i = 0; i < 2; i++) {
+                ask(drawn(random, source, ways, one(random, LIMITS), List.of()), index);
             }
         }
+    }
+
+    private static Question drawn(Random random, Source source, List<List<String>> ways, Limits limits, List<String> techniques) {
+        List<Neighbour> neighbours = random.nextInt(3) != 0 ? List.of()
+                : List.of(new Neighbour(one(random, NEIGHBOURS), 0.5 + random.nextInt(4), 45.0 * random.nextInt(5)));
+        return new Question("", source.id(), one(random, ways), oneOrNone(random, DYNAMICS, 3), one(random, ROOMS), oneOrNone(random, CHARACTERS, 2),
+                limits, neighbours, one(random, CIRCUMSTANCES), techniques, 3, null, null);
     }
 
     private static void ask(Question question, Map<String, Integer> index) {
