@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -21,14 +22,15 @@ import pairwright.model.MicFamily;
 import pairwright.model.Neighbour;
 import pairwright.model.Question;
 import pairwright.model.Source;
+import pairwright.model.SourceFamily;
 import pairwright.model.Vocabulary;
 import pairwright.model.Way;
 import pairwright.rules.Finding;
 import pairwright.rules.RuleInfo;
 
 /**
- * What the rules do over the whole catalogue: each source in each way of playing it, each of its techniques, and more with rooms,
- * characters, neighbours, limits and circumstances drawn from a fixed seed. A rule that never speaks there is dead, however well its cases pass.
+ * What the rules do over the whole catalogue: each source in each way of playing it, each of its techniques, each circumstance
+ * in each family, with rooms, characters, neighbours and limits drawn from a fixed seed. A rule that never speaks there is dead, however well its cases pass.
  */
 class RulesAtWorkTest {
     private static final Knowledge KNOWLEDGE = Asking.KNOWLEDGE.current();
@@ -71,6 +73,7 @@ class RulesAtWorkTest {
     @BeforeAll
     static void askAll() {
         Random random = new Random(20);
+        Set<SourceFamily> families = EnumSet.noneOf(SourceFamily.class);
         Map<String, Integer> index = new HashMap<>();
         RULES.forEach(rule -> index.put(rule.id(), index.size()));
         for (Source source : CATALOGUE.sources().values()) {
@@ -82,19 +85,21 @@ class RulesAtWorkTest {
                 ask(new Question("", source.id(), way, List.of(), null, List.of(), Limits.NONE, List.of(), List.of(), List.of(), 3, null, null), index);
             }
             for (String technique : techniques) {
-                ask(drawn(random, source, ways, Limits.NONE, List.of(technique)), index);
+                ask(drawn(random, source, ways, Limits.NONE, one(random, CIRCUMSTANCES), List.of(technique)), index);
             }
-            for (int i = 0; i < 2; i++) {
-                ask(drawn(random, source, ways, one(random, LIMITS), List.of()), index);
+            ask(drawn(random, source, ways, one(random, LIMITS), one(random, CIRCUMSTANCES), List.of()), index);
+            if (families.add(source.family())) {
+                CIRCUMSTANCES.forEach(circumstances -> ask(drawn(random, source, ways, Limits.NONE, circumstances, List.of()), index));
             }
         }
     }
 
-    private static Question drawn(Random random, Source source, List<List<String>> ways, Limits limits, List<String> techniques) {
+    private static Question drawn(Random random, Source source, List<List<String>> ways, Limits limits, List<String> circumstances,
+            List<String> techniques) {
         List<Neighbour> neighbours = random.nextInt(3) != 0 ? List.of()
                 : List.of(new Neighbour(one(random, NEIGHBOURS), 0.5 + random.nextInt(4), 45.0 * random.nextInt(5)));
         return new Question("", source.id(), one(random, ways), oneOrNone(random, DYNAMICS, 3), one(random, ROOMS), oneOrNone(random, CHARACTERS, 2),
-                limits, neighbours, one(random, CIRCUMSTANCES), techniques, 3, null, null);
+                limits, neighbours, circumstances, techniques, 3, null, null);
     }
 
     private static void ask(Question question, Map<String, Integer> index) {
