@@ -39,7 +39,10 @@ public final class Advisor {
      * @throws UnusableQuestion with every fault of the request
      */
     public Answer ask(Request request) {
-        Knowledge now = knowledge.get();
+        return Knowledge.answered(knowledge, now -> ask(request, now));
+    }
+
+    private static Answer ask(Request request, Knowledge now) {
         Meaning meaning = Questions.of(request, now.catalogue(), now.reader());
         Question question = meaning.question();
         if (question.source() == null) {
@@ -59,7 +62,7 @@ public final class Advisor {
             List<RuledOut> ruledOut, List<Answer.Instead> instead) {
         return new Answer(
                 new Answer.Asked(meaning.question().words(), meaning.question(), meaning.understood(), meaning.notUnderstood(),
-                        meaning.otherReadings(), scene == null ? List.of() : scene.assumed(), scene == null ? null : scene.numbers()),
+                        meaning.otherReadings(), meaning.ask(), scene == null ? List.of() : scene.assumed(), scene == null ? null : scene.numbers()),
                 options,
                 sureness,
                 ruledOut,

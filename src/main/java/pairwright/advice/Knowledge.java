@@ -1,6 +1,9 @@
 package pairwright.advice;
 
+import java.util.function.Function;
+import java.util.function.Supplier;
 import pairwright.model.Catalogue;
+import pairwright.rules.HouseRuleStopped;
 import pairwright.rules.RuleBase;
 import pairwright.search.SentenceReader;
 
@@ -12,4 +15,26 @@ import pairwright.search.SentenceReader;
  * @param rules the rule base
  */
 public record Knowledge(Catalogue catalogue, SentenceReader reader, RuleBase rules) {
+    /**
+     * Answers from what is known now. Where a house rule fails half way, what was found so far is dropped and the question answered anew
+     * by what is known then, which is the same without that rule: an answer never mixes two sets of rules, and says by its version which it was.
+     *
+     * @param known asked once, and again after a house rule failed
+     * @param answer uses what it is given throughout
+     * @throws HouseRuleStopped where the rule that failed is still among those given
+     */
+    static <T> T answered(Supplier<Knowledge> known, Function<Knowledge, T> answer) {
+        Knowledge now = known.get();
+        while (true) {
+            try {
+                return answer.apply(now);
+            } catch (HouseRuleStopped stopped) {
+                Knowledge next = known.get();
+                if (next.rules() == now.rules()) {
+                    throw stopped;
+                }
+                now = next;
+            }
+        }
+    }
 }

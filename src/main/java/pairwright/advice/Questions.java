@@ -8,6 +8,7 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import pairwright.catalogue.Shown;
+import pairwright.model.Ask;
 import pairwright.model.Catalogue;
 import pairwright.model.Fault;
 import pairwright.model.Limits;
@@ -91,7 +92,18 @@ final class Questions {
         if (request.ways() != null) {
             request.ways().stream().filter(way -> !ways.contains(way) && !notUnderstood.contains(way)).forEach(notUnderstood::add);
         }
-        return new Meaning(question, List.copyOf(understood), List.copyOf(notUnderstood), meaning.otherReadings());
+        List<Ask> ask = meaning.ask().stream().filter(one -> one.choices().stream().noneMatch(choice -> isGiven(choice.as()))).toList();
+        return new Meaning(question, List.copyOf(understood), List.copyOf(notUnderstood), meaning.otherReadings(), ask);
+    }
+
+    /** What a field says is not asked back. */
+    private boolean isGiven(String as) {
+        return switch (as) {
+            case "source" -> request.source() != null;
+            case "room" -> request.room() != null;
+            case "neighbour" -> request.neighbours() != null;
+            default -> false;
+        };
     }
 
     private static <T> List<T> chosen(List<T> given, List<T> said) {

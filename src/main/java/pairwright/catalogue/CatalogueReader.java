@@ -4,21 +4,28 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonMappingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
+import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import pairwright.acoustics.OctaveCurve;
 import pairwright.model.Catalogue;
+import pairwright.model.MicType;
 import pairwright.model.Nearest;
 import pairwright.model.Vocabulary;
 
@@ -29,6 +36,9 @@ public final class CatalogueReader {
             new Vocabulary(List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of()), "");
 
     private static final String ENDING = ".yaml";
+    private static final String RESPONSE = "responseDb";
+    /** What editors leave beside a file while it is written. */
+    private static final List<String> PASSED_OVER = List.of(".md", "~", ".bak", ".tmp", ".swp");
 
     private final Path folder;
     private final Catalogue under;
@@ -36,6 +46,8 @@ public final class CatalogueReader {
     private final List<FileFault> faults = new ArrayList<>();
     private final List<Entry<?>> entries = new ArrayList<>();
     private final Map<String, WordFile<?>> words = new LinkedHashMap<>();
+    /** Measured responses by mic type; empty where the file has faults. */
+    private final Map<String, Optional<ResponseFile>> responses = new TreeMap<>();
 
     private CatalogueReader(Path folder, Catalogue under) {
         this.folder = folder;
@@ -47,8 +59,9 @@ public final class CatalogueReader {
      *
      * @param catalogue the whole; null where there is a fault
      * @param faults everything that is wrong, file by file
+     * @param files how many files it was read from, not counting what it was laid over
      */
-    public record Result(Catalogue catalogue, List<FileFault> faults) {
+    public record Result(Catalogue catalogue, List<FileFault> faults, int files) {
     }
 
     /**
@@ -72,16 +85,17 @@ public final class CatalogueReader {
     private Result read() {
         if (!Files.isDirectory(folder)) {
             return new Result(null, List.of(new FileFault(folder, 1, 1,
-                    "there is no such folder. Name a folder that holds mics/, sources/ ...")));
+                    "there is no such folder. Name a folder that holds mics/, sources/ ...")), 0);
         }
         strangers();
+        responses();
         Kind.ENTRIES.forEach(this::entries);
         Kind.WORDS.forEach(this::words);
         new CrossChecks(under, entries, words, faults).run();
         faults.sort(Comparator.comparing(FileFault::file).thenComparingInt(FileFault::line).thenComparingInt(FileFault::column)
                 .thenComparing(FileFault::says));
         List<FileFault> found = faults.stream().distinct().toList();
-        return new Result(found.isEmpty() ? whole() : null, found);
+        return new Result(found.isEmpty() ? whole() : null, found, entries.size() + words.size() + responses.size());
     }
 
     /** Folders and files that would silently be left unread. */
@@ -97,13 +111,49 @@ public final class CatalogueReader {
         }
     }
 
+    /** A file of a measured response has the name of the mic type it belongs to, one of this folder or a built-in one. */
+    private void responses() {
+        for (Path file : list(folder.resolve(Kind.MICS.folder()))) {
+            String name = file.getFileName().toString();
+            if (name.endsWith(ResponseFile.ENDING) && Files.isRegularFile(file)) {
+                String id = name.substring(0, name.length() - ResponseFile.ENDING.length());
+                Path entry = file.resolveSibling(id + ENDING);
+                if (!Files.exists(entry) && !under.mics().containsKey(id)) {
+                    faults.add(new FileFault(file, 1, 1, "there is no mic type \"" + Shown.of(id) + "\". "
+                            + Nearest.to(id, under.mics().keySet()).map(near -> "Did you mean " + near + ResponseFile.ENDING + "?")
+                                    .orElse("Give the file the name of the type it was measured of, or add " + id + ENDING)));
+                }
+                responses.put(id, ResponseFile.read(file, faults));
+            }
+        }
+    }
+
     private <T> void entries(Kind.Entries<T> kind) {
         for (Path file : yamlFiles(folder.resolve(kind.folder()), kind == Kind.SOURCES ? 2 : 1)) {
             String name = file.getFileName().toString();
             String id = name.substring(0, name.length() - ENDING.length());
             YamlFile yaml = YamlFile.read(file, faults).orElse(null);
+            if (yaml != null && kind == Kind.MICS && responses.containsKey(id)) {
+                fillIn(yaml, responses.get(id));
+            }
             T value = yaml == null ? null : value(yaml, kind);
             entries.add(new Entry<>(kind, id, yaml, value));
+        }
+    }
+
+    /** The measured response where the entry leaves it out; nine zeros in place of a faulty one, whose faults are told already. */
+    private void fillIn(YamlFile yaml, Optional<ResponseFile> measured) {
+        if (!(yaml.root() instanceof ObjectNode entry)) {
+            return;
+        }
+        if (entry.has(RESPONSE)) {
+            faults.add(yaml.faultAtName("/" + RESPONSE, RESPONSE + " is given here, and measured in the " + ResponseFile.ENDING
+                    + " file of the same name. Keep one of the two"));
+            return;
+        }
+        ArrayNode nine = entry.putArray(RESPONSE);
+        for (double band : measured.map(ResponseFile::responseDb).orElse(OctaveCurve.ZERO).toArray()) {
+            nine.add(BigDecimal.valueOf(band));
         }
     }
 
@@ -159,6 +209,8 @@ public final class CatalogueReader {
                     faults.add(new FileFault(each, 1, 1,
                             "a folder where files are expected is not read. Move its files up or away"));
                 }
+            } else if (root.equals(folder.resolve(Kind.MICS.folder())) && name.endsWith(ResponseFile.ENDING)) {
+                continue; // read already
             } else if (!name.endsWith(ENDING)) {
                 faults.add(new FileFault(each, 1, 1, "a file that does not end in " + ENDING
                         + " is not read. Rename it or move it away"));
@@ -169,22 +221,25 @@ public final class CatalogueReader {
         return files;
     }
 
-    /** What is in a folder, by name; nothing if it is not there. Hidden files and pages to read are passed over. */
+    /** What is in a folder, by name; nothing if it is not there. Hidden files, pages to read and what editors leave are passed over. */
     private List<Path> list(Path root) {
         if (!Files.isDirectory(root)) {
             return List.of();
         }
         try (Stream<Path> inside = Files.list(root)) {
-            return inside.filter(path -> !path.getFileName().toString().startsWith("."))
-                    .filter(path -> !path.getFileName().toString().endsWith(".md")).sorted().toList();
+            return inside.filter(path -> !isPassedOver(path.getFileName().toString())).sorted().toList();
         } catch (IOException unreadable) {
             faults.add(new FileFault(root, 1, 1, "the folder cannot be read. Check that it is there and may be read"));
             return List.of();
         }
     }
 
+    private static boolean isPassedOver(String name) {
+        return name.startsWith(".") || name.startsWith("#") || PASSED_OVER.stream().anyMatch(name::endsWith);
+    }
+
     private Catalogue whole() {
-        Catalogue unversioned = new Catalogue(whole(Kind.MICS), whole(Kind.SOURCES), whole(Kind.ROOMS), whole(Kind.CHARACTERS),
+        Catalogue unversioned = new Catalogue(measured(whole(Kind.MICS)), whole(Kind.SOURCES), whole(Kind.ROOMS), whole(Kind.CHARACTERS),
                 whole(Kind.TECHNIQUES), new Vocabulary(whole(Kind.WAYS), whole(Kind.DYNAMICS), whole(Kind.LIMITS),
                         whole(Kind.NEIGHBOURS),
                         whole(Kind.AMBIGUITIES), whole(Kind.CIRCUMSTANCES), whole(Kind.FAMILIES), whole(Kind.IGNORED),
@@ -204,13 +259,44 @@ public final class CatalogueReader {
         return Collections.unmodifiableMap(new LinkedHashMap<>(all));
     }
 
+    private Map<String, MicType> measured(Map<String, MicType> mics) {
+        if (responses.isEmpty()) {
+            return mics;
+        }
+        Map<String, MicType> all = new LinkedHashMap<>(mics);
+        Set<String> own = entries.stream().filter(entry -> entry.is(Kind.MICS)).map(Entry::id).collect(Collectors.toSet());
+        responses.forEach((id, response) -> all.computeIfPresent(id, (any, mic) -> Measured.of(mic, response.orElseThrow(), own.contains(id))));
+        return Collections.unmodifiableMap(all);
+    }
+
     private <T> List<T> whole(Kind.Words<T> kind) {
         Map<Object, T> all = new LinkedHashMap<>();
         kind.in().apply(under.words()).forEach(item -> all.put(kind.key().apply(item), item));
         WordFile<?> file = words.get(kind.name());
         if (file != null) {
-            file.items().forEach(item -> all.put(kind.key().apply(kind.record().cast(item)), kind.record().cast(item)));
+            for (Object each : file.items()) {
+                T item = kind.record().cast(each);
+                all.merge(kind.key().apply(item), item, (before, now) -> withWordsOf(kind, before, now));
+            }
         }
         return List.copyOf(all.values());
+    }
+
+    /** A house says an item anew but adds to its words: what people have always said is still understood. */
+    private <T> T withWordsOf(Kind.Words<T> kind, T before, T now) {
+        JsonNode old = json.<JsonNode>valueToTree(before).path("words");
+        if (!(json.<JsonNode>valueToTree(now) instanceof ObjectNode both) || !(both.get("words") instanceof ArrayNode words)) {
+            return now;
+        }
+        Set<String> said = new LinkedHashSet<>();
+        old.forEach(word -> said.add(word.textValue()));
+        words.forEach(word -> said.add(word.textValue()));
+        words.removeAll();
+        said.forEach(words::add);
+        try {
+            return json.treeToValue(both, kind.record());
+        } catch (JsonProcessingException impossible) {
+            throw new IllegalStateException("an item of words/" + kind.file() + " cannot be read again: " + impossible.getOriginalMessage(), impossible);
+        }
     }
 }

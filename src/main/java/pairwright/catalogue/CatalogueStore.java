@@ -40,7 +40,7 @@ public final class CatalogueStore {
      * @param house a folder of entries; may be missing
      */
     public CatalogueReader.Result with(Path house) {
-        return Files.isDirectory(house) ? CatalogueReader.readOver(builtIn, house) : new CatalogueReader.Result(builtIn, List.of());
+        return Files.isDirectory(house) ? CatalogueReader.readOver(builtIn, house) : new CatalogueReader.Result(builtIn, List.of(), 0);
     }
 
     private static Catalogue packed() {

@@ -54,7 +54,8 @@ record YamlFile(Path file, JsonNode root, Map<String, Place> values, Map<String,
                         + " bytes, more than any entry needs. Make it smaller"));
                 return Optional.empty();
             }
-            return new Reader(file, faults).read(Files.readString(file));
+            String text = Files.readString(file);
+            return new Reader(file, faults).read(text.startsWith("\uFEFF") ? text.substring(1) : text);
         } catch (CharacterCodingException notUtf8) {
             faults.add(new FileFault(file, 1, 1, "the file is not UTF-8. Save it as UTF-8"));
         } catch (IOException unreadable) {

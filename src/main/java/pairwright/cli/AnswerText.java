@@ -60,12 +60,7 @@ final class AnswerText {
         if (!answer.question().notUnderstood().isEmpty()) {
             wrap("Not understood: ", "                ", String.join(", ", answer.question().notUnderstood()) + ".");
         }
-        List<String> others = answer.question().otherReadings().stream()
-                .filter(reading -> !reading.id().equals(answer.question().meant().source()))
-                .map(reading -> small(reading.name())).distinct().toList();
-        if (!others.isEmpty() && answer.question().meant().source() != null) {
-            wrap("Or did you mean: ", "                 ", String.join(", ", others) + "? Then say so.");
-        }
+        answer.question().ask().forEach(ask -> wrap("Question: ", "          ", ask.says()));
         answer.question().assumed().forEach(sentence -> wrap("Assumed: ", "         ", sentence));
     }
 
@@ -293,11 +288,9 @@ final class AnswerText {
     private void nothing() {
         text.append('\n');
         if (answer.question().meant().source() == null) {
-            wrap("", "", "No source was understood. Name what is recorded: an instrument, a voice, an amplifier.");
-            if (!answer.question().otherReadings().isEmpty()) {
-                wrap("Maybe: ", "       ", answer.question().otherReadings().stream().map(Reading::name).distinct()
-                        .collect(Collectors.joining(", ")) + ".");
-            }
+            wrap("", "", answer.question().ask().isEmpty()
+                    ? "No source was understood. Name what is recorded: an instrument, a voice, an amplifier."
+                    : "No source is certain. Answer the question above, or name what is recorded: an instrument, a voice, an amplifier.");
             return;
         }
         wrap("", "", "Nothing fits " + small(catalogue.sources().get(answer.question().meant().source()).name())

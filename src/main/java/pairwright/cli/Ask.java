@@ -2,8 +2,6 @@ package pairwright.cli;
 
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.PrintWriter;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
 import pairwright.advice.Advisor;
@@ -13,6 +11,7 @@ import pairwright.catalogue.Json;
 import pairwright.model.Answer;
 import pairwright.model.Request;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -39,8 +38,8 @@ final class Ask implements Callable<Integer> {
             description = "How often what is uncertain is drawn anew to see how sure the answer is, 0 to 1000; 0 for not at all. Usually 200.")
     private int draws;
 
-    @Option(names = "--house", paramLabel = "DIR", description = "A folder with catalogue/ and rules/ of your own, laid over the built-in ones.")
-    private Path house;
+    @Mixin
+    private House house;
 
     @Parameters(paramLabel = "WORDS", arity = "1..*",
             description = "The source, and whatever matters: how it is played, the room, the sound that is wanted, limits, who plays next to it.")
@@ -50,12 +49,8 @@ final class Ask implements Callable<Integer> {
     public Integer call() throws Exception {
         PrintWriter out = spec.commandLine().getOut();
         PrintWriter err = spec.commandLine().getErr();
-        if (house != null && !Files.isDirectory(house)) {
-            err.println("pairwright: there is no folder " + house + ". Name one with catalogue/ or rules/ in it, or leave --house out");
-            return Main.UNUSABLE;
-        }
-        KnowledgeStore knowledge = house == null ? KnowledgeStore.builtIn() : KnowledgeStore.withHouse(house);
-        knowledge.faults().forEach(err::println);
+        KnowledgeStore knowledge = house.knowledge();
+        List<String> said = knowledge.faults();
         Answer answer;
         try {
             answer = new Advisor(knowledge::current).ask(new Request(String.join(" ", words), null, null, null, null, null, null, null,
@@ -64,6 +59,7 @@ final class Ask implements Callable<Integer> {
             unusable.faults().forEach(fault -> err.println("pairwright: " + fault.says()));
             return Main.UNUSABLE;
         }
+        knowledge.faults().stream().filter(fault -> !said.contains(fault)).forEach(err::println); // a house rule that failed on it
         if (asJson) {
             ObjectMapper json = Json.mapper();
             out.println(json.writerWithDefaultPrettyPrinter().writeValueAsString(answer));

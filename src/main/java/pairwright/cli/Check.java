@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
+import pairwright.advice.KnowledgeStore;
 import pairwright.catalogue.CatalogueCheck;
 import pairwright.rules.RuleCheck;
 import picocli.CommandLine.Command;
@@ -37,16 +38,20 @@ final class Check implements Callable<Integer> {
                     + ". Name the folder that holds them");
             return Main.UNUSABLE;
         }
-        List<String> faults = new ArrayList<>();
-        if (Files.isDirectory(entries)) {
-            CatalogueCheck.faults(entries).forEach(fault -> faults.add(fault.toString()));
-        }
-        if (Files.isDirectory(rules)) {
-            RuleCheck.faults(rules).forEach(fault -> faults.add(fault.toString()));
-        }
+        List<String> faults = Files.isDirectory(entries.resolve("schema")) ? ofTheProgram(entries, rules) : KnowledgeStore.withHouse(folder).faults();
         faults.forEach(out::println);
         out.println(faults.isEmpty() ? "No fault found." : faults.size() + (faults.size() == 1 ? " fault found." : " faults found."));
         out.flush();
         return faults.isEmpty() ? 0 : 1;
+    }
+
+    /** What the program is built from stands alone; a house folder is checked by laying it over what is built in, as it will be used. */
+    private static List<String> ofTheProgram(Path entries, Path rules) {
+        List<String> faults = new ArrayList<>();
+        CatalogueCheck.faults(entries).forEach(fault -> faults.add(fault.toString()));
+        if (Files.isDirectory(rules)) {
+            RuleCheck.faults(rules).forEach(fault -> faults.add(fault.toString()));
+        }
+        return faults;
     }
 }

@@ -10,9 +10,11 @@ import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicReference;
 import pairwright.advice.KnowledgeStore;
 import pairwright.http.Server;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -26,7 +28,7 @@ import picocli.CommandLine.Spec;
         versionProvider = Version.class,
         exitCodeOnInvalidInput = Main.UNUSABLE)
 final class Serve implements Callable<Integer> {
-    private static final int LOOK_AGAIN_S = 2;
+    private static final int LOOK_AGAIN_S = 1;
 
     @Spec
     private CommandSpec spec;
@@ -39,8 +41,11 @@ final class Serve implements Callable<Integer> {
     private int port;
 
     @Option(names = "--data", paramLabel = "DIR", defaultValue = "pairwright-data",
-            description = "Holds all state. A folder house/ in it, with catalogue/ and rules/ of your own, is laid over the built-in ones.")
+            description = "Holds all state. A folder house/ in it is the house folder, unless --house names another.")
     private Path data;
+
+    @Mixin
+    private House house;
 
     @Override
     public Integer call() throws Exception {
@@ -54,8 +59,7 @@ final class Serve implements Callable<Integer> {
                     + " cannot be made. Give another with --data");
             return 1;
         }
-        KnowledgeStore knowledge = KnowledgeStore.withHouse(data.resolve("house"));
-        knowledge.faults().forEach(fault -> spec.commandLine().getErr().println(fault));
+        KnowledgeStore knowledge = KnowledgeStore.beforeHouse(house.or(data.resolve("house")));
         Server server;
         try {
             server = Server.start(knowledge, host, port);
@@ -89,24 +93,25 @@ final class Serve implements Callable<Integer> {
         Runtime.getRuntime().halt(exit);
     }
 
-    /** Looks every other second whether the house folder changed. */
+    /** Reads the house folder, and then looks every second whether it changed. */
     private static ScheduledExecutorService watch(KnowledgeStore knowledge, PrintWriter err) {
         ScheduledExecutorService watch = Executors.newSingleThreadScheduledExecutor(task -> {
             Thread thread = new Thread(task, "house-folder");
             thread.setDaemon(true);
             return thread;
         });
-        watch.scheduleWithFixedDelay(() -> look(knowledge, err), LOOK_AGAIN_S, LOOK_AGAIN_S, TimeUnit.SECONDS);
+        AtomicReference<List<String>> said = new AtomicReference<>(List.of());
+        watch.scheduleWithFixedDelay(() -> look(knowledge, said, err), 0, LOOK_AGAIN_S, TimeUnit.SECONDS);
         return watch;
     }
 
-    private static void look(KnowledgeStore knowledge, PrintWriter err) {
+    private static void look(KnowledgeStore knowledge, AtomicReference<List<String>> said, PrintWriter err) {
         try {
-            List<String> before = knowledge.faults();
             knowledge.reloadIfChanged();
-            if (!before.equals(knowledge.faults())) {
-                knowledge.faults().forEach(err::println);
-                err.println(knowledge.faults().isEmpty() ? "The house folder is in use again." : "The last good set keeps answering.");
+            List<String> now = knowledge.faults(); // may have come from a question as well
+            if (!now.equals(said.getAndSet(now))) {
+                now.forEach(err::println);
+                err.println(now.isEmpty() ? "The house folder is in use again." : "The last good set keeps answering.");
                 err.flush();
             }
         } catch (RuntimeException inBetween) {

@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.regex.Pattern;
 import pairwright.advice.Advisor;
+import pairwright.advice.HouseState;
 import pairwright.advice.Knowledge;
 import pairwright.advice.KnowledgeStore;
 import pairwright.catalogue.Shown;
@@ -56,7 +57,11 @@ final class Routes {
     }
 
     /** How the server is. */
-    record Health(String status, String version, String catalogueVersion, String rulesVersion, List<String> faults) {
+    record Health(String status, String version, String catalogueVersion, String rulesVersion, House house, List<String> faults) {
+    }
+
+    /** How the house folder is, and how much of it is in use. */
+    record House(String state, int entries, int rules) {
     }
 
     Routes(KnowledgeStore knowledge, ObjectMapper json, PrometheusMeterRegistry metrics, int bodyMs) {
@@ -153,10 +158,11 @@ final class Routes {
     }
 
     private void health(Context context) {
-        List<String> faults = knowledge.faults(); // before the set, which is swapped before them
-        Knowledge now = now();
-        answer(context, new Health(faults.isEmpty() ? "ok" : "ok, with the last good set", knowledge.programVersion(),
-                now.catalogue().version(), now.rules().version(), faults));
+        KnowledgeStore.Status status = knowledge.status();
+        HouseState house = status.house();
+        answer(context, new Health(house.faults().isEmpty() ? "ok" : "ok, with the last good set", knowledge.programVersion(),
+                status.knowledge().catalogue().version(), status.knowledge().rules().version(),
+                new House(house.state().says(), house.entries(), house.rules()), house.faults()));
     }
 
     private void schema(Context context) {

@@ -25,6 +25,7 @@ import pairwright.advice.KnowledgeStore;
 import pairwright.advice.UnusableQuestion;
 import pairwright.catalogue.Json;
 import pairwright.catalogue.Shown;
+import pairwright.rules.HouseRuleStopped;
 
 /** The HTTP server. Listens where it is told and nowhere else; stops without cutting a request short. */
 public final class Server implements AutoCloseable {
@@ -116,6 +117,9 @@ public final class Server implements AutoCloseable {
     private static void problems(JavalinConfig config, ObjectMapper json) {
         config.routes.exception(BadRequest.class, (bad, context) -> send(context, json, bad.problem()));
         config.routes.exception(UnusableQuestion.class, (bad, context) -> send(context, json, Problem.of(400, bad.faults())));
+        // an answer is usually given without that rule; this is for one that could not be, and by now the rule is put aside
+        config.routes.exception(HouseRuleStopped.class, (stopped, context) -> send(context, json, Problem.of(503,
+                "House rules failed on this question and were put aside: " + String.join(", ", stopped.ids()) + ". Ask again")));
         config.routes.exception(MethodNotAllowedResponse.class, (bad, context) -> {
             context.header("Allow", bad.getDetails().getOrDefault("availableMethods", "GET"));
             send(context, json, Problem.of(405, context.method() + " is not taken at " + Shown.of(context.path())

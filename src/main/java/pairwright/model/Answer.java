@@ -25,6 +25,7 @@ public record Answer(
     /**
      * The question as it was understood, with what was taken for granted.
      *
+     * @param ask questions back, where the words may mean more than one thing or are not known
      * @param assumed what was not said and is taken as usual, in sentences
      * @param numbers what was computed of the question as a whole; null when no source was understood
      */
@@ -34,6 +35,7 @@ public record Answer(
             List<Reading> understood,
             List<String> notUnderstood,
             List<Reading> otherReadings,
+            List<Ask> ask,
             List<String> assumed,
             Numbers numbers) {
     }

@@ -9,6 +9,8 @@ import java.util.List;
  * @param understood word by word
  * @param notUnderstood the words that said nothing to the program
  * @param otherReadings what else it may have meant, best first
+ * @param ask questions back, in the order they matter
  */
-public record Meaning(Question question, List<Reading> understood, List<String> notUnderstood, List<Reading> otherReadings) {
+public record Meaning(Question question, List<Reading> understood, List<String> notUnderstood, List<Reading> otherReadings,
+        List<Ask> ask) {
 }

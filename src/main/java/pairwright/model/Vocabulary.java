@@ -58,8 +58,22 @@ public record Vocabulary(
             boolean follows) {
     }
 
-    /** A word that names more than one source: every reading is offered, the first is used. */
-    public record Ambiguity(List<String> words, List<String> readings, String says) {
+    /**
+     * Words that name more than one source: every reading is offered, the first is used unless something decides.
+     *
+     * @param says what they may mean, in a sentence
+     * @param farApart true where an answer for the wrong reading would be of no use: then none is used unless something decides
+     * @param clues words elsewhere in the sentence that point at a reading
+     */
+    public record Ambiguity(List<String> words, List<String> readings, String says, boolean farApart, List<Clue> clues) {
+
+        public Ambiguity {
+            clues = clues == null ? List.of() : List.copyOf(clues);
+        }
+    }
+
+    /** Words that point at one reading of an ambiguous word: "jazz" at the double bass. */
+    public record Clue(String reading, List<String> words) {
     }
 
     /** Something about the session that rules look at: stereo, mono, one-performer, children, live. */

@@ -2,15 +2,34 @@ package pairwright.rules;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.kie.api.definition.rule.Rule;
 
 /** What every rule writes to. One per judgement, never shared between threads. */
 public final class Out {
-    private final RuleBase base;
+    private final Map<String, RuleInfo> rules;
+    private final Guard guard;
     private final List<Finding> findings = new ArrayList<>(2048);
 
-    Out(RuleBase base) {
-        this.base = base;
+    /**
+     * How far rules may go that were not tested with the program.
+     *
+     * @param mostFirings of all of them together
+     * @param untilNanos on the clock of {@link System#nanoTime()}
+     */
+    record Guard(long mostFirings, long untilNanos) {
+    }
+
+    /** What a rule may not do; its message says what, as the end of a sentence that begins with the rule. */
+    static final class Refused extends RuntimeException {
+        Refused(String what) {
+            super(what, null, false, false);
+        }
+    }
+
+    Out(Map<String, RuleInfo> rules, Guard guard) {
+        this.rules = rules;
+        this.guard = guard;
     }
 
     /**
@@ -21,7 +40,7 @@ public final class Out {
      * @param namesAndValues name, number, name, number; each name ends in its unit
      */
     public void note(Rule rule, Object subject, Object... namesAndValues) {
-        findings.add(new Finding(base.infoOf(rule), subject, 1, namesAndValues));
+        add(rule, subject, 1, namesAndValues);
     }
 
     /**
@@ -30,7 +49,40 @@ public final class Out {
      * @param share 0 to 1, a number that was computed before; more or less than that is cut
      */
     public void scaled(Rule rule, Object subject, double share, Object... namesAndValues) {
-        findings.add(new Finding(base.infoOf(rule), subject, Math.max(0, Math.min(1, share)), namesAndValues));
+        add(rule, subject, Math.max(0, Math.min(1, share)), namesAndValues);
+    }
+
+    private void add(Rule rule, Object subject, double share, Object[] namesAndValues) {
+        if (guard != null) {
+            guard(share, namesAndValues);
+        }
+        findings.add(new Finding(rules.get(rule.getName()), subject, share, namesAndValues));
+    }
+
+    /** A sentence is made later, where nobody can say any more which rule gave it no number. */
+    private void guard(double share, Object[] namesAndValues) {
+        if (findings.size() >= guard.mostFirings()) {
+            throw new Refused("fires more than " + guard.mostFirings() + " times for one question");
+        }
+        if (System.nanoTime() - guard.untilNanos() > 0) {
+            throw new Refused("takes too long for one question");
+        }
+        if (Double.isNaN(share)) {
+            throw new Refused("gives out.scaled a share that is no number");
+        }
+        if (namesAndValues == null) {
+            throw new Refused("gives no names and numbers");
+        }
+        for (int i = 0; i < namesAndValues.length; i += 2) {
+            Object value = i + 1 < namesAndValues.length ? namesAndValues[i + 1] : null;
+            if (!(namesAndValues[i] instanceof String)) {
+                throw new Refused("gives " + namesAndValues[i] + " where a name is expected. After the subject come name, number, name, number");
+            }
+            if (!(value instanceof Number number) || !Double.isFinite(number.doubleValue())) {
+                throw new Refused("gives " + (value == null ? "nothing" : "\"" + value + "\"") + " for " + namesAndValues[i] + ", which is no number"
+                        + ". Ask before then whether it is there, as in predicted.headroomDb != null");
+            }
+        }
     }
 
     List<Finding> findings() {

@@ -10,105 +10,51 @@ import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
-import org.drools.model.EntryPoint;
-import org.drools.model.Global;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.Consumer;
+import java.util.stream.Collectors;
 import org.drools.model.Model;
-import org.drools.model.Query;
-import org.drools.model.TypeMetaData;
-import org.drools.modelcompiler.KieBaseBuilder;
-import org.kie.api.KieBase;
-import org.kie.api.definition.rule.Rule;
-import org.kie.api.runtime.KieSession;
-import pairwright.model.Effect;
 
 /** A set of compiled rules. Never changes; safe to share between threads. */
 public final class RuleBase {
     static final String FOLDER = "META-INF/pairwright/rules/";
-    /** Far more than any question needs; a rule that would fire for ever must not. */
-    private static final int MOST_FIRINGS = 1_000_000;
 
-    /** What moves a score or rules out: asked of every placement that is possible. */
-    private final KieBase scoring;
-    /** What only warns: asked of the few that are shown. */
-    private final KieBase warning;
+    private final Engine builtIn;
+    private final String builtInVersion;
+    private final HouseRules house;
+    private final Consumer<HouseRuleStopped> told;
     private final Map<String, RuleInfo> byId = new HashMap<>();
     private final List<RuleInfo> rules;
     private final String version;
 
-    private RuleBase(List<Model> models, List<RuleInfo> infos, String version) {
-        infos.forEach(info -> byId.put(info.id(), info));
-        this.scoring = KieBaseBuilder.createKieBaseFromModel(part(models, false));
-        this.warning = KieBaseBuilder.createKieBaseFromModel(part(models, true));
-        this.rules = infos.stream().sorted(Comparator.comparing(RuleInfo::id)).toList();
-        this.version = version;
+    private RuleBase(Engine builtIn, String builtInVersion, HouseRules house, Consumer<HouseRuleStopped> told) {
+        this.builtIn = builtIn;
+        this.builtInVersion = builtInVersion;
+        this.house = house;
+        this.told = told;
+        byId.putAll(builtIn.rules());
+        if (house != null) {
+            byId.putAll(house.rules());
+        }
+        this.rules = byId.values().stream().sorted(Comparator.comparing(RuleInfo::id)).toList();
+        this.version = house == null ? builtInVersion : RuleFolder.version(List.of(builtInVersion, house.version()));
     }
 
     /** The rules that ship with the program; they were compiled when it was built. */
     public static RuleBase builtIn() {
-        return withHouse(null, "");
-    }
-
-    /** The same with house rules, as compiled, beside them. */
-    static RuleBase withHouse(RuleCompiler.Result house, String houseVersion) {
         ClassLoader own = RuleBase.class.getClassLoader();
-        List<Model> models = new ArrayList<>();
-        resource("models").lines().forEach(name -> models.add(model(own, name)));
-        List<RuleInfo> infos = new ArrayList<>(RuleIndex.read(resource("index")));
-        String version = resource("version").strip();
-        if (house != null) {
-            ClassLoader loader = new HouseLoader(house.classes(), own);
-            house.models().forEach(name -> models.add(model(loader, name)));
-            infos.addAll(house.infos());
-            version = RuleFolder.version(List.of(version, houseVersion));
-        }
-        return new RuleBase(models, infos, version);
+        List<Model> models = resource("models").lines().map(name -> model(own, name)).toList();
+        return new RuleBase(new Engine(models, RuleIndex.read(resource("index"))), resource("version").strip(), null, null);
     }
 
-    private List<Model> part(List<Model> models, boolean cautions) {
-        List<Model> parts = new ArrayList<>();
-        for (Model model : models) {
-            parts.add(new Part(model, model.getRules().stream()
-                    .filter(rule -> (byId.get(rule.getName()).effect() == Effect.CAUTION) == cautions).toList()));
-        }
-        return parts;
-    }
-
-    /** Some rules of a model. */
-    private record Part(Model of, List<org.drools.model.Rule> rules) implements Model {
-        @Override
-        public String getName() {
-            return of.getName();
-        }
-
-        @Override
-        public String getPackageName() {
-            return of.getPackageName();
-        }
-
-        @Override
-        public List<Global> getGlobals() {
-            return of.getGlobals();
-        }
-
-        @Override
-        public List<org.drools.model.Rule> getRules() {
-            return rules;
-        }
-
-        @Override
-        public List<Query> getQueries() {
-            return of.getQueries();
-        }
-
-        @Override
-        public List<TypeMetaData> getTypeMetaDatas() {
-            return of.getTypeMetaDatas();
-        }
-
-        @Override
-        public List<EntryPoint> getEntryPoints() {
-            return of.getEntryPoints();
-        }
+    /**
+     * The same with house rules, as compiled, beside them.
+     *
+     * @param stopped is told of house rules that fail, before whoever asked is
+     */
+    RuleBase with(RuleCompiler.Result compiled, String houseVersion, HouseRules.Most most, Consumer<HouseRuleStopped> stopped) {
+        return new RuleBase(builtIn, builtInVersion, HouseRules.of(compiled, houseVersion, RuleBase.class.getClassLoader(), most), stopped);
     }
 
     /**
@@ -116,9 +62,10 @@ public final class RuleBase {
      *
      * @param subjects {@link Placed} or {@link Paired}
      * @return by subject in the order given; by rule id within a subject
+     * @throws HouseRuleStopped where a house rule fails; then the question has to be judged anew
      */
     public List<Finding> score(Setting setting, List<?> subjects) {
-        return judge(scoring, setting, subjects);
+        return judge(false, setting, subjects);
     }
 
     /**
@@ -126,34 +73,39 @@ public final class RuleBase {
      *
      * @param subjects {@link Placed} and {@link Paired}
      * @return by subject, those of the setting first, then in the order given; by rule id within a subject
+     * @throws HouseRuleStopped where a house rule fails; then the question has to be judged anew
      */
     public List<Finding> warn(Setting setting, List<?> subjects) {
-        return judge(warning, setting, subjects);
+        return judge(true, setting, subjects);
     }
 
-    private List<Finding> judge(KieBase engine, Setting setting, List<?> subjects) {
-        Out out = new Out(this);
+    private List<Finding> judge(boolean warn, Setting setting, List<?> subjects) {
         Map<Object, List<Finding>> bySubject = new IdentityHashMap<>(subjects.size() * 2);
         bySubject.put(setting, new ArrayList<>());
-        KieSession session = engine.newKieSession();
-        try {
-            session.setGlobal("out", out);
-            session.insert(setting);
-            for (Object subject : subjects) {
-                session.insert(subject);
-                bySubject.put(subject, new ArrayList<>());
-            }
-            if (session.fireAllRules(MOST_FIRINGS) == MOST_FIRINGS) {
-                throw new IllegalStateException("The rules do not come to an end");
-            }
-        } finally {
-            session.dispose();
+        subjects.forEach(subject -> bySubject.put(subject, new ArrayList<>()));
+        Out out = new Out(builtIn.rules(), null);
+        builtIn.judge(warn, setting, subjects, out);
+        List<Finding> all = out.findings();
+        if (house != null) {
+            all.addAll(ofTheHouse(warn, setting, subjects));
         }
-        out.findings().forEach(finding -> bySubject.get(finding.subject()).add(finding));
-        List<Finding> sorted = new ArrayList<>(out.findings().size());
+        all.forEach(finding -> bySubject.get(finding.subject()).add(finding));
+        List<Finding> sorted = new ArrayList<>(all.size());
         add(bySubject.get(setting), sorted);
         subjects.forEach(subject -> add(bySubject.get(subject), sorted));
         return sorted;
+    }
+
+    private List<Finding> ofTheHouse(boolean warn, Setting setting, List<?> subjects) {
+        try {
+            return house.judge(warn, setting, subjects);
+        } catch (HouseRules.Failed failed) {
+            Set<String> ids = failed.problems().stream().map(Problem::rule).collect(Collectors.toCollection(TreeSet::new));
+            HouseRuleStopped stopped = new HouseRuleStopped(this, new RuleBase(builtIn, builtInVersion, house.without(ids), told),
+                    failed.problems(), failed.getCause());
+            told.accept(stopped);
+            throw stopped;
+        }
     }
 
     /** Firing order is the engine's own business; an answer must not depend on it. */
@@ -182,11 +134,7 @@ public final class RuleBase {
         return version;
     }
 
-    RuleInfo infoOf(Rule rule) {
-        return byId.get(rule.getName());
-    }
-
-    private static Model model(ClassLoader loader, String name) {
+    static Model model(ClassLoader loader, String name) {
         try {
             return (Model) loader.loadClass(name).getDeclaredConstructor().newInstance();
         } catch (ReflectiveOperationException missing) {
@@ -202,24 +150,6 @@ public final class RuleBase {
             return new String(in.readAllBytes(), StandardCharsets.UTF_8);
         } catch (IOException unreadable) {
             throw new UncheckedIOException(unreadable);
-        }
-    }
-
-    private static final class HouseLoader extends ClassLoader {
-        private final Map<String, byte[]> classes;
-
-        HouseLoader(Map<String, byte[]> classes, ClassLoader parent) {
-            super(parent);
-            this.classes = classes;
-        }
-
-        @Override
-        protected Class<?> findClass(String name) throws ClassNotFoundException {
-            byte[] bytes = classes.get(name.replace('.', '/') + ".class");
-            if (bytes == null) {
-                throw new ClassNotFoundException(name);
-            }
-            return defineClass(name, bytes, 0, bytes.length);
         }
     }
 }

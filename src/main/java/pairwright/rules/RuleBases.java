@@ -5,12 +5,16 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.function.Consumer;
 
 /**
  * The rules that ship with the program, alone or with those of a house. Nothing of a house folder is kept here: whoever asks decides
  * whether it comes into use.
  */
 public final class RuleBases {
+    /** The concern of every rule of a house. */
+    public static final String HOUSE = HousePolicy.PACKAGE;
+
     private final RuleBase builtIn = RuleBase.builtIn();
 
     /**
@@ -34,10 +38,11 @@ public final class RuleBases {
      * The built-in rules with those of a house beside them.
      *
      * @param house a folder of .drl files in package house; may be missing
+     * @param stopped is told of house rules that fail when they are asked; then they should not be asked any more
      */
-    public Result with(Path house) {
+    public Result with(Path house, Consumer<HouseRuleStopped> stopped) {
         try {
-            return Files.isDirectory(house) ? with(RuleFolder.read(house)) : new Result(builtIn, List.of());
+            return Files.isDirectory(house) ? with(RuleFolder.read(house), stopped) : new Result(builtIn, List.of());
         } catch (IOException | UncheckedIOException unreadable) {
             return failed(house, "cannot be read: " + unreadable.getMessage() + ". Make every file in it a readable text in UTF-8");
         } catch (RuntimeException | LinkageError broken) {
@@ -45,13 +50,13 @@ public final class RuleBases {
         }
     }
 
-    private Result with(RuleFolder folder) {
+    private Result with(RuleFolder folder, Consumer<HouseRuleStopped> stopped) {
         if (folder.drl().isEmpty()) {
             return new Result(builtIn, List.of());
         }
         RuleCompiler.Result compiled = RuleCompiler.house().compile(folder.drl(), folder.cases());
         return compiled.problems().isEmpty()
-                ? new Result(RuleBase.withHouse(compiled, folder.version()), List.of())
+                ? new Result(builtIn.with(compiled, folder.version(), HouseRules.Most.USUAL, stopped), List.of())
                 : Result.failed(compiled.problems());
     }
 

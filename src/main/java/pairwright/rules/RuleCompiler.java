@@ -25,6 +25,7 @@ import org.kie.api.builder.ReleaseId;
 /** Rule texts to classes. The build and a house folder use the same code. */
 final class RuleCompiler {
     private static final String BUILT_IN_PACKAGE = "rules.";
+    private static final Pattern AT = Pattern.compile("^\\[ERR \\d+] Line \\d+:(\\d+) ");
 
     /**
      * What came of it.
@@ -32,12 +33,17 @@ final class RuleCompiler {
      * @param classes by path, "rules/level/C.class"
      * @param models names of the generated model classes
      * @param infos what each rule says of itself
+     * @param written where each rule stands, by its id
      * @param problems everything that is wrong; then the rest is empty
      */
-    record Result(Map<String, byte[]> classes, List<String> models, List<RuleInfo> infos, List<Problem> problems) {
+    record Result(Map<String, byte[]> classes, List<String> models, List<RuleInfo> infos, Map<String, Written> written, List<Problem> problems) {
         static Result failed(List<Problem> problems) {
-            return new Result(Map.of(), List.of(), List.of(), List.copyOf(problems));
+            return new Result(Map.of(), List.of(), List.of(), Map.of(), List.copyOf(problems));
         }
+    }
+
+    /** A rule as it stands in its file, so that what it does when it runs can be told with its place. */
+    record Written(String file, String text, int line, int endLine) {
     }
 
     private record Source(String file, String text, PackageDescr descr) {
@@ -92,7 +98,10 @@ final class RuleCompiler {
         }
         Built all = build(sources);
         if (all.problems.isEmpty()) {
-            return new Result(all.classes, all.models, infos, List.of());
+            Map<String, Written> written = new HashMap<>();
+            sources.forEach(source -> source.descr.getRules().forEach(rule -> written.put(rule.getName(),
+                    new Written(source.file, source.text, rule.getLine(), rule.getEndLine()))));
+            return new Result(all.classes, all.models, infos, written, List.of());
         }
         // The engine names the generated class, or no line at all, and stops at the first bad phase. Each rule is built by itself,
         // the others blanked and line numbers kept, to say which are wrong.
@@ -119,13 +128,15 @@ final class RuleCompiler {
         }
         for (DroolsError error : parser.getErrors()) {
             int line = error.getLines().length > 0 ? error.getLines()[0] : -1;
-            problems.add(new Problem(file, line, null, error.getMessage().replaceFirst("^\\[ERR \\d+] Line \\d+:\\d+ ", "")));
+            Matcher at = AT.matcher(error.getMessage());
+            int column = at.find() ? Integer.parseInt(at.group(1)) + 1 : -1; // the parser counts columns from 0
+            problems.add(new Problem(file, line, column, null, column < 0 ? error.getMessage() : error.getMessage().substring(at.end())));
         }
         if (descr == null) {
             return new Source(file, text, new PackageDescr(""));
         }
         if (house) {
-            problems.addAll(HousePolicy.check(file, descr));
+            problems.addAll(HousePolicy.check(file, text, descr));
         } else if (!descr.getNamespace().startsWith(BUILT_IN_PACKAGE)) {
             problems.add(new Problem(file, 1, null, "the file must start with the package of its folder, such as package rules.level;"));
         }
@@ -228,23 +239,24 @@ final class RuleCompiler {
 
     private static Problem locate(Source source, RuleDescr rule, Problem problem) {
         int line = problem.line();
+        int column = -1;
         boolean elsewhere = problem.file().startsWith("src/main/java") || problem.what().startsWith("Unable to parse consequence");
-        if (elsewhere || line <= 0) {
+        boolean known = !elsewhere && line > 0;
+        if (!known) {
             line = rule.getLine();
             Matcher after = Pattern.compile("\\(line (\\d+),col \\d+\\)").matcher(problem.what());
             if (after.find()) {
                 line = Math.min(rule.getConsequenceLine() + Integer.parseInt(after.group(1)) - 1, rule.getEndLine());
             }
-            String word = wordIn(problem.what());
-            String[] lines = source.text.split("\n", -1);
-            for (int i = rule.getLine(); word != null && i <= rule.getEndLine(); i++) {
-                if (Pattern.compile("(?<![\\w$])" + Pattern.quote(word) + "(?![\\w$])").matcher(lines[i - 1]).find()) {
-                    line = i;
-                    break;
-                }
-            }
         }
-        return new Problem(source.file, line, rule.getName(), plain(problem.what()));
+        String word = wordIn(problem.what());
+        Place place = word == null ? null : Place.of(Pattern.compile("(?<![\\w$])" + Pattern.quote(word) + "(?![\\w$])"), source.text,
+                known ? line : rule.getLine(), known ? line : rule.getEndLine());
+        if (place != null) {
+            line = place.line();
+            column = place.column();
+        }
+        return new Problem(source.file, line, column, rule.getName(), plain(problem.what()));
     }
 
     /** The word a message complains of, so that its line can be found. */

@@ -1,6 +1,7 @@
 package pairwright.rules;
 
 import java.io.IOException;
+import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -35,14 +36,25 @@ record RuleFolder(Map<String, String> drl, Map<String, List<RuleInfo.Case>> case
         for (Path file : files) {
             String name = file.toString();
             if (name.endsWith(".drl")) {
-                drl.put(name, Files.readString(file));
+                drl.put(name, text(file));
             } else if (name.endsWith(".cases.yaml")) {
-                readCases(Files.readString(file), cases);
+                readCases(text(file), cases);
             } else if (file.endsWith(PRACTICE)) {
-                readStatements(Files.readString(file), statements);
+                readStatements(text(file), statements);
             }
         }
         return new RuleFolder(drl, cases, statements);
+    }
+
+    /** As an editor shows it: without the mark some editors put at the start, and with one sign for the end of a line. */
+    private static String text(Path file) throws IOException {
+        String text;
+        try {
+            text = Files.readString(file);
+        } catch (CharacterCodingException notUtf8) {
+            throw new IOException(file + " is not UTF-8. Save it as plain text in UTF-8", notUtf8);
+        }
+        return (text.startsWith("\uFEFF") ? text.substring(1) : text).replace("\r\n", "\n").replace('\r', '\n');
     }
 
     /** Only what a page needs: the rule, whether it fires, and the situation in words. A test holds this against a YAML parser. */

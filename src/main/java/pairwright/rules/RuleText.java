@@ -226,12 +226,11 @@ final class RuleText {
         return String.join("\n", Arrays.asList(lines).subList(Math.max(0, rule.getLine() - 1), Math.min(lines.length, rule.getEndLine())));
     }
 
+    /** A fault at the first place of some text within the rule; at the start of the rule where it is not found. */
     private void wrong(String near, String what) {
-        int line = rule.getLine();
-        if (near != null) {
-            int at = ownText().indexOf(near);
-            line += at < 0 ? 0 : (int) ownText().substring(0, at).chars().filter(c -> c == '\n').count();
-        }
-        problems.add(new Problem(file, line, rule.getName(), what));
+        Place place = near == null ? null : Place.of(near, text, rule.getLine(), rule.getEndLine());
+        problems.add(place == null
+                ? new Problem(file, rule.getLine(), 1, rule.getName(), what)
+                : new Problem(file, place.line(), place.column(), rule.getName(), what));
     }
 }

@@ -11,6 +11,8 @@ enum Kind {
             case SOURCE -> longer == WAY || longer == CIRCUMSTANCE;
             case ROOM -> longer == CIRCUMSTANCE;
             case CIRCUMSTANCE -> longer == SOURCE;
+            // "bass DI and amp" names the source and the technique
+            case TECHNIQUE -> longer == SOURCE;
             case QUANTITY -> longer == BEFORE_NEIGHBOUR || longer == AFTER_NEIGHBOUR;
             default -> false;
         };

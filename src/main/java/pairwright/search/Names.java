@@ -3,9 +3,12 @@ package pairwright.search;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
+import pairwright.model.Ask;
 import pairwright.model.Catalogue;
 import pairwright.model.Reading;
 
@@ -18,43 +21,81 @@ final class Names {
     /** Of 1; below it two names only look alike by chance. */
     private static final double NEAR = 0.6;
     private static final int LONGEST_QUERY = 12;
+    /** Shorter words are a letter from too many others. */
+    private static final int SHORTEST_ASKED_BACK = 6;
     /** Of names that are about as near, those of sources are meant more often. */
     private static final double SOURCES_FIRST = 0.05;
 
-    private record Name(Reading entry, List<String> spellings) {
+    private record Name(Reading entry, String phrase, List<String> spellings) {
     }
 
     private record Near(Reading entry, double score) {
     }
 
     private final List<Name> names = new ArrayList<>();
+    private final Map<String, List<Name>> namesByWord = new HashMap<>();
     private final Speller speller;
 
-    Names(Catalogue catalogue, Speller speller) {
+    Names(Catalogue catalogue, Speller speller, Cutter cutter) {
         this.speller = speller;
-        catalogue.sources().values().forEach(source -> add("source", source.id(), source.name(), source.words()));
+        catalogue.sources().values().forEach(source -> add("source", source.id(), source.name(), source.words(), cutter));
         catalogue.words().names().stream().filter(more -> catalogue.sources().containsKey(more.source()))
-                .forEach(more -> add("source", more.source(), catalogue.sources().get(more.source()).name(), more.words()));
+                .forEach(more -> add("source", more.source(), catalogue.sources().get(more.source()).name(), more.words(), cutter));
         catalogue.words().ambiguities().forEach(word -> word.readings().stream().filter(catalogue.sources()::containsKey)
-                .forEach(id -> add("source", id, catalogue.sources().get(id).name(), word.words())));
-        catalogue.rooms().values().forEach(room -> add("room", room.id(), room.name(), room.words()));
-        catalogue.characters().values().forEach(wanted -> add("character", wanted.id(), wanted.name(), wanted.words()));
-        catalogue.mics().values().forEach(mic -> add("mic-type", mic.id(), mic.name(), mic.words()));
+                .forEach(id -> add("source", id, catalogue.sources().get(id).name(), word.words(), cutter)));
+        catalogue.rooms().values().forEach(room -> add("room", room.id(), room.name(), room.words(), cutter));
+        catalogue.characters().values().forEach(wanted -> add("character", wanted.id(), wanted.name(), wanted.words(), cutter));
+        catalogue.mics().values().forEach(mic -> add("mic-type", mic.id(), mic.name(), mic.words(), cutter));
+        var words = catalogue.words();
+        words.ways().forEach(way -> add("way", way.id(), way.name(), way.words(), cutter));
+        words.circumstances().forEach(circumstance -> add("circumstance", circumstance.id(), circumstance.name(), circumstance.words(), cutter));
+        catalogue.techniques().values().forEach(technique -> add("technique", technique.id(), technique.name(), technique.words(), cutter));
     }
 
-    private void add(String as, String id, String name, List<String> words) {
+    private void add(String as, String id, String name, List<String> words, Cutter cutter) {
         var entry = new Reading("", as, id, name);
-        names.add(new Name(entry, spellings(id.replace('-', ' '))));
-        names.add(new Name(entry, spellings(name)));
-        words.forEach(word -> names.add(new Name(entry, spellings(word))));
+        add(entry, id.replace('-', ' '), cutter);
+        add(entry, name, cutter);
+        words.forEach(word -> add(entry, word, cutter));
     }
 
-    private static List<String> spellings(String phrase) {
-        return Text.tokens(phrase).stream().map(Token::spelling).toList();
+    private void add(Reading entry, String phrase, Cutter cutter) {
+        var name = new Name(entry, phrase, spellings(cutter.tokens(phrase)));
+        names.add(name);
+        name.spellings().forEach(word -> namesByWord.computeIfAbsent(word, any -> new ArrayList<>(2)).add(name));
+    }
+
+    /** Phrases with a word that an unknown one may be a misspelling of, nearest first, one of each entry. */
+    List<Ask.Choice> misspelt(String words, int most) {
+        var typed = spellings(Text.tokens(words));
+        if (typed.size() != 1 || typed.get(0).length() < SHORTEST_ASKED_BACK || !speller.isCorrectable(typed.get(0))) {
+            return List.of();
+        }
+        var best = new LinkedHashMap<Reading, Ask.Choice>();
+        // a known word of a longer name is no misspelling, but a room is known by any of its words
+        offer(namesByWord.getOrDefault(typed.get(0), List.of()).stream().filter(name -> name.entry().as().equals("room")), best);
+        speller.near(typed.get(0)).forEach(known -> offer(namesByWord.getOrDefault(known.spelling(), List.of()).stream(), best));
+        return best.values().stream().limit(most).toList();
+    }
+
+    /** Whether words are ordinary ones that only look like a name. */
+    boolean isOrdinary(String words) {
+        return spellings(Text.tokens(words)).stream().allMatch(speller::isOrdinary);
+    }
+
+    /** Of several phrases with the word the shortest says it best. */
+    private static void offer(Stream<Name> names, Map<Reading, Ask.Choice> best) {
+        names.filter(name -> !name.entry().as().equals("mic-type")).sorted(Comparator.comparingInt(name -> name.spellings().size()))
+                .forEach(name -> best.putIfAbsent(name.entry(),
+                        new Ask.Choice(name.phrase(), name.entry().as(), name.entry().id(), name.entry().name())));
+    }
+
+    private static List<String> spellings(List<Token> tokens) {
+        return tokens.stream().map(Token::spelling).toList();
     }
 
     List<Reading> nearest(String words, Predicate<Reading> kinds, int most) {
-        var wanted = spellings(words);
+        var wanted = spellings(Text.tokens(words));
         if (wanted.isEmpty() || wanted.size() > LONGEST_QUERY) {
             return List.of();
         }

@@ -23,20 +23,20 @@ final class Phrases {
         this.kind = kind;
     }
 
-    void add(String id, List<String> phrases) {
-        phrases.forEach(phrase -> add(id, phrase));
+    void add(String id, List<String> phrases, Cutter cutter) {
+        phrases.forEach(phrase -> add(id, phrase, cutter));
     }
 
-    void add(String id, String phrase) {
-        addOne(id, phrase);
+    void add(String id, String phrase, Cutter cutter) {
+        addOne(id, phrase, cutter);
         var german = spelledWithoutUmlauts(phrase);
         if (!german.equals(phrase)) {
-            addOne(id, german);
+            addOne(id, german, cutter);
         }
     }
 
-    private void addOne(String id, String phrase) {
-        var tokens = Text.tokens(phrase);
+    private void addOne(String id, String phrase, Cutter cutter) {
+        var tokens = cutter.tokens(phrase);
         if (tokens.isEmpty()) {
             return;
         }
@@ -44,7 +44,7 @@ final class Phrases {
         tokens.forEach(token -> stemsBySpelling.put(token.spelling(), token.stem()));
         if (tokens.size() == 2 && kind.isCorrected() && !tokens.get(1).opens()) {
             // people write "kickdrum" and "kick drum" alike
-            put(id, Text.tokens(tokens.get(0).spelling() + tokens.get(1).spelling()));
+            put(id, cutter.tokens(tokens.get(0).spelling() + tokens.get(1).spelling()));
         }
     }
 
@@ -85,8 +85,11 @@ final class Phrases {
             if (entries != null) {
                 var spelling = spelling(tokens, first, end);
                 var exact = entries.stream().filter(entry -> entry.spelling().equals(spelling)).toList();
-                var ids = (exact.isEmpty() ? entries : exact).stream().map(Entry::id).distinct().toList();
-                return new Tag(kind, ids, first, end, !exact.isEmpty());
+                var near = exact.isEmpty() ? entries.stream().filter(entry -> Inflection.isSame(entry.spelling(), spelling)).toList()
+                        : exact;
+                if (!near.isEmpty()) {
+                    return new Tag(kind, near.stream().map(Entry::id).distinct().toList(), first, end, !exact.isEmpty());
+                }
             }
         }
         return null;

@@ -2,8 +2,12 @@ package pairwright.search;
 
 import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 import pairwright.model.Catalogue;
 import pairwright.model.Meaning;
 import pairwright.model.Reading;
@@ -14,18 +18,26 @@ public final class SentenceReader {
     /** Words to each side that may belong to one phrase with a misspelt word. */
     private static final int AROUND = 5;
     private static final int SUGGESTIONS = 3;
+    /** Unknown words that are asked back; a text of many is in another language, or no question. */
+    private static final int MOST_ASKED_BACK = 6;
+    /** Kinds of entries that are looked up by name. */
+    private static final Set<String> SHOWN = Set.of("source", "room", "character", "mic-type");
 
     private final Tagger tagger;
     private final Speller speller;
     private final Lexicon lexicon;
+    private final Ambiguities ambiguities;
     private final Names names;
 
     /** Takes the words of the catalogue's entries and of its vocabulary. */
     public SentenceReader(Catalogue catalogue) {
-        tagger = new Tagger(catalogue);
-        speller = new Speller(tagger.correctStems());
+        var cutter = new Cutter();
+        tagger = new Tagger(catalogue, cutter);
+        speller = new Speller(tagger.correctStems(), Ordinary.words());
         lexicon = new Lexicon(catalogue);
-        names = new Names(catalogue, speller);
+        ambiguities = new Ambiguities(catalogue.words().ambiguities().stream()
+                .filter(entry -> catalogue.sources().keySet().containsAll(entry.readings())).toList(), cutter);
+        names = new Names(catalogue, speller, cutter);
     }
 
     /**
@@ -35,8 +47,8 @@ public final class SentenceReader {
      */
     public Meaning read(String text) {
         var tokens = corrected(Text.tokens(text));
-        var meaning = new Interpretation(lexicon, new Sentence(text, tokens, tagger.tags(tokens))).meaning();
-        return meaning.question().source() == null ? withSuggestions(meaning) : meaning;
+        var meaning = new Interpretation(lexicon, ambiguities, new Sentence(text, tokens, tagger.tags(tokens))).meaning();
+        return withSuggestions(meaning);
     }
 
     /**
@@ -47,7 +59,7 @@ public final class SentenceReader {
      * @return sources, rooms, characters and mic types ("mic-type"), nearest first
      */
     public List<Reading> nearest(String words, int most) {
-        return names.nearest(words, any -> true, most);
+        return names.nearest(words, entry -> SHOWN.contains(entry.as()), most);
     }
 
     /** Words that say nothing as they stand are read as the word they may be a misspelling of. */
@@ -56,13 +68,14 @@ public final class SentenceReader {
         var unknown = new BitSet();
         unknown.set(0, given.size());
         tags.forEach(tag -> unknown.clear(tag.first(), tag.end()));
+        var near = new HashMap<String, List<Speller.Known>>();
         // null where a word was joined to the one before
         var tokens = new ArrayList<>(given);
         for (int at = unknown.nextSetBit(0); at >= 0; at = unknown.nextSetBit(at + 1)) {
             if (join(tokens, at, at + 1)) {
                 unknown.clear(at + 1);
             } else if (!join(tokens, at - 1, at)) {
-                respell(tokens, at);
+                respell(tokens, at, near);
             }
         }
         tokens.removeIf(Objects::isNull);
@@ -77,7 +90,7 @@ public final class SentenceReader {
         var first = tokens.get(one);
         var last = tokens.get(next);
         var joined = Text.tokens(first.spelling() + last.spelling());
-        if (joined.size() != 1 || coverage(joined, 0) == 0) {
+        if (joined.size() != 1 || tagger.tags(joined).stream().noneMatch(tag -> tag.kind().isCorrected() && tag.exact())) {
             return false;
         }
         tokens.set(one, new Token(first.start(), last.end(), joined.get(0).spelling(), joined.get(0).stem(), first.opens()));
@@ -86,24 +99,25 @@ public final class SentenceReader {
     }
 
     /** Of the words a misspelt one may stand for, the one that makes the longest phrase with its neighbours. */
-    private void respell(List<Token> tokens, int at) {
+    private void respell(List<Token> tokens, int at, Map<String, List<Speller.Known>> near) {
         var token = tokens.get(at);
         var around = new ArrayList<Token>();
         int place = 0;
-        for (int near = Math.max(0, at - AROUND); near < Math.min(tokens.size(), at + AROUND + 1); near++) {
-            if (near == at) {
+        for (int beside = Math.max(0, at - AROUND); beside < Math.min(tokens.size(), at + AROUND + 1); beside++) {
+            if (beside == at) {
                 place = around.size();
             }
-            if (tokens.get(near) != null) {
-                around.add(tokens.get(near));
+            if (tokens.get(beside) != null) {
+                around.add(tokens.get(beside));
             }
         }
-        int longest = coverage(around, place);
+        var candidates = near.computeIfAbsent(token.spelling(), speller::near);
+        int longest = candidates.isEmpty() ? 0 : coverage(around, place);
         if (longest > 0) {
             return;
         }
-        for (var stem : speller.near(token.spelling())) {
-            around.set(place, token.readAs(stem));
+        for (var known : candidates) {
+            around.set(place, token.readAs(known));
             int length = coverage(around, place);
             if (length > longest) {
                 longest = length;
@@ -118,13 +132,28 @@ public final class SentenceReader {
                 && tag.covers(at)).mapToInt(Tag::length).max().orElse(0);
     }
 
+    /** Where no source was understood the nearest are offered; words that are nearly known are asked back. */
     private Meaning withSuggestions(Meaning meaning) {
+        boolean isUnanswered = meaning.question().source() == null && meaning.ask().isEmpty();
         var near = new ArrayList<>(meaning.otherReadings());
+        var ask = new ArrayList<>(meaning.ask());
+        int asked = 0;
         for (var words : meaning.notUnderstood()) {
-            if (near.size() < SUGGESTIONS) {
-                near.addAll(names.nearest(words, entry -> entry.as().equals("source"), SUGGESTIONS - near.size()));
+            if (asked == MOST_ASKED_BACK) {
+                break;
+            }
+            var choices = new LinkedHashSet<>(names.misspelt(words, SUGGESTIONS));
+            if (isUnanswered && near.size() < SUGGESTIONS && !names.isOrdinary(words)) {
+                var sources = names.nearest(words, entry -> entry.as().equals("source"), SUGGESTIONS - near.size());
+                near.addAll(sources);
+                sources.stream().map(AskBack::named)
+                        .filter(source -> choices.stream().noneMatch(choice -> choice.id().equals(source.id()))).forEach(choices::add);
+            }
+            if (!choices.isEmpty()) {
+                ask.add(AskBack.unknown(words, List.copyOf(choices)));
+                asked++;
             }
         }
-        return new Meaning(meaning.question(), meaning.understood(), meaning.notUnderstood(), List.copyOf(near));
+        return new Meaning(meaning.question(), meaning.understood(), meaning.notUnderstood(), List.copyOf(near), List.copyOf(ask));
     }
 }

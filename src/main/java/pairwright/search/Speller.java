@@ -1,11 +1,13 @@
 package pairwright.search;
 
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.apache.lucene.search.spell.LuceneLevenshteinDistance;
 
@@ -16,6 +18,7 @@ final class Speller {
     private static final int CANDIDATES = 4;
     /** From so many letters on, two may be wrong. */
     private static final int LONG_WORD = 9;
+    private static final int SHORTEST_WORD = 4;
     private static final int LONGEST_WORD = 40;
     /**
      * Vowels are confused, and consonants that sound alike; any other letter mostly makes another word ("distance",
@@ -26,29 +29,39 @@ final class Speller {
     /** Endings of plurals and comparatives that the stemming leaves; it was made for English. */
     private static final Set<String> ENDINGS = Set.of("n", "en", "nen", "er", "e", "i", "es");
 
-    private record Candidate(String stem, int edits, int shared) {
+    /** A word of the catalogue. */
+    record Known(String spelling, String stem) {
+    }
+
+    private record Candidate(Known known, int edits, int shared) {
     }
 
     private final LuceneLevenshteinDistance distance = new LuceneLevenshteinDistance();
     private final Map<String, String> stems;
     private final Map<Integer, List<String>> spellingsByFirstLetter;
 
-    /** @param stems by spelling */
-    Speller(Map<String, String> stems) {
+    private final Set<String> ordinary;
+
+    /**
+     * @param stems by spelling
+     * @param ordinary words that are never taken for another
+     */
+    Speller(Map<String, String> stems, Set<String> ordinary) {
         this.stems = stems;
+        this.ordinary = ordinary;
         spellingsByFirstLetter = stems.keySet().stream().filter(word -> word.length() > 1)
                 .collect(Collectors.groupingBy(word -> (int) word.charAt(0)));
     }
 
-    /** The stems of the nearest words, best first; empty if none is near. */
-    List<String> near(String typed) {
-        if (typed.length() < 4 || typed.length() > LONGEST_WORD || !typed.chars().allMatch(Character::isLetter)) {
+    /** The nearest words, best first; empty if none is near. */
+    List<Known> near(String typed) {
+        if (!isCorrectable(typed)) {
             return List.of();
         }
         for (int end = typed.length() - 1; end >= Math.max(4, typed.length() - 3); end--) {
             var singular = typed.substring(0, end);
             if (ENDINGS.contains(typed.substring(end)) && stems.containsKey(singular)) {
-                return List.of(stems.get(singular));
+                return List.of(new Known(singular, stems.get(singular)));
             }
         }
         var singular = typed.length() > 5 && typed.endsWith("s") ? typed.substring(0, typed.length() - 1) : typed;
@@ -58,10 +71,21 @@ final class Speller {
                 // a letter left out or swapped is likelier than a wrong one, so the word that uses more of the letters goes first
                 .sorted(Comparator.comparingInt(Candidate::edits).thenComparing(Comparator.comparingInt(Candidate::shared)
                         .reversed()))
-                .map(Candidate::stem)
-                .distinct()
+                .map(Candidate::known)
+                .collect(Collectors.toMap(Known::stem, known -> known, (first, second) -> first, LinkedHashMap::new))
+                .values().stream()
                 .limit(CANDIDATES)
                 .toList();
+    }
+
+    boolean isOrdinary(String typed) {
+        return ordinary.contains(typed);
+    }
+
+    /** Whether a word may be a misspelling: letters alone, neither short nor endless, and no ordinary word. */
+    boolean isCorrectable(String typed) {
+        return typed.length() >= SHORTEST_WORD && typed.length() <= LONGEST_WORD && typed.chars().allMatch(Character::isLetter)
+                && !ordinary.contains(typed);
     }
 
     /** How alike two words are, 0 to 1. */
@@ -78,24 +102,24 @@ final class Speller {
         if (!isSameStart && (known.charAt(0) != typed.charAt(1) || known.charAt(1) != typed.charAt(0))) {
             return Optional.empty();
         }
-        int edits = edits(known, typed);
+        int edits = editsBetween(known, typed);
         int shared = shared(known, typed);
         boolean isSwapped = shared == typed.length() && shared == known.length();
         boolean isReplaced = known.length() == typed.length() && !isSwapped;
         boolean isLikely = isSwapped || known.length() > 4 && typed.length() > 3
-                && (!isReplaced || edits > 1 || typed.length() > 4 && isLikelyReplaced(typed, known));
-        return edits <= editsAllowed(typed) && isLikely ? Optional.of(new Candidate(stems.get(known), edits, shared))
+                && (!isReplaced || typed.length() > 4 && isLikelyReplaced(typed, known))
+                // what differs at its end as well is another word, or a name
+                && (edits < 2 || typed.charAt(typed.length() - 1) == known.charAt(known.length() - 1));
+        return edits <= editsAllowed(typed) && isLikely ? Optional.of(new Candidate(new Known(known, stems.get(known)), edits, shared))
                 : Optional.empty();
     }
 
     private static boolean isLikelyReplaced(String typed, String known) {
-        int at = 0;
-        while (at < typed.length() - 1 && typed.charAt(at) == known.charAt(at)) {
-            at++;
-        }
-        char one = typed.charAt(at);
-        char other = known.charAt(at);
-        return ALIKE.stream().anyMatch(group -> group.indexOf(one) >= 0 && group.indexOf(other) >= 0);
+        return IntStream.range(0, typed.length()).allMatch(at -> isAlike(typed.charAt(at), known.charAt(at)));
+    }
+
+    private static boolean isAlike(char one, char other) {
+        return one == other || ALIKE.stream().anyMatch(group -> group.indexOf(one) >= 0 && group.indexOf(other) >= 0);
     }
 
     private static int editsAllowed(String typed) {
@@ -109,7 +133,7 @@ final class Speller {
     }
 
     /** Lucene says 1 - edits / length of the shorter; a swap of two letters is one edit. */
-    private int edits(String known, String typed) {
+    private int editsBetween(String known, String typed) {
         return Math.round((1 - distance.getDistance(known, typed)) * Math.min(known.length(), typed.length()));
     }
 

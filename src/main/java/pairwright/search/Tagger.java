@@ -14,48 +14,48 @@ final class Tagger {
 
     private final Map<Kind, Phrases> phrases = new EnumMap<>(Kind.class);
 
-    Tagger(Catalogue catalogue) {
+    Tagger(Catalogue catalogue, Cutter cutter) {
         for (var kind : Kind.values()) {
             phrases.put(kind, new Phrases(kind));
         }
-        addAmbiguities(catalogue);
-        catalogue.sources().values().forEach(source -> add(Kind.SOURCE, source.id(), source.name(), source.words()));
-        catalogue.rooms().values().forEach(room -> add(Kind.ROOM, room.id(), room.name(), room.words()));
-        catalogue.characters().values().forEach(wanted -> add(Kind.CHARACTER, wanted.id(), wanted.name(), wanted.words()));
-        catalogue.techniques().values().forEach(technique -> add(Kind.TECHNIQUE, technique.id(), technique.name(), technique.words()));
-        catalogue.mics().values().forEach(mic -> add(Kind.MIC_TYPE, mic.id(), mic.name(), mic.words()));
-        addWords(catalogue.words());
+        addAmbiguities(catalogue, cutter);
+        catalogue.sources().values().forEach(source -> add(Kind.SOURCE, source.id(), source.name(), source.words(), cutter));
+        catalogue.rooms().values().forEach(room -> add(Kind.ROOM, room.id(), room.name(), room.words(), cutter));
+        catalogue.characters().values().forEach(wanted -> add(Kind.CHARACTER, wanted.id(), wanted.name(), wanted.words(), cutter));
+        catalogue.techniques().values().forEach(technique -> add(Kind.TECHNIQUE, technique.id(), technique.name(), technique.words(), cutter));
+        catalogue.mics().values().forEach(mic -> add(Kind.MIC_TYPE, mic.id(), mic.name(), mic.words(), cutter));
+        addWords(catalogue.words(), cutter);
     }
 
     /** Before the sources, so that the readings stand in the order of the list; a source that is not there is no reading. */
-    private void addAmbiguities(Catalogue catalogue) {
+    private void addAmbiguities(Catalogue catalogue, Cutter cutter) {
         var sources = catalogue.sources().keySet();
         var words = catalogue.words();
         words.ambiguities().forEach(ambiguity -> ambiguity.readings().stream().filter(sources::contains)
-                .forEach(reading -> of(Kind.SOURCE).add(reading, ambiguity.words())));
+                .forEach(reading -> of(Kind.SOURCE).add(reading, ambiguity.words(), cutter)));
         words.names().stream().filter(more -> sources.contains(more.source()))
-                .forEach(more -> of(Kind.SOURCE).add(more.source(), more.words()));
+                .forEach(more -> of(Kind.SOURCE).add(more.source(), more.words(), cutter));
     }
 
-    private void addWords(Vocabulary words) {
-        words.ways().forEach(way -> add(Kind.WAY, way.id(), way.name(), way.words()));
-        words.dynamics().forEach(dynamic -> of(Kind.DYNAMIC).add(dynamic.id(), dynamic.words()));
-        words.opposites().forEach(opposite -> of(Kind.FAULT).add(opposite.character(), opposite.faults()));
-        words.limits().forEach(limit -> of(Kind.LIMIT).add(limit.id(), limit.words()));
+    private void addWords(Vocabulary words, Cutter cutter) {
+        words.ways().forEach(way -> add(Kind.WAY, way.id(), way.name(), way.words(), cutter));
+        words.dynamics().forEach(dynamic -> of(Kind.DYNAMIC).add(dynamic.id(), dynamic.words(), cutter));
+        words.opposites().forEach(opposite -> of(Kind.FAULT).add(opposite.character(), opposite.faults(), cutter));
+        words.limits().forEach(limit -> of(Kind.LIMIT).add(limit.id(), limit.words(), cutter));
         words.neighbours().forEach(beside -> of(beside.follows() ? Kind.AFTER_NEIGHBOUR : Kind.BEFORE_NEIGHBOUR)
-                .add(beside.id(), beside.words()));
-        words.circumstances().forEach(circumstance -> of(Kind.CIRCUMSTANCE).add(circumstance.id(), circumstance.words()));
-        words.families().forEach(family -> of(Kind.FAMILY).add(family.id(), family.words()));
-        words.modifiers().forEach(modifier -> of(Kind.MODIFIER).add(modifier.id(), modifier.words()));
-        words.numbers().forEach(number -> of(Kind.NUMBER).add(Double.toString(number.value()), number.words()));
-        words.quantities().forEach(quantity -> of(Kind.QUANTITY).add(quantity.id(), quantity.words()));
-        of(Kind.IGNORED).add("ignored", words.ignored());
+                .add(beside.id(), beside.words(), cutter));
+        words.circumstances().forEach(circumstance -> of(Kind.CIRCUMSTANCE).add(circumstance.id(), circumstance.words(), cutter));
+        words.families().forEach(family -> of(Kind.FAMILY).add(family.id(), family.words(), cutter));
+        words.modifiers().forEach(modifier -> of(Kind.MODIFIER).add(modifier.id(), modifier.words(), cutter));
+        words.numbers().forEach(number -> of(Kind.NUMBER).add(Double.toString(number.value()), number.words(), cutter));
+        words.quantities().forEach(quantity -> of(Kind.QUANTITY).add(quantity.id(), quantity.words(), cutter));
+        of(Kind.IGNORED).add("ignored", words.ignored(), cutter);
     }
 
-    private void add(Kind kind, String id, String name, List<String> words) {
-        of(kind).add(id, id.replace('-', ' '));
-        of(kind).add(id, name);
-        of(kind).add(id, words);
+    private void add(Kind kind, String id, String name, List<String> words, Cutter cutter) {
+        of(kind).add(id, id.replace('-', ' '), cutter);
+        of(kind).add(id, name, cutter);
+        of(kind).add(id, words, cutter);
     }
 
     private Phrases of(Kind kind) {

@@ -12,7 +12,7 @@ package pairwright.search;
 record Token(int start, int end, String spelling, String stem, boolean opens) {
 
     /** The same place in the sentence, read as another word. */
-    Token readAs(String otherStem) {
-        return new Token(start, end, otherStem, otherStem, opens);
+    Token readAs(Speller.Known known) {
+        return new Token(start, end, known.spelling(), known.stem(), opens);
     }
 }

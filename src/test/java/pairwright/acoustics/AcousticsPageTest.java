@@ -81,7 +81,7 @@ class AcousticsPageTest {
         int start = 0;
         for (int at = 0; at < text.length(); at++) {
             char letter = text.charAt(at);
-            depth += letter == '(' ? 1 : letter == ')' ? -1 : 0;
+            depth += letter == '(' || letter == '{' ? 1 : letter == ')' || letter == '}' ? -1 : 0;
             if (letter == ',' && depth == 0) {
                 arguments.add(text.substring(start, at).strip());
                 start = at + 1;
@@ -132,6 +132,9 @@ class AcousticsPageTest {
         }
         if (type == int.class) {
             return Integer.parseInt(text);
+        }
+        if (type == double[].class) {
+            return arguments(text.substring(1, text.length() - 1)).stream().mapToDouble(Double::parseDouble).toArray();
         }
         if (type.isEnum()) {
             return Arrays.stream(type.getEnumConstants())

@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -131,7 +132,7 @@ class CatalogueReaderTest {
     }
 
     @Test
-    void houseWordsReplaceByIdAndAddToTheRest() {
+    void houseWordsSayAnItemAnewByItsIdAndAddToItsWordsAndToTheRest() {
         Catalogue builtIn = small().read().catalogue();
         SmallCatalogue at = SmallCatalogue.at(house).write("words/limits.yaml",
                 "- {id: no-phantom, name: without phantom, words: [ribbons only], sets: {phantom: false}}\n"
@@ -140,6 +141,9 @@ class CatalogueReaderTest {
         assertEquals(List.of("no-phantom", "no-shotgun", "two"), limits.stream().map(limit -> limit.id()).toList());
         assertEquals("without phantom", limits.get(0).name());
         assertFalse(limits.get(0).sets().phantom());
+        List<String> words = new ArrayList<>(builtIn.words().limits().get(0).words());
+        words.add("ribbons only");
+        assertEquals(words, limits.get(0).words(), "what was understood before still is");
     }
 
     @Test
@@ -151,5 +155,21 @@ class CatalogueReaderTest {
         assertEquals(List.of("sources/direct/my-lead.yaml:5:9: \"snare\" already means snare-drum. Take it out of one of the "
                 + "two, "
                 + "or list it in words/ambiguities.yaml with both"), at.printed(CatalogueCheck.houseFaults(builtIn, house)));
+    }
+
+    @Test
+    void aHouseWordMayNotMeanSomethingElseThanABuiltInOneOfItsKind() {
+        Catalogue builtIn = small().read().catalogue();
+        String taken = builtIn.words().limits().get(1).words().get(0);
+        SmallCatalogue at = SmallCatalogue.at(house).write("words/limits.yaml",
+                "- {id: two, name: two at most, words: [\"" + taken + "\"], sets: {mics: 2}}\n");
+        assertEquals(List.of("words/limits.yaml:1:40: \"" + taken + "\" already means no-shotgun, which is built in. Take it out here"),
+                at.printed(CatalogueCheck.houseFaults(builtIn, house)));
+    }
+
+    @Test
+    void aMarkAtTheStartAndOtherEndsOfLinesAreRead() {
+        SmallCatalogue at = small();
+        assertEquals(List.of(), at.write("rooms/small-room.yaml", "\uFEFF" + at.text("rooms/small-room.yaml").replace("\n", "\r\n")).faults());
     }
 }

@@ -118,7 +118,7 @@ class CommandsTest {
                 """);
         Run run = Run.of("check", folder.toString());
         assertEquals(1, run.exit(), run.out());
-        assertTrue(run.out().lines().anyMatch(line -> line.matches(".*ours\\.drl:\\d+: rule \"HOUSE-001\": .+")), run.out());
+        assertTrue(run.out().lines().anyMatch(line -> line.matches(".*ours\\.drl:\\d+:\\d+: rule \"HOUSE-001\": .+")), run.out());
         assertPlain(run.out());
     }
 

@@ -17,6 +17,7 @@ import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.function.Predicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -79,6 +80,46 @@ class ServeTest {
             assertEquals(0, program.exit());
             assertEquals("", program.rest(), "one line and no more");
             assertTrue(program.err().contains("tool-shed.yaml:") && program.err().contains("The last good set keeps answering."), program.err());
+        }
+    }
+
+    @Test
+    void aHouseFolderIsTakenUpBesideTheRunningServiceAndARuleThatFailsCostsNoAnswer() throws Exception {
+        Path house = folder.resolve("ours");
+        Files.createDirectories(house.resolve("rules"));
+        Files.writeString(house.resolve("rules/ours.drl"), """
+                package house;
+                import pairwright.model.*;
+                import pairwright.rules.*;
+                global pairwright.rules.Out out;
+                rule "HOUSE-001"
+                  @title("Trips in a stairwell")
+                  @effect("against")
+                  @points(-1)
+                  @says("{mic} wants {needsLoadOhm}.")
+                  @why("A test.")
+                  @on("house")
+                  @basis("A test")
+                when
+                  Setting(room.id == "stairwell")
+                  $p : Placed(distanceM > 0)
+                then
+                  out.note(drools.getRule(), $p, "needsLoadOhm", $p.mic().needsLoadOhm());
+                end
+                """);
+        try (Program program = Program.start(folder, "serve", "--port", "0", "--house", "ours")) {
+            int port = port(program.line());
+            assertTrue(List.of("loading", "in use").contains(health(port).at("/house/state").asText()), "it answers at once");
+            JsonNode inUse = until(port, health -> health.at("/house/state").asText().equals("in use"));
+            assertEquals(1, inUse.at("/house/rules").asInt(), inUse.toString());
+            HttpResponse<String> answer = ask(port, "{\"words\": \"snare in a stairwell\"}");
+            assertEquals(200, answer.statusCode(), answer.body());
+            assertEquals(answer.body(), ask(port, "{\"words\": \"snare in a stairwell\"}").body());
+            JsonNode health = health(port);
+            assertEquals("faults", health.at("/house/state").asText());
+            assertEquals(0, health.at("/house/rules").asInt());
+            assertTrue(health.path("faults").toString().contains("ours.drl:17:3: rule \\\"HOUSE-001\\\": the rule gives nothing for needsLoadOhm"), health.toString());
+            assertEquals(404, get(port, "/api/rules/HOUSE-001").statusCode());
         }
     }
 

@@ -4,11 +4,14 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertSame;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -43,7 +46,7 @@ class HouseRulesTest {
 
     private RuleBases.Result given(String text) throws Exception {
         Files.writeString(folder.resolve("studio.drl"), text);
-        return BASES.with(folder);
+        return BASES.with(folder, stopped -> { });
     }
 
     private List<String> faults(String text) throws Exception {
@@ -75,7 +78,7 @@ class HouseRulesTest {
     void aBrokenHouseRuleIsNamedWithItsLineAndGivesNoRules() throws Exception {
         RuleBases.Result broken = given(GOOD.replace("distanceM > 1.8", "distnceM > 1.8"));
         assertNull(broken.rules());
-        assertEquals(folder.resolve("studio.drl") + ":15: rule \"HOUSE-001\": no such field in: distnceM > 1.8",
+        assertEquals(folder.resolve("studio.drl") + ":15:66: rule \"HOUSE-001\": no such field in: distnceM > 1.8",
                 broken.problems().get(0).toString());
         assertEquals(List.of(), given(GOOD).problems());
     }
@@ -83,25 +86,25 @@ class HouseRulesTest {
     @Test
     void aRuleFileThatIsNoTextIsSaidToBeUnreadable() throws Exception {
         Files.write(folder.resolve("studio.drl"), new byte[] {(byte) 0xff, (byte) 0xfe, 0});
-        assertTrue(BASES.with(folder).problems().get(0).toString().contains("cannot be read"), BASES.with(folder).problems().toString());
+        assertTrue(BASES.with(folder, stopped -> { }).problems().get(0).toString().contains("cannot be read"), BASES.with(folder, stopped -> { }).problems().toString());
     }
 
     @Test
     void aMissingFolderLeavesTheBuiltInRules() {
-        assertSame(BASES.builtIn(), BASES.with(folder.resolve("nothing-here")).rules());
+        assertSame(BASES.builtIn(), BASES.with(folder.resolve("nothing-here"), stopped -> { }).rules());
     }
 
     @ParameterizedTest(name = "{0} -> {1}: {2}")
     @CsvSource(delimiter = '|', value = {
-        "@points(-4) | @points(4) | studio.drl:9: rule \"HOUSE-001\": what speaks against has points below 0, at least -12, not 4",
-        "@basis(\"Our live room\") | @practice(\"one-plane\") | studio.drl:13: rule \"HOUSE-001\": @practice means nothing here",
-        "@points(-4) | @points(-40) | studio.drl:9: rule \"HOUSE-001\": what speaks against has points below 0, at least -12, not -40",
-        "@why(\"The door opens inward.\") | | studio.drl:6: rule \"HOUSE-001\": @why is missing",
-        "@on(\"house\") | @on(\"hearsay\") | studio.drl:12: rule \"HOUSE-001\": @on is one of [physics, standard, published, measured, practice, estimate, house], not \"hearsay\"",
-        "at {distanceM}. | at {doorM}. | studio.drl:10: rule \"HOUSE-001\": {doorM} is neither a value given after then nor a name for Placed",
-        "\"distanceM\" | \"distance\" | studio.drl:17: rule \"HOUSE-001\": \"distance\" does not say its unit. End it in one of",
-        "package house | package studio | studio.drl:1: house rules live in: package house;",
-        "HOUSE-001 | MY-1 | studio.drl:6: rule \"MY-1\": a rule is named by its id, such as HOUSE-001"})
+        "@points(-4) | @points(4) | studio.drl:9:3: rule \"HOUSE-001\": what speaks against has points below 0, at least -12, not 4",
+        "@basis(\"Our live room\") | @practice(\"one-plane\") | studio.drl:13:3: rule \"HOUSE-001\": @practice means nothing here",
+        "@points(-4) | @points(-40) | studio.drl:9:3: rule \"HOUSE-001\": what speaks against has points below 0, at least -12, not -40",
+        "@why(\"The door opens inward.\") | | studio.drl:6:1: rule \"HOUSE-001\": @why is missing",
+        "@on(\"house\") | @on(\"hearsay\") | studio.drl:12:3: rule \"HOUSE-001\": @on is one of [physics, standard, published, measured, practice, estimate, house], not \"hearsay\"",
+        "at {distanceM}. | at {doorM}. | studio.drl:10:3: rule \"HOUSE-001\": {doorM} is neither a value given after then nor a name for Placed",
+        "\"distanceM\" | \"distance\" | studio.drl:17:34: rule \"HOUSE-001\": \"distance\" does not say its unit. End it in one of",
+        "package house | package studio | studio.drl:1:1: house rules live in: package house;",
+        "HOUSE-001 | MY-1 | studio.drl:6:1: rule \"MY-1\": a rule is named by its id, such as HOUSE-001"})
     void whatTheCompilerWouldLetPassIsFoundAndPlaced(String good, String bad, String fault) throws Exception {
         List<String> faults = faults(GOOD.replace(good, bad == null ? "" : bad));
         assertTrue(faults.stream().anyMatch(one -> one.startsWith(fault)), faults.toString());
@@ -121,7 +124,9 @@ class HouseRulesTest {
     @Test
     void afterThenStandsOneCallAndNothingElse() throws Exception {
         List<String> faults = faults(GOOD.replace("  out.note(", "  while (true) { }\n  out.note("));
-        assertTrue(faults.get(0).contains("after then stands one call"), faults.toString());
+        assertTrue(faults.get(0).startsWith("studio.drl:17:3: rule \"HOUSE-001\": house rules only compare: while is not allowed here"), faults.toString());
+        List<String> two = faults(GOOD.replace("  out.note(", "  $p.mic();\n  out.note("));
+        assertTrue(two.get(0).contains("after then stands one call"), two.toString());
     }
 
     @Test
@@ -134,6 +139,78 @@ class HouseRulesTest {
     void anIdTakenTwiceIsNamedWithBothFiles() throws Exception {
         Files.writeString(folder.resolve("more.drl"), GOOD);
         assertEquals(List.of("studio.drl:6: rule \"HOUSE-001\": this id is taken in more.drl"), faults(GOOD));
+    }
+
+    @ParameterizedTest(name = "{1}: {2}")
+    @CsvSource(delimiter = '|', value = {
+        "when | when\\n  Placed(distanceM > 3) | a second Placed: a house rule looks at one at a time",
+        "when | when\\n  not Paired(known == true) | between when and then stand only Setting(...), Placed(...) and Paired(...)",
+        "when | when\\n  eval(1 < 2) | between when and then stand only",
+        "when | when\\n  accumulate(Paired($d : knownShare); $n : count($d)) | between when and then stand only",
+        "when | salience 10 when | salience has no place in a house rule",
+        "when | timer (int: 1s) when | timer has no place in a house rule",
+        "rule \"HOUSE-001\" | rule \"HOUSE-001\" extends \"HOUSE-002\" | a house rule stands by itself",
+        "distanceM > 1.8 | mic.says matches \"(a+)+b\" | matches is not allowed here",
+        "distanceM > 1.8 | mic.responseDb.map(v -> v).at(0) > 1 | no viable alternative at input 'v'",
+        "$p.distanceM()); | $p.mic().id().repeat(1000000000).length()); | house rules may not use java.lang.String.repeat",
+        "$p.distanceM()); | java.util.Collections.nCopies(1000000000, 1).size()); | house rules may not use java.util.Collections.nCopies",
+        "$p.distanceM()); | drools.insert($p)); | is not applicable",
+        "global pairwright.rules.Out out; | global pairwright.rules.Out out; global java.util.List more; | house rules may not have another global than out",
+        "rule \"HOUSE-001\" | query again() Placed() again() end rule \"HOUSE-001\" | house rules may not declare queries"})
+    void whatCouldRunForEverOrGrowWithoutEndIsRefused(String good, String bad, String fault) throws Exception {
+        List<String> faults = faults(GOOD.replace(good, bad.replace("\\n", "\n")));
+        assertTrue(faults.stream().anyMatch(one -> one.contains(fault)), faults.toString());
+    }
+
+    @Test
+    void signsInATextOfARuleAreNotTakenForCode() throws Exception {
+        assertEquals(List.of(), faults(GOOD.replace("mic.family == MicFamily.SMALL_DIAPHRAGM_CONDENSER", "mic.id != \"new -> {for} while\"")));
+    }
+
+    @Test
+    void aMarkAtTheStartAndOtherEndsOfLinesChangeNeitherTheRulesNorTheirPlaces() throws Exception {
+        assertEquals(List.of(), faults("\uFEFF" + GOOD.replace("\n", "\r\n")));
+        assertTrue(faults("\uFEFF" + GOOD.replace("distanceM > 1.8", "distnceM > 1.8").replace("\n", "\r\n")).get(0)
+                .startsWith("studio.drl:15:66: "), faults(GOOD).toString());
+    }
+
+    @ParameterizedTest(name = "{0} firings, {1} ms: {2}")
+    @CsvSource({"0, 60000, the rule fires more than 0 times for one question", "100000, -1, the rule takes too long for one question"})
+    void aRuleThatGoesTooFarIsStoppedAndNamedAndTheRestGoesOn(long firings, long millis, String says) throws Exception {
+        List<HouseRuleStopped> told = new ArrayList<>();
+        RuleCompiler.Result compiled = RuleCompiler.house().compile(Map.of("studio.drl", GOOD), Map.of());
+        RuleBase limited = BASES.builtIn().with(compiled, "v", new HouseRules.Most(firings, millis), told::add);
+        Situation far = Situation.differing(Situation.YAML.readTree("{placed: {distanceM: 2.5, habit: first, habitWhy: Why.}}"));
+        HouseRuleStopped stopped = assertThrows(HouseRuleStopped.class, () -> far.judged(limited, false));
+        assertEquals(List.of(stopped), told);
+        assertEquals("studio.drl:17:3: rule \"HOUSE-001\": " + says, stopped.getMessage());
+        assertSame(limited, stopped.base());
+        assertEquals(List.of("CUS-001"), far.judged(stopped.without(), false).stream().map(one -> one.rule().id()).toList());
+        assertEquals(BASES.builtIn().version(), stopped.without().version());
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @CsvSource(delimiter = '|', value = {
+        "\"distanceM\", $p.mic().needsLoadOhm() | gives nothing for distanceM, which is no number",
+        "\"distanceM\", $p.distanceM() / ($p.distanceM() - $p.distanceM()) | gives \"Infinity\" for distanceM, which is no number",
+        "\"distanceM\", $p.mic().id() | gives \"small-condenser-cardioid\" for distanceM, which is no number",
+        "\"distanceM\" | gives nothing for distanceM, which is no number"})
+    void aRuleThatGivesNoNumberIsStoppedWhereItDoesNotWhereTheSentenceIsMade(String values, String says) throws Exception {
+        RuleBase both = given(GOOD.replace("\"distanceM\", $p.distanceM()", values)).rules();
+        Situation far = Situation.differing(Situation.YAML.readTree("{placed: {distanceM: 2.5}}"));
+        HouseRuleStopped stopped = assertThrows(HouseRuleStopped.class, () -> far.judged(both, false));
+        assertTrue(stopped.getMessage().contains("studio.drl:17:3: rule \"HOUSE-001\": the rule " + says), stopped.getMessage());
+    }
+
+    @Test
+    void ofTwoRulesOnlyTheOneThatTripsIsPutAside() throws Exception {
+        String second = GOOD.substring(GOOD.indexOf("rule \"")).replace("HOUSE-001", "HOUSE-002").replace("distanceM > 1.8", "mic.needsLoadOhm + 1 > 1.8");
+        RuleBase both = given(GOOD + second).rules();
+        Situation far = Situation.differing(Situation.YAML.readTree("{placed: {distanceM: 2.5}}"));
+        HouseRuleStopped stopped = assertThrows(HouseRuleStopped.class, () -> far.judged(both, false));
+        assertEquals(List.of("HOUSE-002"), List.copyOf(stopped.ids()));
+        assertTrue(stopped.getMessage().contains("studio.drl:28:66: rule \"HOUSE-002\": it trips over mic.needsLoadOhm + 1 > 1.8"), stopped.getMessage());
+        assertTrue(far.judged(stopped.without(), false).stream().anyMatch(one -> one.rule().id().equals("HOUSE-001")));
     }
 
     @Test

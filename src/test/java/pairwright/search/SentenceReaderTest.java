@@ -1,13 +1,17 @@
 package pairwright.search;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
+import net.jqwik.api.constraints.Chars;
+import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.StringLength;
 import org.junit.jupiter.api.Test;
 import pairwright.catalogue.CatalogueStore;
@@ -92,9 +96,18 @@ class SentenceReaderTest {
         assertIsWhole(text, READER.read(text));
     }
 
+    @Property(tries = 100)
+    void a_word_nobody_knows_is_listed_wherever_it_stands(@ForAll @IntRange(max = 12) int place,
+            @ForAll @Chars({'q', 'x', 'z', 'w'}) @StringLength(min = 4, max = 9) String unknown) {
+        var words = new ArrayList<>(List.of("brushed snare next to a loud bass amp , no condensers , 3 m from the piano in a church".split(" ")));
+        words.add(place, unknown);
+        var text = String.join(" ", words);
+        assertTrue(READER.read(text).notUnderstood().stream().anyMatch(said -> said.contains(unknown)), text);
+    }
+
     @Test
     void ten_thousand_characters_are_read_too() {
-        for (var part : List.of("guitr ", "x", "next to the drums and ", "\uD83C\uDFB8", "\uD800", "no ", "1 ", "no phantom ")) {
+        for (var part : List.of("guitr ", "untreeted xyzzyk ", "x", "next to the drums and ", "\uD83C\uDFB8", "\uD800", "no ", "1 ", "no phantom ")) {
             var text = part.repeat(10_000 / part.length());
             assertIsWhole(text, READER.read(text));
         }
@@ -125,6 +138,12 @@ class SentenceReaderTest {
                 && neighbour.distanceM() >= 0));
         assertTrue(meaning.notUnderstood().stream().allMatch(text::contains));
         assertTrue(meaning.understood().stream().allMatch(reading -> text.contains(reading.words())));
+        for (var ask : meaning.ask()) {
+            assertTrue(text.contains(ask.words()), ask::toString);
+            assertFalse(ask.choices().isEmpty(), ask::toString);
+            ask.choices().forEach(choice -> assertTrue(ask.says().contains('"' + choice.say() + '"')
+                    || choice.id().equals(question.source()) || choice.as().equals("neighbour") || choice.as().equals("room"), ask::toString));
+        }
     }
 
     private static List<String> ids(List<Reading> readings) {

@@ -1,0 +1,120 @@
+package pairwright.rules;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.drools.model.EntryPoint;
+import org.drools.model.Global;
+import org.drools.model.Model;
+import org.drools.model.Query;
+import org.drools.model.Rule;
+import org.drools.model.TypeMetaData;
+import org.drools.modelcompiler.KieBaseBuilder;
+import org.kie.api.KieBase;
+import org.kie.api.runtime.KieSession;
+import pairwright.model.Effect;
+
+/** Compiled rules made ready to judge. Never changes; safe to share between threads. */
+final class Engine {
+    private final List<Model> models;
+    private final Map<String, RuleInfo> byId = new HashMap<>();
+    /** What moves a score or rules out: asked of every placement that is possible. Null where there is none. */
+    private final KieBase scoring;
+    /** What only warns: asked of the few that are shown. Null where there is none. */
+    private final KieBase warning;
+
+    Engine(List<Model> models, List<RuleInfo> infos) {
+        this.models = models;
+        infos.forEach(info -> byId.put(info.id(), info));
+        this.scoring = ready(ids(false));
+        this.warning = ready(ids(true));
+    }
+
+    /** The rules it has, by id. */
+    Map<String, RuleInfo> rules() {
+        return byId;
+    }
+
+    /** Those that warn, or all others. */
+    Set<String> ids(boolean warn) {
+        Set<String> ids = new HashSet<>();
+        byId.values().stream().filter(info -> (info.effect() == Effect.CAUTION) == warn).forEach(info -> ids.add(info.id()));
+        return ids;
+    }
+
+    /** The same with some of its rules only. */
+    Engine only(Set<String> ids) {
+        return new Engine(models, byId.values().stream().filter(info -> ids.contains(info.id())).toList());
+    }
+
+    private KieBase ready(Set<String> ids) {
+        if (ids.isEmpty()) {
+            return null;
+        }
+        List<Model> parts = new ArrayList<>();
+        models.forEach(model -> parts.add(new Part(model, model.getRules().stream().filter(rule -> ids.contains(rule.getName())).toList())));
+        return KieBaseBuilder.createKieBaseFromModel(parts);
+    }
+
+    /**
+     * Lets the rules that warn, or all others, speak.
+     *
+     * @throws RuntimeException what a rule trips over
+     */
+    void judge(boolean warn, Setting setting, List<?> subjects, Out out) {
+        KieBase rules = warn ? warning : scoring;
+        if (rules == null) {
+            return;
+        }
+        KieSession session = rules.newKieSession();
+        try {
+            session.setGlobal("out", out);
+            session.insert(setting);
+            subjects.forEach(session::insert);
+            session.fireAllRules();
+        } finally {
+            session.dispose();
+        }
+    }
+
+    /** Some rules of a model. */
+    private record Part(Model of, List<Rule> rules) implements Model {
+        @Override
+        public String getName() {
+            return of.getName();
+        }
+
+        @Override
+        public String getPackageName() {
+            return of.getPackageName();
+        }
+
+        @Override
+        public List<Global> getGlobals() {
+            return of.getGlobals();
+        }
+
+        @Override
+        public List<Rule> getRules() {
+            return rules;
+        }
+
+        @Override
+        public List<Query> getQueries() {
+            return of.getQueries();
+        }
+
+        @Override
+        public List<TypeMetaData> getTypeMetaDatas() {
+            return of.getTypeMetaDatas();
+        }
+
+        @Override
+        public List<EntryPoint> getEntryPoints() {
+            return of.getEntryPoints();
+        }
+    }
+}
