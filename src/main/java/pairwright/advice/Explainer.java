@@ -64,6 +64,7 @@ final class Explainer {
             caution(candidate.second().placed(), 2, cautions);
             caution(candidate.pair(), 0, cautions);
         }
+        mergeTwins(reasons);
         reasons.sort(Comparator.<Reason>comparingDouble(reason -> -Math.abs(reason.points()))
                 .thenComparing(Reason::rule).thenComparingInt(Reason::mic));
         cautions.sort(Comparator.<Caution>comparingInt(caution -> -caution.severity().ordinal())
@@ -90,6 +91,21 @@ final class Explainer {
         if (centipoints != 0) {
             reasons.add(new Reason(finding.rule().id(), mic, finding.rule().effect(), centipoints / 100.0,
                     rules.says(finding, scene.setting()), finding.values(), finding.rule().basis()));
+        }
+    }
+
+    /** What is said of both microphones in the same words and with the same numbers is one reason, of both, with the points of both. */
+    private static void mergeTwins(List<Reason> reasons) {
+        for (int i = 0; i < reasons.size(); i++) {
+            Reason one = reasons.get(i);
+            for (int j = reasons.size() - 1; j > i; j--) {
+                Reason twin = reasons.get(j);
+                if (one.rule().equals(twin.rule()) && one.mic() != twin.mic() && one.says().equals(twin.says()) && one.values().equals(twin.values())) {
+                    double points = (Math.round(one.points() * 100) + Math.round(twin.points() * 100)) / 100.0;
+                    reasons.set(i, new Reason(one.rule(), 0, one.effect(), points, one.says(), one.values(), one.basis()));
+                    reasons.remove(j);
+                }
+            }
         }
     }
 

@@ -22,7 +22,7 @@ public final class Figure {
             case "ohm" -> size < 1000 ? whole(value) + " ohm"
                     : size < 1e6 ? tenths(value / 1000) + " kohm" : tenths(value / 1e6) + " Mohm";
             case "h" -> hours(value);
-            case "1" -> tenths(value);
+            case "1" -> size < 0.995 ? hundredths(value) : tenths(value);
             default -> (size < 10 ? tenths(value) : whole(value)) + " " + unit;
         };
     }
@@ -46,6 +46,11 @@ public final class Figure {
 
     private static String tenths(double value) {
         return short1(Math.round(value * 10) / 10.0);
+    }
+
+    private static String hundredths(double value) {
+        double rounded = Math.round(value * 100) / 100.0;
+        return rounded == Math.rint(rounded) ? whole(rounded) : String.format(Locale.ROOT, "%.2f", rounded);
     }
 
     private static String short1(double value) {

@@ -1,5 +1,6 @@
 package pairwright.rules;
 
+import pairwright.model.DangerKind;
 import pairwright.model.HabitRank;
 import pairwright.model.MicType;
 import pairwright.model.Pattern;
@@ -63,6 +64,11 @@ public record Placed(
         double standRatio,
         double lowCornerHz,
         Predicted predicted) {
+
+    /** Whether something hot reaches it. */
+    public boolean inHeat() {
+        return position.dangers().stream().anyMatch(danger -> danger.kind() == DangerKind.HEAT && distanceM <= danger.withinM());
+    }
 
     /** A placement is itself and no other: the engine compares facts often, and comparing sixty fields each time would be most of the work. */
     @Override

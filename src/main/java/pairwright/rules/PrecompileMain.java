@@ -22,7 +22,7 @@ public final class PrecompileMain {
         if (Files.exists(list) && Files.readString(out.resolve(RuleBase.FOLDER + "inputs")).equals(inputs)) {
             return;
         }
-        RuleCompiler.Result compiled = RuleCompiler.builtIn().compile(folder.drl(), folder.cases());
+        RuleCompiler.Result compiled = RuleCompiler.builtIn().compile(folder.drl(), folder.cases(), folder.statements());
         if (!compiled.problems().isEmpty()) {
             compiled.problems().forEach(problem -> System.err.println("[RULE ERROR] " + problem));
             throw new IllegalStateException("The rules do not compile, see above: " + compiled.problems().size());
@@ -51,7 +51,7 @@ public final class PrecompileMain {
         RuleFolder folder = RuleFolder.read(rules);
         Map<String, String> drl = new HashMap<>();
         folder.drl().forEach((file, text) -> drl.put("rules/" + rules.relativize(Path.of(file)).toString().replace('\\', '/'), text));
-        return new RuleFolder(new java.util.TreeMap<>(drl), folder.cases());
+        return new RuleFolder(new java.util.TreeMap<>(drl), folder.cases(), folder.statements());
     }
 
     /** The compiled facts: when they change, the rules must be compiled again. */

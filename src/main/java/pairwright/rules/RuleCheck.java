@@ -25,7 +25,7 @@ public final class RuleCheck {
         all.drl().forEach((file, text) -> (text.stripLeading().startsWith("package rules.") ? builtIn : house).put(file, text));
         List<Problem> found = new ArrayList<>();
         if (!builtIn.isEmpty()) {
-            found.addAll(RuleCompiler.builtIn().compile(builtIn, all.cases()).problems());
+            found.addAll(RuleCompiler.builtIn().compile(builtIn, all.cases(), all.statements()).problems());
         }
         if (!house.isEmpty()) {
             found.addAll(RuleCompiler.house().compile(house, all.cases()).problems());

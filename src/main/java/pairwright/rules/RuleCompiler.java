@@ -77,13 +77,22 @@ final class RuleCompiler {
      * @param cases of each rule, by its id
      */
     Result compile(Map<String, String> drl, Map<String, List<RuleInfo.Case>> cases) {
+        return compile(drl, cases, Map.of());
+    }
+
+    /**
+     * The same for rules that name statements of trade practice.
+     *
+     * @param statements by id
+     */
+    Result compile(Map<String, String> drl, Map<String, List<RuleInfo.Case>> cases, Map<String, String> statements) {
         List<Problem> problems = new ArrayList<>();
         List<Source> sources = new ArrayList<>();
         new TreeMap<>(drl).forEach((file, text) -> sources.add(parse(file, text, problems)));
         if (!problems.isEmpty()) {
             return Result.failed(problems);
         }
-        List<RuleInfo> infos = infos(sources, cases, problems);
+        List<RuleInfo> infos = infos(sources, cases, statements, problems);
         if (!problems.isEmpty()) {
             return Result.failed(problems);
         }
@@ -134,7 +143,8 @@ final class RuleCompiler {
         return new Source(file, text, descr);
     }
 
-    private List<RuleInfo> infos(List<Source> sources, Map<String, List<RuleInfo.Case>> cases, List<Problem> problems) {
+    private List<RuleInfo> infos(List<Source> sources, Map<String, List<RuleInfo.Case>> cases, Map<String, String> statements,
+            List<Problem> problems) {
         List<RuleInfo> infos = new ArrayList<>();
         Map<String, String> fileById = new HashMap<>();
         for (Source source : sources) {
@@ -146,7 +156,7 @@ final class RuleCompiler {
                     problems.add(new Problem(source.file, rule.getLine(), rule.getName(), "this id is taken in " + before));
                 }
                 RuleText text = new RuleText(source.file, source.text, rule, house);
-                RuleInfo info = text.read(concern, topic, List.copyOf(cases.getOrDefault(rule.getName(), List.of())));
+                RuleInfo info = text.read(concern, topic, List.copyOf(cases.getOrDefault(rule.getName(), List.of())), statements);
                 problems.addAll(text.problems());
                 if (info != null) {
                     infos.add(info);

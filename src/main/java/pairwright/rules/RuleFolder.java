@@ -19,13 +19,16 @@ import java.util.stream.Stream;
  *
  * @param drl rule texts by file, in order
  * @param cases by rule id, in the order they stand
+ * @param statements of trade practice, by id
  */
-record RuleFolder(Map<String, String> drl, Map<String, List<RuleInfo.Case>> cases) {
+record RuleFolder(Map<String, String> drl, Map<String, List<RuleInfo.Case>> cases, Map<String, String> statements) {
+    static final String PRACTICE = "practice.yaml";
     private static final int VERSION_LENGTH = 12;
 
     static RuleFolder read(Path folder) throws IOException {
         Map<String, String> drl = new TreeMap<>();
         Map<String, List<RuleInfo.Case>> cases = new TreeMap<>();
+        Map<String, String> statements = new TreeMap<>();
         List<Path> files;
         try (Stream<Path> all = Files.walk(folder)) {
             files = all.filter(Files::isRegularFile).sorted().toList();
@@ -36,9 +39,11 @@ record RuleFolder(Map<String, String> drl, Map<String, List<RuleInfo.Case>> case
                 drl.put(name, text(file));
             } else if (name.endsWith(".cases.yaml")) {
                 readCases(text(file), cases);
+            } else if (file.endsWith(PRACTICE)) {
+                readStatements(text(file), statements);
             }
         }
-        return new RuleFolder(drl, cases);
+        return new RuleFolder(drl, cases, statements);
     }
 
     /** As an editor shows it: without the mark some editors put at the start, and with one sign for the end of a line. */
@@ -69,6 +74,19 @@ record RuleFolder(Map<String, String> drl, Map<String, List<RuleInfo.Case>> case
             }
             if (rule != null && says != null) {
                 cases.computeIfAbsent(rule, any -> new ArrayList<>()).add(new RuleInfo.Case(says, fires));
+            }
+        }
+    }
+
+    /** Only what a rule needs: the id and the sentence, each on a line of its own. The same test holds this against a YAML parser. */
+    private static void readStatements(String yaml, Map<String, String> statements) {
+        String id = null;
+        for (String line : yaml.lines().toList()) {
+            if (line.startsWith("- id: ")) {
+                id = line.substring("- id: ".length());
+            } else if (line.startsWith("  says: ")) {
+                String says = line.substring("  says: ".length());
+                statements.put(id, says.startsWith("\"") && says.endsWith("\"") ? says.substring(1, says.length() - 1) : says);
             }
         }
     }

@@ -28,6 +28,7 @@ final class RuleIndex {
             line(text, "why", info.why());
             line(text, "on", info.on().id());
             line(text, "basis", info.basis());
+            info.practice().forEach(one -> line(text, "practice", one.id() + " " + one.says()));
             line(text, "teachable", Boolean.toString(info.teachable()));
             info.cases().forEach(one -> line(text, one.fires() ? "fires" : "silent", one.says()));
             text.append('\n');
@@ -39,6 +40,7 @@ final class RuleIndex {
         List<RuleInfo> infos = new ArrayList<>();
         Map<String, String> fields = new LinkedHashMap<>();
         List<RuleInfo.Case> cases = new ArrayList<>();
+        List<RuleInfo.Practice> practice = new ArrayList<>();
         for (String line : text.split("\n", -1)) {
             int space = line.indexOf(' ');
             if (space > 0) {
@@ -46,23 +48,26 @@ final class RuleIndex {
                 String value = line.substring(space + 1).translateEscapes();
                 if (name.equals("fires") || name.equals("silent")) {
                     cases.add(new RuleInfo.Case(value, name.equals("fires")));
+                } else if (name.equals("practice")) {
+                    practice.add(new RuleInfo.Practice(value.substring(0, value.indexOf(' ')), value.substring(value.indexOf(' ') + 1)));
                 } else {
                     fields.put(name, value);
                 }
             } else if (!fields.isEmpty()) {
-                infos.add(info(fields, cases));
+                infos.add(info(fields, practice, cases));
                 fields.clear();
+                practice.clear();
                 cases.clear();
             }
         }
         return List.copyOf(infos);
     }
 
-    private static RuleInfo info(Map<String, String> fields, List<RuleInfo.Case> cases) {
+    private static RuleInfo info(Map<String, String> fields, List<RuleInfo.Practice> practice, List<RuleInfo.Case> cases) {
         return new RuleInfo(fields.get("id"), fields.get("title"), fields.get("concern"), fields.get("topic"),
                 word(Effect.values(), fields.get("effect")), word(Severity.values(), fields.get("severity")),
                 Double.parseDouble(fields.get("points")), fields.get("says"), fields.get("why"),
-                word(Basis.values(), fields.get("on")), fields.get("basis"), Boolean.parseBoolean(fields.get("teachable")),
+                word(Basis.values(), fields.get("on")), fields.get("basis"), List.copyOf(practice), Boolean.parseBoolean(fields.get("teachable")),
                 List.copyOf(cases));
     }
 

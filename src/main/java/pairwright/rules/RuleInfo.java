@@ -19,6 +19,7 @@ import pairwright.model.Severity;
  * @param why the reason behind it
  * @param on the kind of basis
  * @param basis what exactly it rests on
+ * @param practice statements of trade practice it embodies, from rules/practice.yaml; empty where it has none
  * @param teachable whether an exercise can be built on it
  * @param cases situations in which it fires or stays silent, in words
  */
@@ -34,8 +35,18 @@ public record RuleInfo(
         String why,
         Basis on,
         String basis,
+        List<Practice> practice,
         boolean teachable,
         List<Case> cases) {
+
+    /**
+     * A statement of trade practice.
+     *
+     * @param id in a few words
+     * @param says the statement
+     */
+    public record Practice(String id, String says) {
+    }
 
     /**
      * One case.

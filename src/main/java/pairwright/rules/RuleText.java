@@ -24,8 +24,10 @@ final class RuleText {
     private static final Pattern CALL = Pattern.compile("out\\.(note|scaled)\\(\\s*drools\\.getRule\\(\\)\\s*,\\s*(\\$\\w+)\\s*(,.*)?\\);", Pattern.DOTALL);
     private static final Pattern QUOTED = Pattern.compile("\"([^\"]*)\"");
     private static final double MOST_POINTS = 12;
-    private static final List<String> KNOWN =
+    private static final List<String> IN_A_HOUSE =
             List.of("title", "effect", "points", "severity", "says", "why", "on", "basis", "teachable");
+    private static final List<String> BUILT_IN =
+            List.of("title", "effect", "points", "severity", "says", "why", "on", "basis", "practice", "teachable");
 
     private final String file;
     private final String text;
@@ -44,14 +46,19 @@ final class RuleText {
         return problems;
     }
 
-    /** What the rule says of itself; null if so much is wrong that it cannot be told. */
-    RuleInfo read(String concern, String topic, List<RuleInfo.Case> cases) {
+    /**
+     * What the rule says of itself; null if so much is wrong that it cannot be told.
+     *
+     * @param statements of trade practice, by id
+     */
+    RuleInfo read(String concern, String topic, List<RuleInfo.Case> cases, Map<String, String> statements) {
         if (!(house ? HOUSE_ID : BUILT_IN_ID).matcher(rule.getName()).matches()) {
             wrong(null, "a rule is named by its id, such as " + (house ? "HOUSE-001" : "LVL-003"));
         }
+        List<String> known = house ? IN_A_HOUSE : BUILT_IN;
         for (String name : new TreeSet<>(rule.getAnnotationNames())) {
-            if (!KNOWN.contains(name)) {
-                wrong("@" + name, "@" + name + " means nothing here. Use " + String.join(", ", KNOWN));
+            if (!known.contains(name)) {
+                wrong("@" + name, "@" + name + " means nothing here. Use " + String.join(", ", known));
             }
         }
         String title = needed("title");
@@ -66,6 +73,7 @@ final class RuleText {
         if (teachable != null && !teachable.equals("true") && !teachable.equals("false")) {
             wrong("@teachable", "@teachable is true or false, not " + teachable);
         }
+        List<RuleInfo.Practice> practice = house ? List.of() : practice(statements);
         double points = points(effect);
         if (effect == Effect.CAUTION && severityWord == null) {
             wrong("@effect", "a caution needs @severity(\"note\"), (\"care\") or (\"danger\")");
@@ -77,8 +85,21 @@ final class RuleText {
         if (!problems.isEmpty()) {
             return null;
         }
-        return new RuleInfo(rule.getName(), title, concern, topic, effect, severity, points, says, why, on, basis,
+        return new RuleInfo(rule.getName(), title, concern, topic, effect, severity, points, says, why, on, basis, practice,
                 "true".equals(teachable), cases);
+    }
+
+    private List<RuleInfo.Practice> practice(Map<String, String> statements) {
+        String given = value("practice");
+        List<RuleInfo.Practice> practice = new ArrayList<>();
+        for (String id : given == null ? List.<String>of() : List.of(given.split(",\\s*"))) {
+            if (statements.containsKey(id)) {
+                practice.add(new RuleInfo.Practice(id, statements.get(id)));
+            } else {
+                wrong("@practice", "there is no statement \"" + id + "\" in practice.yaml. Write it there, or correct the id");
+            }
+        }
+        return List.copyOf(practice);
     }
 
     private double points(Effect effect) {

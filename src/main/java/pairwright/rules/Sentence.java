@@ -16,6 +16,9 @@ final class Sentence {
     private static final Set<String> FOR_PAIRED = Set.of("first", "second", "firstPosition", "secondPosition", "technique", "why", "care");
 
     private static final String TURNED = "-";
+    /** First words of names that are capitals wherever they stand. */
+    private static final Set<String> PROPER = Set.of("French", "English", "Irish", "Scottish", "Spanish", "Indian", "Chinese", "Japanese",
+            "African", "American");
 
     private Sentence() {
     }
@@ -115,9 +118,9 @@ final class Sentence {
         return name.startsWith("The ") ? small(name) : "the " + small(name);
     }
 
-    /** First letter small, unless the word is an abbreviation. */
+    /** First letter small, unless the word is an abbreviation or the name of a people. */
     private static String small(String name) {
-        return name.length() > 1 && Character.isUpperCase(name.charAt(1)) || name.isEmpty()
+        return name.length() > 1 && Character.isUpperCase(name.charAt(1)) || name.isEmpty() || PROPER.contains(name.split(" ", 2)[0])
                 ? name : name.substring(0, 1).toLowerCase(Locale.ROOT) + name.substring(1);
     }
 

@@ -97,6 +97,7 @@ class HouseRulesTest {
     @ParameterizedTest(name = "{0} -> {1}: {2}")
     @CsvSource(delimiter = '|', value = {
         "@points(-4) | @points(4) | studio.drl:9:3: rule \"HOUSE-001\": what speaks against has points below 0, at least -12, not 4",
+        "@basis(\"Our live room\") | @practice(\"one-plane\") | studio.drl:13:3: rule \"HOUSE-001\": @practice means nothing here",
         "@points(-4) | @points(-40) | studio.drl:9:3: rule \"HOUSE-001\": what speaks against has points below 0, at least -12, not -40",
         "@why(\"The door opens inward.\") | | studio.drl:6:1: rule \"HOUSE-001\": @why is missing",
         "@on(\"house\") | @on(\"hearsay\") | studio.drl:12:3: rule \"HOUSE-001\": @on is one of [physics, standard, published, measured, practice, estimate, house], not \"hearsay\"",

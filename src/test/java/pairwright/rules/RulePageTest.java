@@ -51,6 +51,9 @@ class RulePageTest {
         page.append("*").append(kind(rule)).append(", `rules/").append(rule.concern()).append('/').append(rule.topic())
                 .append(".drl`*\n\n> ").append(rule.says()).append("\n\n");
         page.append(rule.why()).append(" Basis (").append(rule.on().id()).append("): ").append(rule.basis()).append(".\n\n");
+        if (!rule.practice().isEmpty()) {
+            page.append("Practice: ").append(String.join(" ", rule.practice().stream().map(RuleInfo.Practice::says).toList())).append("\n\n");
+        }
         rule.cases().forEach(one -> page.append("- ").append(one.fires() ? "fires: " : "silent: ").append(one.says()).append('\n'));
     }
 

@@ -19,7 +19,7 @@ class SentenceTest {
         "2.6, dB, 2.5 dB", "-2.9, dB, -3 dB", "12.4, dB, 12 dB", "-0.1, dB, -0.1 dB", "126.4, dB SPL, 126 dB SPL", "98.2, dB(A), 98 dB(A)", "-128, dBu, -128 dBu",
         "29.7, degrees, 30 degrees", "150, ohm, 150 ohm", "1500, ohm, 1.5 kohm", "1000000, ohm, 1 Mohm",
         "0.4, h, 24 minutes", "1, h, 1 hour", "2.6, h, 2.5 hours", "0.0083, h, less than a minute",
-        "1.44, ms, 1.4 ms", "7, mA, 7 mA", "0.11, kg, 0.1 kg", "0.62, 1, 0.6"})
+        "1.44, ms, 1.4 ms", "7, mA, 7 mA", "0.11, kg, 0.1 kg", "0.62, 1, 0.62", "0.97, 1, 0.97", "0.999, 1, 1", "1.42, 1, 1.4"})
     void numbersAreRoundedAsFarAsAnybodyWouldTrustThem(double value, String unit, String said) {
         assertEquals(said, Figure.forPeople(value, unit));
     }
@@ -42,16 +42,25 @@ class SentenceTest {
     void anArticleSuitsTheNameThatFollowsIt() throws Exception {
         Situation open = Situation.differing(Situation.YAML.readTree("{placed: {habitWhy: open door}}"));
         RuleInfo rule = new RuleInfo("TST-001", "Test", "test", "test", Effect.FOR, null, 1,
-                "A {why}, then a {why}, extra {why}, a {wanted} one.", "why", Basis.PHYSICS, "none", false, List.of());
+                "A {why}, then a {why}, extra {why}, a {wanted} one.", "why", Basis.PHYSICS, "none", List.of(), false, List.of());
         assertEquals("An open door, then an open door, extra open door, a natural one.",
                 Sentence.says(new Finding(rule, open.placed(), 1, new Object[0]), open.setting()));
+    }
+
+    @ParameterizedTest(name = "{0} is said as {1}")
+    @CsvSource({"French horn, the French horn", "Bass by its lead, the bass by its lead", "Active DI, the active DI", "DI box, the DI box"})
+    void aNameKeepsOnlyTheCapitalsThatAreItsOwn(String name, String said) throws Exception {
+        Situation situation = Situation.differing(Situation.YAML.readTree("{setting: {source.name: " + name + "}}"));
+        RuleInfo rule = new RuleInfo("TST-001", "Test", "test", "test", Effect.FOR, null, 1, "Near {source}.", "why", Basis.PHYSICS, "none",
+                List.of(), false, List.of());
+        assertEquals("Near " + said + ".", Sentence.says(new Finding(rule, situation.placed(), 1, new Object[0]), situation.setting()));
     }
 
     @Test
     void namesAreFilledInWithTheirArticleAndACapitalWhereASentenceStarts() {
         Situation base = Situation.base();
         RuleInfo rule = new RuleInfo("TST-001", "Test", "test", "test", Effect.FOR, null, 1,
-                "{mic} in front of {source}, {position}, hears {distanceM}. {source}: {pattern}.", "why", Basis.PHYSICS, "none", false, List.of());
+                "{mic} in front of {source}, {position}, hears {distanceM}. {source}: {pattern}.", "why", Basis.PHYSICS, "none", List.of(), false, List.of());
         assertEquals("The small-diaphragm condenser in front of the test source, in front, hears 40 cm. The test source: cardioid.",
                 Sentence.says(new Finding(rule, base.placed(), 1, new Object[] {"distanceM", 0.4}), base.setting()));
     }
