@@ -28,7 +28,10 @@ public final class MoveFinder {
      * @throws UnusableQuestion with every fault of the request, the question's under /question, the set-up's under /option
      */
     public Moves find(MovesRequest request) {
-        Knowledge now = knowledge.get();
+        return Knowledge.answered(knowledge, now -> find(request, now));
+    }
+
+    private static Moves find(MovesRequest request, Knowledge now) {
         List<Fault> faults = new ArrayList<>();
         Meaning meaning = Nested.question(request.question(), now, faults);
         Standing standing = Standing.of(request.option(), meaning, now, faults);

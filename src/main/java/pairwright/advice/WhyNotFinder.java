@@ -29,7 +29,10 @@ public final class WhyNotFinder {
      * @throws UnusableQuestion with every fault of the request, the question's under /question
      */
     public WhyNot find(WhyNotRequest request) {
-        Knowledge now = knowledge.get();
+        return Knowledge.answered(knowledge, now -> find(request, now));
+    }
+
+    private static WhyNot find(WhyNotRequest request, Knowledge now) {
         List<Fault> faults = new ArrayList<>();
         Meaning meaning = Nested.question(request.question(), now, faults);
         MicType mic = Nested.mic(request.micType(), "/micType", now, faults);
