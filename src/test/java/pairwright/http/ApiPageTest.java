@@ -65,7 +65,7 @@ class ApiPageTest {
             String shown = path.replace("/{id}", "").replace("/{name}", "/");
             assertTrue(page.contains(shown), path + " is not on the page");
         });
-        Matcher addresses = Pattern.compile("`(?:GET |POST )?(/[a-z][a-z./]*)").matcher(page);
+        Matcher addresses = Pattern.compile("`(?:GET |POST )?(/[a-z][a-z./-]*)").matcher(page);
         while (addresses.find()) {
             String address = addresses.group(1);
             assertTrue(Serving.OPEN_API.tree().path("paths").has(address) || address.equals("/api/rules/") || address.equals("/api/numbers/") || address.equals("/schema/"), address);
