@@ -85,7 +85,7 @@ class CrossChecksTest {
                   - {of: [fromHz, leastDb], on: estimate}
                 """),
                 "complaints/boomy.yaml:5:8: gauge is tone, but toHz is missing. Say in which octaves it is heard",
-                "complaints/boomy.yaml:10:64: there is no source snare-drun. Did you mean snare-drum?");
+                "complaints/boomy.yaml:10:64: there is no source \"snare-drun\". Did you mean snare-drum?");
     }
 
     @Test
