@@ -236,17 +236,20 @@ final class Draws {
     private Sureness sureness(List<Sureness.Turn> turns) {
         double shown = chosen.stream().map(Candidate::idea).distinct().mapToDouble(idea -> share(first, idea)).sum();
         double exactly = exactlyFirst / (double) draws;
-        StringBuilder says = new StringBuilder("Of ").append(draws)
-                .append(" draws of what players, rooms and single microphones differ by, the idea of option 1 comes first in ")
-                .append(percent(share(first, chosen.get(0).idea()))).append(" (with these very types and places in ").append(percent(exactly)).append(")");
+        StringBuilder says = new StringBuilder("Drawn ").append(draws)
+                .append(" times as players, rooms and single microphones differ, option 1 or a variant of it comes first in ")
+                .append(percent(share(first, chosen.get(0).idea()))).append(" (exactly as shown in ").append(percent(exactly)).append(")");
         for (int i = 1; i < chosen.size(); i++) {
             if (!chosen.get(i).idea().equals(chosen.get(0).idea())) {
-                says.append(", that of option ").append(i + 1).append(" in ").append(percent(share(first, chosen.get(i).idea())));
+                says.append(", option ").append(i + 1).append(" or a variant in ").append(percent(share(first, chosen.get(i).idea())));
             }
         }
-        says.append(", another in ").append(percent(1 - shown)).append('.');
+        if (shown < 1) {
+            says.append(", something else in ").append(percent(1 - shown));
+        }
+        says.append('.');
         if (turns.isEmpty()) {
-            says.append(" No single unknown changes which idea is first.");
+            says.append(" Nothing that is unknown changes the lead by itself.");
         }
         return new Sureness(draws, setUps.size(), exactly, 1 - shown, turns, says.toString());
     }
