@@ -234,7 +234,7 @@ final class Draws {
     }
 
     private Sureness sureness(List<Sureness.Turn> turns) {
-        double shown = chosen.stream().map(Candidate::idea).distinct().mapToDouble(idea -> share(first, idea)).sum();
+        int others = draws - chosen.stream().map(Candidate::idea).distinct().mapToInt(idea -> first.getOrDefault(idea, 0)).sum();
         double exactly = exactlyFirst / (double) draws;
         StringBuilder says = new StringBuilder("Drawn ").append(draws)
                 .append(" times as players, rooms and single microphones differ, option 1 or a variant of it comes first in ")
@@ -244,14 +244,14 @@ final class Draws {
                 says.append(", option ").append(i + 1).append(" or a variant in ").append(percent(share(first, chosen.get(i).idea())));
             }
         }
-        if (shown < 1) {
-            says.append(", something else in ").append(percent(1 - shown));
+        if (others > 0) {
+            says.append(", something else in ").append(percent(others / (double) draws));
         }
         says.append('.');
         if (turns.isEmpty()) {
             says.append(" Nothing that is unknown changes the lead by itself.");
         }
-        return new Sureness(draws, setUps.size(), exactly, 1 - shown, turns, says.toString());
+        return new Sureness(draws, setUps.size(), exactly, others / (double) draws, turns, says.toString());
     }
 
     private static String percent(double share) {
