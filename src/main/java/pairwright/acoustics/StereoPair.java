@@ -13,9 +13,9 @@ public final class StereoPair {
      * exponents are fits made for this tool. Quote a recording angle to 10 degrees either way.
      */
     public enum Model {
-        /** Full shift at 15 dB or 1.12 ms. Source: Simonsen 1984 and Williams, Stereophonic Zoom; p fitted to 6 dB with 0.5 ms. */
+        /** Full shift at 15 dB or 1.12 ms. Source: published listening tests of 1984; p fitted to 6 dB with 0.5 ms. */
         FULL_AT_15_DB(15, 1.12, 0.80),
-        /** Full shift at 18 dB or 1.5 ms. Source: Sengpiel's teaching sheets; p fitted to three published angles. */
+        /** Full shift at 18 dB or 1.5 ms. Source: published teaching figures; p fitted to three published angles. */
         FULL_AT_18_DB(18, 1.5, 0.65);
 
         private final double fullLevelDb;

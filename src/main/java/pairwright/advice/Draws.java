@@ -30,6 +30,8 @@ final class Draws {
     private static final int TURNS_SHOWN = 3;
     private static final int HALVINGS = 6;
     private static final int SHOWN = 3;
+    /** Who comes first this much as often as the first option is as good a choice. */
+    private static final double CLOSE_SHARE = 0.75;
     private static final double SLIGHT_DB = 0.25;
 
     private final List<Candidate> chosen;
@@ -237,25 +239,34 @@ final class Draws {
         int others = draws - chosen.stream().map(Candidate::idea).distinct().mapToInt(idea -> first.getOrDefault(idea, 0)).sum();
         double exactly = exactlyFirst / (double) draws;
         StringBuilder says = new StringBuilder("Drawn ").append(draws)
-                .append(" times as players, rooms and single microphones differ, option 1 or a variant of it comes first in ")
-                .append(percent(share(first, chosen.get(0).idea()))).append(" (exactly as shown in ").append(percent(exactly)).append(")");
+                .append(" times as players, rooms and single microphones differ, option 1 or a variant of it comes first ")
+                .append(times(count(chosen.get(0)))).append(" (exactly as shown ").append(times(exactlyFirst)).append(")");
+        int rival = 0;
         for (int i = 1; i < chosen.size(); i++) {
-            if (!chosen.get(i).idea().equals(chosen.get(0).idea())) {
-                says.append(", option ").append(i + 1).append(" or a variant in ").append(percent(share(first, chosen.get(i).idea())));
+            if (!chosen.get(i).idea().equals(chosen.get(0).idea()) && count(chosen.get(i)) > 0) {
+                says.append(", option ").append(i + 1).append(" or a variant ").append(times(count(chosen.get(i))));
+                rival = rival == 0 || count(chosen.get(i)) > count(chosen.get(rival)) ? i : rival;
             }
         }
         if (others > 0) {
-            says.append(", something else in ").append(percent(others / (double) draws));
+            says.append(", something that is not shown ").append(times(others));
         }
         says.append('.');
+        if (rival > 0 && count(chosen.get(rival)) >= CLOSE_SHARE * count(chosen.get(0))) {
+            says.append(" That is close: option ").append(rival + 1).append(" is as good a choice until you hear them.");
+        }
         if (turns.isEmpty()) {
             says.append(" Nothing that is unknown changes the lead by itself.");
         }
         return new Sureness(draws, setUps.size(), exactly, others / (double) draws, turns, says.toString());
     }
 
-    private static String percent(double share) {
-        return Math.round(100 * share) + " %";
+    private int count(Candidate candidate) {
+        return first.getOrDefault(candidate.idea(), 0);
+    }
+
+    private static String times(int count) {
+        return count == 0 ? "never" : count == 1 ? "once" : count + " times";
     }
 
     private static String two(double number) {

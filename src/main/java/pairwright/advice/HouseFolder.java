@@ -62,6 +62,14 @@ final class HouseFolder {
         }
     }
 
+    /** A fault as it stands in the folder, without the way there. */
+    String inside(String fault) {
+        String separator = folder.getFileSystem().getSeparator();
+        String said = fault.replace(folder.toAbsolutePath() + separator, "").replace(folder.toAbsolutePath().toString(), "the house folder");
+        return said.startsWith(folder + separator) ? said.substring((folder + separator).length())
+                : said.startsWith(folder + ":") ? "the house folder" + said.substring(folder.toString().length()) : said;
+    }
+
     /** Everything that must not be read, or would silently be left unread, each with its place. */
     List<String> faults() {
         List<String> found = new ArrayList<>();

@@ -97,6 +97,11 @@ public final class KnowledgeStore {
         return status.get().house().faults();
     }
 
+    /** The same as they stand in the folder, for those who need not know where on this machine it lies. */
+    public List<String> faultsInside() {
+        return faults().stream().map(fault -> house.inside(fault)).toList();
+    }
+
     /** The version of the program. */
     public String programVersion() {
         String version = KnowledgeStore.class.getPackage().getImplementationVersion();

@@ -2,7 +2,9 @@ package pairwright.advice;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 import pairwright.catalogue.Shown;
+import pairwright.model.Ask;
 import pairwright.model.Fault;
 import pairwright.model.Meaning;
 import pairwright.model.MicType;
@@ -30,8 +32,9 @@ final class Nested {
             if (meaning.question().source() != null) {
                 return meaning;
             }
-            faults.add(new Fault(AT + "/words", "no source was understood in \"" + Shown.of(meaning.question().words())
-                    + "\". Name what is recorded, or give a source id"));
+            faults.add(new Fault(AT + "/words", meaning.ask().isEmpty()
+                    ? "no source was understood in \"" + Shown.of(meaning.question().words()) + "\". Name what is recorded, or give a source id"
+                    : meaning.ask().stream().map(Ask::says).collect(Collectors.joining(" "))));
         } catch (UnusableQuestion unusable) {
             unusable.faults().forEach(fault -> faults.add(new Fault(AT + fault.at(), fault.says())));
         }

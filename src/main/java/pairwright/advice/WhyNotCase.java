@@ -283,7 +283,7 @@ final class WhyNotCase {
 
     /** Points as people read them. */
     static String points(long centipoints) {
-        String shown = String.format(Locale.ROOT, "%.1f", centipoints / 100.0);
-        return Objects.equals(shown, "-0.0") ? "0.0" : shown;
+        String shown = String.format(Locale.ROOT, "%.2f", centipoints / 100.0);
+        return Objects.equals(shown, "-0.00") ? "0.00" : shown;
     }
 }

@@ -73,7 +73,7 @@ final class AnswerText {
 
     private void option(Option option) {
         text.append('\n');
-        String score = String.format(Locale.ROOT, "score %.1f", option.score());
+        String score = String.format(Locale.ROOT, "score %.2f", option.score());
         List<String> head = wrapped(option.rank() + "  ", "   ", title(option), WIDTH - score.length() - 2);
         text.append(colour.strong).append(head.get(0)).append(colour.plain)
                 .append(" ".repeat(WIDTH - head.get(0).length() - score.length())).append(score).append('\n');
@@ -267,11 +267,11 @@ final class AnswerText {
                 count++;
                 continue;
             }
-            wrap(String.format(Locale.ROOT, "   %+5.1f  ", reason.points()), "          ",
+            wrap(String.format(Locale.ROOT, "   %+6.2f  ", reason.points()), "           ",
                     reason.says() + who(option, reason.mic()) + " (" + reason.rule() + ")");
         }
         if (count > 0) {
-            wrap(String.format(Locale.ROOT, "   %+5.1f  ", small), "          ",
+            wrap(String.format(Locale.ROOT, "   %+6.2f  ", small + 0.0), "           ",
                     count == 1 ? "one smaller reason." : count + " smaller reasons.");
         }
     }

@@ -92,6 +92,10 @@ final class Ask implements Callable<Integer> {
             out.print(text(answer, knowledge));
         }
         out.flush();
+        if (!knowledge.faults().isEmpty()) {
+            err.println("pairwright: answered without what is faulty in the house folder. Mend it and ask again; check lists every fault");
+            return 1;
+        }
         return 0;
     }
 

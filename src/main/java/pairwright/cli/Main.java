@@ -28,6 +28,11 @@ public final class Main implements Runnable {
     static CommandLine commandLine() {
         return new CommandLine(new Main())
                 .setCaseInsensitiveEnumValuesAllowed(true)
+                .setParameterExceptionHandler((fault, arguments) -> {
+                    fault.getCommandLine().getErr().println("pairwright: " + AnswerText.harmless(fault.getMessage()));
+                    fault.getCommandLine().getErr().println("Try: " + fault.getCommandLine().getCommandSpec().qualifiedName() + " --help");
+                    return UNUSABLE;
+                })
                 .setExecutionExceptionHandler((fault, line, parsed) -> {
                     line.getErr().println("pairwright: " + (fault.getMessage() == null ? "something went wrong here ("
                             + fault.getClass().getSimpleName() + "). Please report it with what you asked" : fault.getMessage()));

@@ -84,7 +84,7 @@ final class MoreText {
     }
 
     private void row(double there, double here, String words) {
-        wrap(String.format(Locale.ROOT, "   %+6.1f %+6.1f %+6.1f  ", there, here, there - here), " ".repeat(25), words);
+        wrap(String.format(Locale.ROOT, "   %+6.2f %+6.2f %+6.2f  ", there + 0.0, here + 0.0, there - here + 0.0), " ".repeat(25), words);
     }
 
     String of(Moves moves) {
@@ -110,7 +110,7 @@ final class MoreText {
             }
             wrap("   ", "   ", move.why());
             if (move.scorePoints() != null) {
-                wrap("   ", "   ", String.format(Locale.ROOT, "Score %+.1f, then %.1f.", move.scorePoints(), move.option().score()));
+                wrap("   ", "   ", String.format(Locale.ROOT, "Score %+.2f, then %.2f.", move.scorePoints() + 0.0, move.option().score() + 0.0));
             }
             move.newCautions().forEach(this::caution);
         }

@@ -37,6 +37,8 @@ import picocli.CommandLine.Spec;
         footer = {"", "Try: pairwright number proximity pattern=cardioid distanceM=0.1"})
 final class NumberCommand implements Callable<Integer> {
     private static final Pattern NUMBER = Pattern.compile("[+-]?(\\d+([.,]\\d*)?|[.,]\\d+)([eE][+-]?\\d{1,3})?");
+    /** One comma before three digits: a decimal comma to some, between thousands to others. */
+    private static final Pattern THOUSANDS = Pattern.compile("-?[1-9]\\d{0,2},\\d{3}");
 
     private final Numbers numbers = new Numbers();
 
@@ -101,16 +103,24 @@ final class NumberCommand implements Callable<Integer> {
                 continue;
             }
             String name = argument.substring(0, equals);
-            if (given.put(Shown.of(name), given(info, name, argument.substring(equals + 1).strip())) != null) {
+            String value = argument.substring(equals + 1).strip();
+            if (THOUSANDS.matcher(value).matches() && kind(info, name) != InputKind.NUMBERS) {
+                faults.add(Shown.of(name) + "=" + value + " may be " + value.replace(',', '.') + " or " + value.replace(",", "") + ". Write which");
+                continue;
+            }
+            if (given.put(Shown.of(name), given(info, name, value)) != null) {
                 faults.add(Shown.of(name) + " is given twice. Give it once; several numbers go in one list, such as 3,4.5");
             }
         }
         return given;
     }
 
+    private static InputKind kind(CalculationInfo info, String name) {
+        return info.inputs().stream().filter(input -> input.name().equals(name)).map(Input::kind).findFirst().orElse(InputKind.WORD);
+    }
+
     private static Given given(CalculationInfo info, String name, String value) {
-        InputKind kind = info.inputs().stream().filter(input -> input.name().equals(name)).map(Input::kind).findFirst().orElse(InputKind.WORD);
-        return switch (kind) {
+        return switch (kind(info, name)) {
             case WORD -> new Given.Text(Shown.of(value));
             case NUMBER, WHOLE_NUMBER, PATTERN -> number(value);
             case NUMBERS -> numbers(value);

@@ -166,7 +166,7 @@ final class Routes {
         HouseState house = status.house();
         answer(context, new Health(house.faults().isEmpty() ? "ok" : "ok, with the last good set", knowledge.programVersion(),
                 status.knowledge().catalogue().version(), status.knowledge().rules().version(),
-                new House(house.state().says(), house.entries(), house.rules()), house.faults()));
+                new House(house.state().says(), house.entries(), house.rules()), knowledge.faultsInside()));
     }
 
     private void schema(Context context) {

@@ -77,7 +77,7 @@ final class StandTipping implements Calculation {
                 StandStability.clutchMomentNm(in.number(MIC), in.number(REACH), in.number(ARM)), "N m",
                 in.number(REACH), in.number(MIC), in.number(ARM));
         out.result("clutchMomentNm", clutchNm, "N m");
-        verdict(out, ratio);
+        verdict(out, ratio, boom);
     }
 
     private static double ratio(Working out, Stand stand, Boom boom, Load[] loads) {
@@ -114,15 +114,15 @@ final class StandTipping implements Calculation {
         }
     }
 
-    private static void verdict(Working out, double ratio) {
+    private static void verdict(Working out, double ratio, Boom boom) {
+        String leg = boom == Boom.OVER_LEG ? "" : "turn a leg under the boom, ";
         if (ratio < 1) {
             out.says("It falls: what holds is only {} times what tips.", ratio);
-            out.danger("A ratio of {} falls over as soon as it is let go. Do not let go: less reach, a leg under the boom, a heavier stand or a "
-                    + "counterweight first.", ratio);
+            out.danger("A ratio of {} falls over as soon as it is let go. Do not let go: first " + leg + "shorten the reach, take a heavier "
+                    + "stand or a counterweight.", ratio);
         } else if (ratio < StandStability.SAFE_RATIO) {
             out.says("It stands, but not safely: what holds is {} times what tips, and 2 is wanted.", ratio);
-            out.danger("With a ratio of {} a knock or a pulled cable brings it down. Turn a leg under the boom, add sandbags, or shorten the reach.",
-                    ratio);
+            out.danger("With a ratio of {} a knock or a pulled cable brings it down: " + leg + "add sandbags, or shorten the reach.", ratio);
         } else {
             out.says(Double.isFinite(ratio) ? "It stands: what holds is {} times what tips, and 2 is wanted."
                     : "It stands: nothing hangs beyond the feet.", ratio);

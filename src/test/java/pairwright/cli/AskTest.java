@@ -23,8 +23,8 @@ import pairwright.http.Server;
 
 /** An answer as text and as JSON. */
 class AskTest {
-    private static final Pattern OPTION = Pattern.compile("(?m)^(\\d)  .*score (-?\\d+\\.\\d)$");
-    private static final Pattern POINTS = Pattern.compile("(?m)^   ( *[+-]\\d+\\.\\d)  ");
+    private static final Pattern OPTION = Pattern.compile("(?m)^(\\d)  .*score (-?\\d+\\.\\d\\d)$");
+    private static final Pattern POINTS = Pattern.compile("(?m)^   ( *[+-]\\d+\\.\\d\\d)  ");
     private static final ObjectMapper JSON = new ObjectMapper();
 
     @ParameterizedTest

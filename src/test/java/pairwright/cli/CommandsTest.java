@@ -128,8 +128,9 @@ class CommandsTest {
         Files.createDirectories(room.getParent());
         Files.writeString(room, "id: tool-shed\n");
         Run run = Run.of("ask", "--house", folder.toString(), "snare");
-        assertEquals(0, run.exit());
+        assertEquals(1, run.exit());
         assertTrue(run.err().contains("tool-shed.yaml:1:1: name is missing"), run.err());
+        assertTrue(run.err().contains("answered without what is faulty in the house folder"), run.err());
         assertTrue(run.out().startsWith("Understood: "), run.out());
     }
 
