@@ -260,6 +260,7 @@ final class Placements {
                 aimDegrees,
                 nullDegrees(pattern),
                 nullMiss(pattern, aimDegrees),
+                prediction.turnGainDb(),
                 prediction.padDb(),
                 habit == null ? null : habit.rank(),
                 habit == null ? "" : habit.why(),
@@ -288,7 +289,7 @@ final class Placements {
         Predictor.Prediction prediction = predictor.predict(mic, pattern, position, old.distanceM(), old.aimDegrees());
         Habit habit = habit(habits.stream().filter(one -> one.micType().equals(mic.id())).toList(), position, pattern, old.distanceM(), prediction.padDb());
         return new Placed(
-                old.index(), mic, old.pattern(), position, old.distanceM(), old.aimDegrees(), old.nullDegrees(), old.nullMissDegrees(),
+                old.index(), mic, old.pattern(), position, old.distanceM(), old.aimDegrees(), old.nullDegrees(), old.nullMissDegrees(), prediction.turnGainDb(),
                 prediction.padDb(), habit == null ? null : habit.rank(), habit == null ? "" : habit.why(),
                 old.inAirBlast(), old.inStickReach(), old.inSpit(), old.nearMovingParts(), old.vibrates(), old.dangerSays(),
                 old.keepClear(), old.keepClearM(), old.loadRatio(), old.currentMa(),

@@ -60,8 +60,9 @@ final class Predictor {
      * @param padDb the pad that is in; 0 for none
      * @param distanceRatio distance over the distance at which room and source are equally loud for this pattern; 0 where no air is between
      * @param sourceAngleDegrees the angle the source takes from there
+     * @param turnGainDb how much lower the neighbours are picked up than from the front; 0 without any, and where no air is between
      */
-    record Prediction(Predicted predicted, double padDb, double distanceRatio, double sourceAngleDegrees) {
+    record Prediction(Predicted predicted, double padDb, double distanceRatio, double sourceAngleDegrees, double turnGainDb) {
     }
 
     Prediction predict(MicType mic, PatternData pattern, Position position, double distanceM, double aimDegrees) {
@@ -102,7 +103,8 @@ final class Predictor {
                 fit,
                 tone,
                 colour);
-        return new Prediction(predicted, sound.padDb, sound.distanceRatio, sourceAngle(distanceM));
+        return new Prediction(predicted, sound.padDb, sound.distanceRatio, sourceAngle(distanceM),
+                bleed == null || wired(position) ? 0 : bleed.turnGainDb(pattern, aimDegrees));
     }
 
     /** A lead or a contact: no air between. */
