@@ -88,7 +88,7 @@ final class Predictor {
                 sound.signalToNoiseDb,
                 sound.gainDb,
                 sound.outputPeakDbu,
-                proximity(pattern, distanceM, PROXIMITY_HZ, aimDegrees, pattern.coefficient() == null ? 1 : pattern.coefficient().at(1)),
+                proximity(pattern, position, distanceM, PROXIMITY_HZ, aimDegrees, pattern.coefficient() == null ? 1 : pattern.coefficient().at(1)),
                 sound.directToReverbDb,
                 separation(pattern, aimDegrees, sound),
                 mic.power() == PowerNeed.NONE && mic.impedanceOhm() != null && !wired(position)
@@ -123,7 +123,7 @@ final class Predictor {
             colour[band] = mic.responseDb().at(band) + position.toneDb().at(band);
             if (!wired(position)) {
                 double coefficient = pattern.coefficient() == null ? 1 : pattern.coefficient().at(band);
-                colour[band] += proximity(pattern, distanceM, Octaves.centreHz(band), aimDegrees, coefficient)
+                colour[band] += proximity(pattern, position, distanceM, Octaves.centreHz(band), aimDegrees, coefficient)
                         + Pickup.db(pattern, band, aimDegrees);
             }
         }
@@ -134,7 +134,11 @@ final class Predictor {
         return OctaveCurve.of(colour);
     }
 
-    private double proximity(PatternData pattern, double distanceM, double frequencyHz, double aimDegrees, double coefficient) {
+    private double proximity(PatternData pattern, Position position, double distanceM, double frequencyHz, double aimDegrees,
+            double coefficient) {
+        if (position.rearClosed()) {
+            return 0; // what reaches one side of the diaphragm only has no gradient to lift
+        }
         return switch (pattern.pattern()) {
             case CONTACT, ELECTRICAL, HALF_OMNI, OMNI -> 0;
             default -> Proximity.cappedBoostDb(lobeAsFirstOrder(pattern, coefficient), distanceM + centreM(), frequencyHz,
