@@ -25,6 +25,7 @@ final class Bleed {
     private final List<Arriving> neighbours;
     private final Map<Turned, Share> shares = new HashMap<>();
     private final Map<Turned, Double> bestTurns = new HashMap<>();
+    private final Map<Turned, Double> turnGains = new HashMap<>();
 
     /** A pattern and how far it is turned, or may be turned. Patterns are compared as objects: each type has its own figures. */
     private record Turned(PatternData pattern, double degrees) {
@@ -68,6 +69,24 @@ final class Bleed {
     double separationDb(PatternData pattern, double aimDegrees, double atCapsuleDbSpl) {
         Share share = share(pattern, aimDegrees);
         return atCapsuleDbSpl + share.ownDb() - share.bleedDbSpl();
+    }
+
+    /**
+     * How much lower all neighbours together are picked up than if what comes from them straight came from the front. What the room adds
+     * comes from everywhere and stays, so where it is most of what is heard, no turn gains much.
+     */
+    double turnGainDb(PatternData pattern, double aimDegrees) {
+        return turnGains.computeIfAbsent(new Turned(pattern, aimDegrees), turned -> {
+            double fromFront = 0;
+            double bleed = 0;
+            for (int band = 0; band < Octaves.COUNT; band++) {
+                for (Arriving neighbour : neighbours) {
+                    fromFront += neighbour.straight()[band] + neighbour.roomPower(pattern, band);
+                    bleed += neighbour.power(pattern, band, aimDegrees);
+                }
+            }
+            return db(fromFront) - db(bleed);
+        });
     }
 
     /** The turn that keeps most of the source over the neighbours, within limits either way; null where standing straight is as good. */

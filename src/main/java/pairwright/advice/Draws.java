@@ -10,6 +10,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.SplittableRandom;
+import pairwright.model.Naming;
 import pairwright.model.Sure;
 import pairwright.model.Sureness;
 import pairwright.rules.Figure;
@@ -211,7 +212,7 @@ final class Draws {
     }
 
     private String condition(Unknown unknown, boolean above, double threshold, double usual) {
-        String name = Explainer.small(doubts.name(unknown)).replaceFirst(", (.*)", " ($1)");
+        String name = Naming.small(doubts.name(unknown)).replaceFirst(", (.*)", " ($1)");
         return switch (unknown.kind()) {
             case LEVEL -> "the loudest peaks of the " + name + " are " + (above ? "louder" : "softer") + " than " + Math.round(threshold)
                     + " dB SPL at 1 m (" + Math.round(usual) + " is usual)";
@@ -226,7 +227,7 @@ final class Draws {
                     + Math.round(usual) + " is usual)";
             case TYPE_SENSITIVITY -> "your " + name + " gives " + (above ? "more" : "less") + " than " + two(threshold) + " mV/Pa ("
                     + two(usual) + " is usual)";
-            case PLACE_TONE -> "the sound at the place \"" + Explainer.small(doubts.name(unknown)) + "\" is " + tone(above, threshold) + " than reckoned";
+            case PLACE_TONE -> "the sound at the place \"" + Naming.small(doubts.name(unknown)) + "\" is " + tone(above, threshold) + " than reckoned";
         };
     }
 
@@ -279,6 +280,6 @@ final class Draws {
     }
 
     private static String words(Judged judged) {
-        return Explainer.small(judged.placed().mic().name()) + ", " + Explainer.small(judged.placed().position().name());
+        return Naming.small(judged.placed().mic().name()) + ", " + Naming.small(judged.placed().position().name());
     }
 }

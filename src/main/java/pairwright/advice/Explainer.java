@@ -5,10 +5,10 @@ import java.util.Collections;
 import java.util.Comparator;
 import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import pairwright.model.Caution;
+import pairwright.model.Naming;
 import pairwright.model.Option;
 import pairwright.model.Placement;
 import pairwright.model.PowerNeed;
@@ -150,6 +150,7 @@ final class Explainer {
                 placed.aimDegrees(),
                 placed.nullDegrees(),
                 placed.nullMissDegrees() >= Placements.NOWHERE_NEAR_DEGREES ? null : placed.nullMissDegrees(),
+                scene.beside().isEmpty() ? null : placed.turnGainDb(),
                 placed.sourceAngleDegrees(),
                 placed.distanceRatio(),
                 placed.standRatio() >= Placements.NO_BOOM ? null : placed.standRatio(),
@@ -168,16 +169,11 @@ final class Explainer {
                         : bleed.heard(Placements.pattern(placed), placed.aimDegrees(), placed.predicted().typicalDbSpl()));
     }
 
-    /** A name within a sentence: only its first letter changes, so that a DI stays one. */
-    static String small(String name) {
-        return name.length() > 1 && Character.isUpperCase(name.charAt(1)) ? name : name.substring(0, 1).toLowerCase(Locale.ROOT) + name.substring(1);
-    }
-
     /** An option in a few words: the types and where they go. */
     static String oneLine(Option option) {
         StringBuilder line = new StringBuilder();
         for (Placement mic : option.mics()) {
-            line.append(line.length() == 0 ? "" : " and ").append(small(mic.name())).append(", ").append(small(mic.positionName()));
+            line.append(line.length() == 0 ? "" : " and ").append(Naming.small(mic.name())).append(", ").append(Naming.small(mic.positionName()));
         }
         return line.toString();
     }

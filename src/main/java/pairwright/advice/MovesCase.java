@@ -21,6 +21,7 @@ import pairwright.model.MicType;
 import pairwright.model.Mount;
 import pairwright.model.MoveKind;
 import pairwright.model.Moves;
+import pairwright.model.Naming;
 import pairwright.model.Option;
 import pairwright.model.PairRecipe;
 import pairwright.model.Pattern;
@@ -551,7 +552,7 @@ final class MovesCase {
             parts.add(from.pattern().pattern().id() + " -> " + to.pattern().pattern().id());
         }
         if (!from.position().id().equals(to.position().id())) {
-            parts.add(Nested.small(from.position().name()) + " -> " + Nested.small(to.position().name()));
+            parts.add(Naming.small(from.position().name()) + " -> " + Naming.small(to.position().name()));
         }
         if (from.distanceM() != to.distanceM()) {
             parts.add(fromTo(from.distanceM(), to.distanceM()));

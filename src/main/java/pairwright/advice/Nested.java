@@ -1,13 +1,13 @@
 package pairwright.advice;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Collectors;
 import pairwright.catalogue.Shown;
 import pairwright.model.Ask;
 import pairwright.model.Fault;
 import pairwright.model.Meaning;
 import pairwright.model.MicType;
+import pairwright.model.Naming;
 import pairwright.model.Pattern;
 import pairwright.model.PatternData;
 import pairwright.model.Position;
@@ -86,15 +86,9 @@ final class Nested {
         return String.join(", ", source.positions().stream().map(Position::id).toList());
     }
 
-    /** As it stands within a sentence: only the first letter changes, so that a DI stays one. */
-    static String small(String name) {
-        return name.length() > 1 && Character.isUpperCase(name.charAt(1)) ? name
-                : name.substring(0, 1).toLowerCase(Locale.ROOT) + name.substring(1);
-    }
-
     /** A type within a sentence: what stands behind a comma goes into brackets. */
     static String named(MicType mic) {
         int comma = mic.name().indexOf(", ");
-        return comma < 0 ? small(mic.name()) : small(mic.name().substring(0, comma)) + " (" + mic.name().substring(comma + 2) + ")";
+        return comma < 0 ? Naming.small(mic.name()) : Naming.small(mic.name().substring(0, comma)) + " (" + mic.name().substring(comma + 2) + ")";
     }
 }

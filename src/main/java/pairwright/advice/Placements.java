@@ -260,6 +260,7 @@ final class Placements {
                 aimDegrees,
                 nullDegrees(pattern),
                 nullMiss(pattern, aimDegrees),
+                prediction.turnGainDb(),
                 prediction.padDb(),
                 habit == null ? null : habit.rank(),
                 habit == null ? "" : habit.why(),
@@ -276,7 +277,8 @@ final class Placements {
                 prediction.distanceRatio(),
                 prediction.sourceAngleDegrees(),
                 standRatio(mic, position),
-                mic.family() == MicFamily.BOUNDARY && position.mount() != Mount.FLOOR ? BoundaryPlate.lowerHz(LOOSE_PLATE_M) : 0,
+                mic.family() == MicFamily.BOUNDARY && position.mount() != Mount.FLOOR && position.mount() != Mount.INSIDE
+                        ? BoundaryPlate.lowerHz(LOOSE_PLATE_M) : 0,
                 prediction.predicted());
         placed.add(made);
         return made;
@@ -288,7 +290,7 @@ final class Placements {
         Predictor.Prediction prediction = predictor.predict(mic, pattern, position, old.distanceM(), old.aimDegrees());
         Habit habit = habit(habits.stream().filter(one -> one.micType().equals(mic.id())).toList(), position, pattern, old.distanceM(), prediction.padDb());
         return new Placed(
-                old.index(), mic, old.pattern(), position, old.distanceM(), old.aimDegrees(), old.nullDegrees(), old.nullMissDegrees(),
+                old.index(), mic, old.pattern(), position, old.distanceM(), old.aimDegrees(), old.nullDegrees(), old.nullMissDegrees(), prediction.turnGainDb(),
                 prediction.padDb(), habit == null ? null : habit.rank(), habit == null ? "" : habit.why(),
                 old.inAirBlast(), old.inStickReach(), old.inSpit(), old.nearMovingParts(), old.vibrates(), old.dangerSays(),
                 old.keepClear(), old.keepClearM(), old.loadRatio(), old.currentMa(),

@@ -60,8 +60,9 @@ final class Predictor {
      * @param padDb the pad that is in; 0 for none
      * @param distanceRatio distance over the distance at which room and source are equally loud for this pattern; 0 where no air is between
      * @param sourceAngleDegrees the angle the source takes from there
+     * @param turnGainDb how much lower the neighbours are picked up than from the front; 0 without any, and where no air is between
      */
-    record Prediction(Predicted predicted, double padDb, double distanceRatio, double sourceAngleDegrees) {
+    record Prediction(Predicted predicted, double padDb, double distanceRatio, double sourceAngleDegrees, double turnGainDb) {
     }
 
     Prediction predict(MicType mic, PatternData pattern, Position position, double distanceM, double aimDegrees) {
@@ -87,7 +88,7 @@ final class Predictor {
                 sound.signalToNoiseDb,
                 sound.gainDb,
                 sound.outputPeakDbu,
-                proximity(pattern, distanceM, PROXIMITY_HZ, aimDegrees, pattern.coefficient() == null ? 1 : pattern.coefficient().at(1)),
+                proximity(pattern, position, distanceM, PROXIMITY_HZ, aimDegrees, pattern.coefficient() == null ? 1 : pattern.coefficient().at(1)),
                 sound.directToReverbDb,
                 separation(pattern, aimDegrees, sound),
                 mic.power() == PowerNeed.NONE && mic.impedanceOhm() != null && !wired(position)
@@ -102,7 +103,8 @@ final class Predictor {
                 fit,
                 tone,
                 colour);
-        return new Prediction(predicted, sound.padDb, sound.distanceRatio, sourceAngle(distanceM));
+        return new Prediction(predicted, sound.padDb, sound.distanceRatio, sourceAngle(distanceM),
+                bleed == null || wired(position) ? 0 : bleed.turnGainDb(pattern, aimDegrees));
     }
 
     /** A lead or a contact: no air between. */
@@ -121,7 +123,7 @@ final class Predictor {
             colour[band] = mic.responseDb().at(band) + position.toneDb().at(band);
             if (!wired(position)) {
                 double coefficient = pattern.coefficient() == null ? 1 : pattern.coefficient().at(band);
-                colour[band] += proximity(pattern, distanceM, Octaves.centreHz(band), aimDegrees, coefficient)
+                colour[band] += proximity(pattern, position, distanceM, Octaves.centreHz(band), aimDegrees, coefficient)
                         + Pickup.db(pattern, band, aimDegrees);
             }
         }
@@ -132,7 +134,11 @@ final class Predictor {
         return OctaveCurve.of(colour);
     }
 
-    private double proximity(PatternData pattern, double distanceM, double frequencyHz, double aimDegrees, double coefficient) {
+    private double proximity(PatternData pattern, Position position, double distanceM, double frequencyHz, double aimDegrees,
+            double coefficient) {
+        if (position.rearClosed()) {
+            return 0; // what reaches one side of the diaphragm only has no gradient to lift
+        }
         return switch (pattern.pattern()) {
             case CONTACT, ELECTRICAL, HALF_OMNI, OMNI -> 0;
             default -> Proximity.cappedBoostDb(lobeAsFirstOrder(pattern, coefficient), distanceM + centreM(), frequencyHz,

@@ -5,7 +5,6 @@ import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 import pairwright.acoustics.Exposure;
 import pairwright.acoustics.Level;
@@ -17,10 +16,13 @@ import pairwright.model.Attack;
 import pairwright.model.Catalogue;
 import pairwright.model.Character;
 import pairwright.model.Confidence;
+import pairwright.model.Naming;
 import pairwright.model.Neighbour;
 import pairwright.model.Question;
 import pairwright.model.Range;
+import pairwright.model.Signal;
 import pairwright.model.Source;
+import pairwright.model.SourceFamily;
 import pairwright.model.Speed;
 import pairwright.model.Vocabulary;
 import pairwright.model.Way;
@@ -83,7 +85,7 @@ record Scene(
         Source source = catalogue.sources().get(question.source());
         List<String> assumed = new ArrayList<>();
         if (question.room() == null) {
-            assumed.add("No room was named: taken as " + catalogue.rooms().get(Usual.ROOM).name().toLowerCase(Locale.ROOT) + ".");
+            assumed.add("No room was named: taken as " + Naming.small(catalogue.rooms().get(Usual.ROOM).name()) + ".");
         }
         pairwright.model.Room room = catalogue.rooms().get(question.room() == null ? Usual.ROOM : question.room());
         if (question.limits().mics() == null) {
@@ -92,7 +94,7 @@ record Scene(
 
         for (String technique : question.techniques()) {
             if (source.pairs().stream().noneMatch(pair -> pair.technique().equals(technique))) {
-                assumed.add(catalogue.techniques().get(technique).name() + " is not known for " + source.name().toLowerCase(Locale.ROOT)
+                assumed.add(catalogue.techniques().get(technique).name() + " is not known for " + Naming.small(source.name())
                         + ": left aside.");
             }
         }
@@ -156,7 +158,10 @@ record Scene(
                 question.circumstances().contains("mono"),
                 question.circumstances().contains("one-performer"),
                 question.circumstances().contains("children"),
-                question.circumstances().contains("live"));
+                question.circumstances().contains("live"),
+                question.circumstances().contains("shock"),
+                question.neighbours().stream().map(neighbour -> catalogue.sources().get(neighbour.source()))
+                        .anyMatch(other -> other.family() == SourceFamily.AMPLIFIERS || other.signal() != Signal.ACOUSTIC));
         return new Scene(question, catalogue, setting, spectrum, aWeightingDb, weights(spectrum),
                 wanted == null ? OctaveCurve.ZERO : wanted.toneDb(), absorptionM2, List.copyOf(beside), List.copyOf(assumed));
     }
@@ -265,7 +270,7 @@ record Scene(
             tone = tone.plus(character.toneDb());
             directToReverbDb = character.directToReverbDb() == null ? directToReverbDb : character.directToReverbDb();
             speeds.addAll(character.speeds());
-            names.add(character.name().toLowerCase(Locale.ROOT));
+            names.add(Naming.small(character.name()));
             against.addAll(character.against());
             confidence = confidence.compareTo(character.confidence()) < 0 ? confidence : character.confidence();
         }

@@ -15,6 +15,7 @@ import pairwright.model.Limits;
 import pairwright.model.Meaning;
 import pairwright.model.MicFamily;
 import pairwright.model.Mount;
+import pairwright.model.Naming;
 import pairwright.model.Option;
 import pairwright.model.Position;
 import pairwright.model.PowerNeed;
@@ -208,8 +209,8 @@ final class WhyNotCase {
         int rank = all.indexOf(pair) + 1;
         String partner = other.mic().id().equals(mine.mic().id()) ? "another of its kind" : "the " + Nested.named(other.mic());
         return new WhyNot.InPair(pair.technique(), pair.pair().technique().name(), other.mic().id(), rank, pair.centipoints() / 100.0,
-                "As a pair with " + partner + " (" + Nested.small(pair.pair().technique().name()) + "; this one "
-                        + Nested.small(mine.position().name()) + ", the other " + Nested.small(other.position().name()) + ") it has "
+                "As a pair with " + partner + " (" + Naming.small(pair.pair().technique().name()) + "; this one "
+                        + Naming.small(mine.position().name()) + ", the other " + Naming.small(other.position().name()) + ") it has "
                         + points(pair.centipoints()) + " points and " + (rank == 1 ? "comes first." : "is number " + rank + " of " + all.size() + "."));
     }
 
@@ -232,13 +233,13 @@ final class WhyNotCase {
             case STANDS -> mic + " has " + points(mine.centipoints()) + " points " + at(best) + " and is number " + typeRank + " of " + types
                     + " types; " + named(first) + " has " + points(first.centipoints()) + ". It loses most by: "
                     + losses.stream().filter(loss -> loss.lossPoints() > 0).limit(MOST_LOSSES_SAID)
-                            .map(loss -> Nested.small(loss.title()) + " (" + points(Math.round(loss.lossPoints() * 100)) + ")")
+                            .map(loss -> Naming.small(loss.title()) + " (" + points(Math.round(loss.lossPoints() * 100)) + ")")
                             .collect(Collectors.joining(", ")) + "." + end;
         };
     }
 
     private static String at(Judged judged) {
-        return "in the place \"" + Nested.small(judged.placed().position().name()) + "\"";
+        return "in the place \"" + Naming.small(judged.placed().position().name()) + "\"";
     }
 
     /** What would have to be there for the type to be set up. */
@@ -267,18 +268,18 @@ final class WhyNotCase {
     }
 
     private static String places(List<Position> positions) {
-        return positions.stream().map(position -> Nested.small(position.name())).collect(Collectors.joining("; or "));
+        return positions.stream().map(position -> Naming.small(position.name())).collect(Collectors.joining("; or "));
     }
 
     /** A candidate in a few words. */
     static String named(Candidate candidate) {
         String first = "the " + Nested.named(candidate.first().placed().mic());
         if (candidate.isSingle()) {
-            return first + " in the place \"" + Nested.small(candidate.first().placed().position().name()) + "\"";
+            return first + " in the place \"" + Naming.small(candidate.first().placed().position().name()) + "\"";
         }
         String second = candidate.second().placed().mic().id().equals(candidate.mainType())
                 ? "another" : "the " + Nested.named(candidate.second().placed().mic());
-        return "the pair of " + first + " and " + second + " (" + Nested.small(candidate.pair().technique().name()) + ")";
+        return "the pair of " + first + " and " + second + " (" + Naming.small(candidate.pair().technique().name()) + ")";
     }
 
     /** Points as people read them. */

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.function.Function;
 import pairwright.model.Limits;
 import pairwright.model.MicType;
+import pairwright.model.Naming;
 import pairwright.model.Neighbour;
 import pairwright.model.PatternData;
 import pairwright.model.Position;
@@ -145,7 +146,7 @@ final class WhyNotChanges {
                 : here.distanceM() == there.distanceM() ? WhyNot.Alters.ANGLE : WhyNot.Alters.DISTANCE;
         double size = here == null ? 0 : Math.abs(Math.log(there.distanceM() / here.distanceM()))
                 + Math.abs(there.aimDegrees() - here.aimDegrees()) / 90;
-        String words = "In the place \"" + Nested.small(there.position().name()) + "\", " + there.pattern().id() + ", at "
+        String words = "In the place \"" + Naming.small(there.position().name()) + "\", " + there.pattern().id() + ", at "
                 + Figure.forPeople(there.distanceM(), "m") + (there.aimDegrees() == there.position().aimDegrees().low() ? ""
                 : ", turned " + Figure.forPeople(Math.abs(there.aimDegrees()), "degrees"));
         WhyNot.Change change = change(alters, "/placement/" + (alters == WhyNot.Alters.DISTANCE ? "distanceM"
@@ -180,7 +181,7 @@ final class WhyNotChanges {
             Placed there = wider.is(mine.first().placed()) ? mine.first().placed() : mine.second().placed();
             found.add(new Found(change(alters, at, alters == WhyNot.Alters.PATTERN ? there.pattern().id() : there.position().id(), outcome, mine,
                     first == mine ? verdict.candidates().stream().filter(one -> !wider.isIn(one)).findFirst().orElse(null) : first,
-                    words + ", such as " + there.pattern().id() + " in the place \"" + Nested.small(there.position().name()) + "\""), 0));
+                    words + ", such as " + there.pattern().id() + " in the place \"" + Naming.small(there.position().name()) + "\""), 0));
         });
     }
 
@@ -189,7 +190,7 @@ final class WhyNotChanges {
         for (Limit limit : Limit.values()) {
             if (limit.isSet(set) && !(limit == Limit.CHANNELS && wanted.mic().channels() > Usual.CHANNELS)) {
                 ask(WhyNot.Alters.LIMIT, limit.pointer(set), "", limit.ordinal(), Advisor.question(question, limit.lifted(set)),
-                        "Without " + Nested.small(limit.says(set)));
+                        "Without " + Naming.small(limit.says(set)));
             }
         }
         if (wanted.mic().channels() > scene.setting().channels()) {
@@ -225,7 +226,7 @@ final class WhyNotChanges {
             List<Neighbour> rest = new ArrayList<>(all);
             Neighbour gone = rest.remove(i);
             ask(WhyNot.Alters.NEIGHBOURS, "/neighbours/" + i, "", i, with(question, question.ways(), question.room(), question.character(), rest,
-                    question.circumstances()), "Without the " + Nested.small(now.catalogue().sources().get(gone.source()).name()) + " beside it");
+                    question.circumstances()), "Without the " + Naming.small(now.catalogue().sources().get(gone.source()).name()) + " beside it");
         }
         if (all.size() > 1) {
             ask(WhyNot.Alters.NEIGHBOURS, "/neighbours", "", all.size(), with(question, question.ways(), question.room(), question.character(),
@@ -246,7 +247,7 @@ final class WhyNotChanges {
         for (String named : question.character()) {
             ask(WhyNot.Alters.CHARACTER, "/character", "", 0, with(question, question.ways(), question.room(),
                     without(question.character(), named), question.neighbours(), question.circumstances()),
-                    "If " + Nested.small(known.get(named).name()) + " were not wanted");
+                    "If " + Naming.small(known.get(named).name()) + " were not wanted");
         }
         for (var character : known.values()) {
             boolean contradicts = question.character().stream().anyMatch(named -> named.equals(character.id())
@@ -255,7 +256,7 @@ final class WhyNotChanges {
                 List<String> more = new ArrayList<>(question.character());
                 more.add(character.id());
                 ask(WhyNot.Alters.CHARACTER, "/character", character.id(), 1, with(question, question.ways(), question.room(), more,
-                        question.neighbours(), question.circumstances()), "If " + Nested.small(character.name()) + " were wanted");
+                        question.neighbours(), question.circumstances()), "If " + Naming.small(character.name()) + " were wanted");
             }
         }
     }
@@ -280,7 +281,7 @@ final class WhyNotChanges {
             if (!room.id().equals(here.id())) {
                 double away = room.outdoors() || here.outdoors() ? 10 : Math.abs(Math.log(room.reverbTimeS() / here.reverbTimeS()));
                 ask(WhyNot.Alters.ROOM, "/room", room.id(), away, with(question, question.ways(), room.id(), question.character(),
-                        question.neighbours(), question.circumstances()), "In another room (" + Nested.small(room.name()) + ")");
+                        question.neighbours(), question.circumstances()), "In another room (" + Naming.small(room.name()) + ")");
             }
         }
     }

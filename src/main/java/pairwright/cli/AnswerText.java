@@ -13,6 +13,7 @@ import pairwright.model.Caution;
 import pairwright.model.Heard;
 import pairwright.model.MicFamily;
 import pairwright.model.Mount;
+import pairwright.model.Naming;
 import pairwright.model.Option;
 import pairwright.model.Placement;
 import pairwright.model.Predicted;
@@ -65,7 +66,7 @@ final class AnswerText {
     }
 
     private static String reading(Reading reading) {
-        String name = small(reading.name());
+        String name = Naming.small(reading.name());
         return reading.words().isEmpty() || reading.words().equalsIgnoreCase(name)
                 ? reading.as() + " " + name
                 : "\"" + reading.words() + "\" as " + reading.as() + " " + name;
@@ -98,18 +99,12 @@ final class AnswerText {
             return option.techniqueName() + ": " + shortName(first) + ", two of them";
         }
         boolean alike = shortName(first).equals(shortName(second)); // then what stands behind the comma tells them apart
-        return option.techniqueName() + ": " + (alike ? small(first) : shortName(first)) + " and "
-                + (alike ? small(second) : shortName(second));
+        return option.techniqueName() + ": " + (alike ? Naming.small(first) : shortName(first)) + " and "
+                + (alike ? Naming.small(second) : shortName(second));
     }
 
     private static String shortName(String name) {
-        return small(name.contains(",") ? name.substring(0, name.indexOf(',')) : name);
-    }
-
-    /** As it stands within a sentence: only the first letter changes, so that a DI stays one. */
-    private static String small(String name) {
-        return name.length() > 1 && java.lang.Character.isUpperCase(name.charAt(1)) ? name
-                : name.substring(0, 1).toLowerCase(Locale.ROOT) + name.substring(1);
+        return Naming.small(name.contains(",") ? name.substring(0, name.indexOf(',')) : name);
     }
 
     private void caution(Option option, Caution caution) {
@@ -135,7 +130,7 @@ final class AnswerText {
         if (option.mics().size() > 1) {
             set.add(mic.name());
         }
-        set.add(small(mic.positionName()));
+        set.add(Naming.small(mic.positionName()));
         if (mic.family() != MicFamily.LINE && mic.family() != MicFamily.PICKUP) {
             if (option.mics().size() == 1 || !mic.name().endsWith(", " + mic.pattern().id())) {
                 set.add(mic.pattern().id());
@@ -220,10 +215,10 @@ final class AnswerText {
         String much = over < 0 ? -over + " dB louder than" : over + " dB under";
         String most = ", most around " + Figure.forPeople(heard.loudestHz(), "Hz");
         if (heard.roomAllowsDb() == null) {
-            return "Hears the " + small(heard.name()) + " " + much + " its own source" + most + ".";
+            return "Hears the " + Naming.small(heard.name()) + " " + much + " its own source" + most + ".";
         }
         long room = Math.round(heard.roomAllowsDb());
-        return "Hears the " + small(heard.name()) + " " + much + " its own source" + most + "; what the room adds alone is "
+        return "Hears the " + Naming.small(heard.name()) + " " + much + " its own source" + most + "; what the room adds alone is "
                 + (room < 0 ? -room + " dB louder." : room + " dB under.");
     }
 
@@ -293,7 +288,7 @@ final class AnswerText {
                     : "No source is certain. Answer the question above, or name what is recorded: an instrument, a voice, an amplifier.");
             return;
         }
-        wrap("", "", "Nothing fits " + small(catalogue.sources().get(answer.question().meant().source()).name())
+        wrap("", "", "Nothing fits " + Naming.small(catalogue.sources().get(answer.question().meant().source()).name())
                 + " within these limits.");
         answer.instead().forEach(way -> wrap("  ", "  ", way.says()));
     }

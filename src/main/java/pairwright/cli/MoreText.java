@@ -5,6 +5,7 @@ import java.util.Locale;
 import pairwright.model.Answer;
 import pairwright.model.Caution;
 import pairwright.model.Moves;
+import pairwright.model.Naming;
 import pairwright.model.Placement;
 import pairwright.model.RuledOut;
 import pairwright.model.Severity;
@@ -24,7 +25,7 @@ final class MoreText {
     }
 
     String of(WhyNot whyNot) {
-        head("Why not the " + small(whyNot.name()) + "?");
+        head("Why not the " + Naming.small(whyNot.name()) + "?");
         wrap("   ", "   ", whyNot.says());
         if (whyNot.placement() != null) {
             text.append('\n');
@@ -80,7 +81,7 @@ final class MoreText {
         if (count > 0) {
             row(there, here, count == 1 ? "one rule with a small difference" : count + " rules with small differences");
         }
-        row(whyNot.first().score(), whyNot.score(), "in all; the first answer is " + small(AnswerText.title(whyNot.first())));
+        row(whyNot.first().score(), whyNot.score(), "in all; the first answer is " + Naming.small(AnswerText.title(whyNot.first())));
     }
 
     private void row(double there, double here, String words) {
@@ -92,7 +93,7 @@ final class MoreText {
         wrap("   ", "   ", moves.says());
         moves.notes().forEach(note -> wrap("   ", "   ", note));
         text.append('\n');
-        head("As it stands: " + small(AnswerText.title(moves.option())));
+        head("As it stands: " + Naming.small(AnswerText.title(moves.option())));
         moves.option().mics().forEach(mic -> wrap("   ", "   ", stands(mic) + "."));
         moves.option().cautions().stream().filter(caution -> caution.severity() == Severity.DANGER).forEach(this::caution);
         moves.ruledOut().forEach(out -> wrap("   ", "   ", out.says() + " (" + out.rule() + ")"));
@@ -135,16 +136,11 @@ final class MoreText {
 
     private String stands(Placement mic) {
         boolean air = mic.predicted().typicalDbSpl() != null;
-        return mic.name() + ", " + small(mic.positionName())
+        return mic.name() + ", " + Naming.small(mic.positionName())
                 + (air ? (mic.name().endsWith(", " + mic.pattern().id()) ? "" : ", " + mic.pattern().id()) + ", " + Figure.forPeople(mic.distanceM(), "m")
                 + (mic.aimDegrees() == 0 ? "" : ", turned " + Math.round(Math.abs(mic.aimDegrees())) + " degrees"
                         + (mic.aimDegrees() < 0 ? " toward the neighbour" : "")) : "")
                 + (mic.phantom() ? ", phantom on" : ", phantom off") + (mic.pad() ? ", " + Math.round(mic.padDb()) + " dB pad in" : "");
-    }
-
-    private static String small(String name) {
-        return name.length() > 1 && java.lang.Character.isUpperCase(name.charAt(1)) ? name
-                : name.substring(0, 1).toLowerCase(Locale.ROOT) + name.substring(1);
     }
 
     private void wrap(String lead, String indent, String words) {

@@ -18,6 +18,7 @@ import java.util.List;
  * @param aimDegrees turned off the line to the source
  * @param nullDegrees where the pattern hears least, off its own axis; null for a pattern without a null
  * @param nullMissDegrees between that null and the loudest neighbour; null without either
+ * @param turnGainDb how much lower the neighbours are picked up than if what comes from them straight came on its axis; null without any
  * @param sourceAngleDegrees the angle the source takes, seen from there
  * @param distanceRatio its distance over the distance at which source and room are equally loud for this pattern; 0 where no air is between
  * @param standRatio resisting over overturning moment on an ordinary light stand, boom between two legs; null where no boom is needed
@@ -48,6 +49,7 @@ public record Placement(
         double aimDegrees,
         Double nullDegrees,
         Double nullMissDegrees,
+        Double turnGainDb,
         double sourceAngleDegrees,
         double distanceRatio,
         Double standRatio,

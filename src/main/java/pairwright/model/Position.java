@@ -24,6 +24,7 @@ import pairwright.acoustics.OctaveCurve;
  * @param onlyFamilies families that can be used there; empty for any acoustic one
  * @param onlyWays ways of playing that make the place sensible, such as a mute in the bell; empty for any
  * @param notAlone whether only a part of the source is heard there, so that it is never the place of the only microphone
+ * @param rearClosed whether hands close the rear openings there, so that no pattern lifts the bass of a near source
  * @param dangers what can harm a microphone there
  * @param keepClear what must stay free
  */
@@ -45,12 +46,13 @@ public record Position(
         List<MicFamily> onlyFamilies,
         List<String> onlyWays,
         boolean notAlone,
+        boolean rearClosed,
         List<Danger> dangers,
         List<KeepClear> keepClear) {
 
     /** The same place at another instrument of its kind, which sounds a little different there. */
     public Position sounding(OctaveCurve otherToneDb) {
         return new Position(id, name, side, distanceM, offAxisDegrees, aimDegrees, heightM, pathM, levelDb, otherToneDb, brings, mount, overPeople,
-                opposite, onlyFamilies, onlyWays, notAlone, dangers, keepClear);
+                opposite, onlyFamilies, onlyWays, notAlone, rearClosed, dangers, keepClear);
     }
 }

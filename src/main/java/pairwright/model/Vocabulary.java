@@ -76,7 +76,7 @@ public record Vocabulary(
     public record Clue(String reading, List<String> words) {
     }
 
-    /** Something about the session that rules look at: stereo, mono, one-performer, children, live. */
+    /** Something about the session that rules look at: stereo, mono, one-performer, children, live, shock. */
     public record Circumstance(String id, String name, List<String> words) {
     }
 

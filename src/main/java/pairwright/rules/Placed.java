@@ -18,6 +18,7 @@ import pairwright.model.Predicted;
  * @param aimDegrees turned off the line to the source
  * @param nullDegrees where the pattern hears least; null without a null
  * @param nullMissDegrees between its null and the loudest neighbour; 180 without a null or a neighbour
+ * @param turnGainDb how much lower the neighbours are picked up than if what comes from them straight came on its axis; 0 without any
  * @param padDb pad that is in; 0 for none
  * @param habit what the trade thinks of it here; null for nothing in particular
  * @param habitWhy its reason; empty for none
@@ -46,6 +47,7 @@ public record Placed(
         double aimDegrees,
         Double nullDegrees,
         double nullMissDegrees,
+        double turnGainDb,
         double padDb,
         HabitRank habit,
         String habitWhy,
@@ -65,9 +67,9 @@ public record Placed(
         double lowCornerHz,
         Predicted predicted) {
 
-    /** Whether something hot reaches it. */
-    public boolean inHeat() {
-        return position.dangers().stream().anyMatch(danger -> danger.kind() == DangerKind.HEAT && distanceM <= danger.withinM());
+    /** Whether something hot is near the place, be the microphone within its reach or just outside: hands and cables are not measured. */
+    public boolean nearHeat() {
+        return position.dangers().stream().anyMatch(danger -> danger.kind() == DangerKind.HEAT);
     }
 
     /** A placement is itself and no other: the engine compares facts often, and comparing sixty fields each time would be most of the work. */

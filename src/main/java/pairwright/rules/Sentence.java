@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import pairwright.model.Naming;
 import pairwright.model.Value;
 
 /** Fills the sentence of a rule with the names and numbers of one finding. */
@@ -17,9 +18,6 @@ final class Sentence {
 
     private static final String TURNED = "-";
     /** First words of names that are capitals wherever they stand. */
-    private static final Set<String> PROPER = Set.of("French", "English", "Irish", "Scottish", "Spanish", "Indian", "Chinese", "Japanese",
-            "African", "American");
-
     private Sentence() {
     }
 
@@ -71,7 +69,7 @@ final class Sentence {
         String words = switch (name) {
             case "source" -> the(setting.source().name());
             case "room" -> the(setting.room().name());
-            case "wanted" -> setting.wanted() == null ? "natural" : small(setting.wanted().name());
+            case "wanted" -> setting.wanted() == null ? "natural" : Naming.small(setting.wanted().name());
             default -> null;
         };
         if (words == null && finding.subject() instanceof Placed placed) {
@@ -86,7 +84,7 @@ final class Sentence {
         return switch (name) {
             case "mic" -> mic(placed);
             case "pattern" -> placed.pattern().id();
-            case "position" -> small(placed.position().name());
+            case "position" -> Naming.small(placed.position().name());
             case "why" -> placed.habitWhy();
             case "danger" -> placed.dangerSays();
             case "keepClear" -> placed.keepClear();
@@ -98,9 +96,9 @@ final class Sentence {
         return switch (name) {
             case "first" -> mic(paired.first());
             case "second" -> mic(paired.second());
-            case "firstPosition" -> small(paired.first().position().name());
-            case "secondPosition" -> small(paired.second().position().name());
-            case "technique" -> small(paired.technique().name());
+            case "firstPosition" -> Naming.small(paired.first().position().name());
+            case "secondPosition" -> Naming.small(paired.second().position().name());
+            case "technique" -> Naming.small(paired.technique().name());
             case "why" -> paired.why();
             case "care" -> String.join(" ", paired.technique().care());
             default -> null;
@@ -115,13 +113,7 @@ final class Sentence {
     }
 
     private static String the(String name) {
-        return name.startsWith("The ") ? small(name) : "the " + small(name);
-    }
-
-    /** First letter small, unless the word is an abbreviation or the name of a people. */
-    private static String small(String name) {
-        return name.length() > 1 && Character.isUpperCase(name.charAt(1)) || name.isEmpty() || PROPER.contains(name.split(" ", 2)[0])
-                ? name : name.substring(0, 1).toLowerCase(Locale.ROOT) + name.substring(1);
+        return name.startsWith("The ") ? Naming.small(name) : "the " + Naming.small(name);
     }
 
     private static String capital(String text) {

@@ -30,6 +30,8 @@ import pairwright.model.Source;
  * @param onePerformer one person sings and plays
  * @param children children play or are near
  * @param live on a stage with loudspeakers
+ * @param shockFelt somebody has felt a shock or a tingle
+ * @param pluggedInBeside a neighbour is an amplifier or hangs on a lead
  */
 public record Setting(
         Source source,
@@ -53,7 +55,9 @@ public record Setting(
         boolean monoWanted,
         boolean onePerformer,
         boolean children,
-        boolean live) {
+        boolean live,
+        boolean shockFelt,
+        boolean pluggedInBeside) {
 
     private static final int HZ_63 = 0;
     private static final int HZ_250 = 2;
@@ -87,7 +91,7 @@ public record Setting(
             double otherLoudestNeighbourDbSpl) {
         return new Setting(source, attack, otherRoom, wanted, otherCriticalDistanceM, otherTypicalDbSpl, otherPeakDbSpl, otherTypicalDba,
                 allowedHours, preampGainDb, preampNoiseDbu, preampOhm, phantomAllowed, channels, neighbours, otherLoudestNeighbourDbSpl,
-                loudestNeighbourDegrees, stereoWanted, monoWanted, onePerformer, children, live);
+                loudestNeighbourDegrees, stereoWanted, monoWanted, onePerformer, children, live, shockFelt, pluggedInBeside);
     }
 
     /** Volume of the room. */

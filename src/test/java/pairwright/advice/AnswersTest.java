@@ -259,4 +259,29 @@ class AnswersTest {
         assertTrue(high.mics().stream().anyMatch(mic -> mic.heightM() != null && mic.heightM() == caution.values().get(0).value()),
                 caution + " " + high.mics());
     }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"singer gets a shock from the vocal mic", "bass amp, I get zapped by the strings", "snare, the stand tingles"})
+    void whoeverFeltAShockIsToldFirstToLetGo(String words) {
+        Answer answer = ask(words);
+        assertEquals(List.of("shock"), answer.question().meant().circumstances());
+        assertFalse(answer.options().isEmpty());
+        for (Option option : answer.options()) {
+            assertEquals("SAF-000", option.cautions().get(0).rule());
+        }
+    }
+
+    @Test
+    void closedHandsTakeTheProximityOfADirectionalMicrophone() {
+        Answer answer = Asking.ADVISOR.ask(new Request(null, "harmonica", List.of("cupped"), null, null, null,
+                new Limits(1, null, null, null, null, null, List.of("handheld-moving-coil"), null), null, null, null, null, null, null, null));
+        Placement cupped = answer.options().stream().flatMap(option -> option.mics().stream())
+                .filter(mic -> mic.position().equals("cupped")).findFirst().orElseThrow();
+        assertEquals(0, cupped.predicted().proximityDb());
+    }
+
+    @Test
+    void aHornKeepsItsCapitalWhereATechniqueIsLeftAside() {
+        assertTrue(ask("French horn, top and bottom").question().assumed().contains("Top and bottom is not known for French horn: left aside."));
+    }
 }

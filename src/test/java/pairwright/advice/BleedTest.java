@@ -100,9 +100,29 @@ class BleedTest {
     }
 
     @Test
+    void aNullGainsInTheOpenAirWhatItTakesOffTheDirectSoundAndLittleFarOffInAChurch() {
+        assertEquals(22, turnGainDb("open-air", 2), 0.5, "as deep as a real null is");
+        double near = turnGainDb("church", 0.5);
+        double far = turnGainDb("church", 8);
+        assertTrue(near > 10, near + " dB near");
+        assertTrue(far < 3, far + " dB far");
+    }
+
+    /** A figure-8 edge-on to a trumpet. */
+    private static double turnGainDb(String room, double distanceM) {
+        Scene scene = Scene.of(new Question("", VOICE, List.of(), List.of(), room, List.of(), Limits.NONE,
+                List.of(new Neighbour("trumpet", distanceM, 90)), List.of(), List.of(), 3, null, null), Asking.KNOWLEDGE.current().catalogue());
+        Placed placed = Placements.of(scene).stream().filter(one -> one.pattern() == Pattern.FIGURE_8 && one.aimDegrees() == 0
+                && one.mic().id().equals("small-condenser-figure-8")).findFirst().orElseThrow();
+        assertEquals(new Bleed(scene).turnGainDb(Placements.pattern(placed), 0), placed.turnGainDb(), 0);
+        return placed.turnGainDb();
+    }
+
+    @Test
     void anOmniIsNotTurned() {
         Workshop workshop = Workshop.of("snare-drum", Limits.NONE, new Neighbour("hi-hat", 0.5, 130));
         assertTrue(workshop.placed().stream().filter(one -> one.pattern() == Pattern.OMNI).allMatch(one -> one.aimDegrees() == one.position().aimDegrees().low()));
+        assertTrue(workshop.placed().stream().filter(one -> one.pattern() == Pattern.OMNI).allMatch(one -> one.turnGainDb() < 1e-9));
     }
 
     private static Placed cardioid(Workshop workshop) {

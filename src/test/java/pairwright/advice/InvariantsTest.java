@@ -156,7 +156,7 @@ class InvariantsTest {
                 .as((mics, phantom, gain, noise, only, without) -> new Limits(mics, phantom, gain, noise, only, without, null, null));
         Arbitrary<List<Neighbour>> neighbours = Combinators.combine(Arbitraries.of(catalogue.sources().keySet()),
                 Arbitraries.doubles().between(0.5, 6), Arbitraries.doubles().between(0, 180)).as(Neighbour::new).list().ofMaxSize(2);
-        Arbitrary<List<String>> circumstances = Arbitraries.of("stereo", "mono", "one-performer", "children", "live").list()
+        Arbitrary<List<String>> circumstances = Arbitraries.of("stereo", "mono", "one-performer", "children", "live", "shock").list()
                 .ofMaxSize(2).uniqueElements();
         return Combinators.combine(sources, rooms, characters, limits, neighbours, circumstances)
                 .as((source, room, character, limit, neighbour, circumstance) -> new Request(null, source, null, null, room, character,

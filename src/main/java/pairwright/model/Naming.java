@@ -1,0 +1,19 @@
+package pairwright.model;
+
+import java.util.Locale;
+import java.util.Set;
+
+/** How the name of an entry, which begins with a capital, stands within a sentence. */
+public final class Naming {
+    private static final Set<String> PROPER = Set.of("French", "English", "Irish", "Scottish", "Spanish", "Indian", "Chinese", "Japanese",
+            "African", "American");
+
+    private Naming() {
+    }
+
+    /** First letter small, unless the first word is an abbreviation, as in DI, or the name of a people, as in French horn. */
+    public static String small(String name) {
+        return name.length() > 1 && java.lang.Character.isUpperCase(name.charAt(1)) || name.isEmpty() || PROPER.contains(name.split(" ", 2)[0])
+                ? name : name.substring(0, 1).toLowerCase(Locale.ROOT) + name.substring(1);
+    }
+}
