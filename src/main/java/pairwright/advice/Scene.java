@@ -156,7 +156,8 @@ record Scene(
                 question.circumstances().contains("mono"),
                 question.circumstances().contains("one-performer"),
                 question.circumstances().contains("children"),
-                question.circumstances().contains("live"));
+                question.circumstances().contains("live"),
+                question.wishes());
         return new Scene(question, catalogue, setting, spectrum, aWeightingDb, weights(spectrum),
                 wanted == null ? OctaveCurve.ZERO : wanted.toneDb(), absorptionM2, List.copyOf(beside), List.copyOf(assumed));
     }

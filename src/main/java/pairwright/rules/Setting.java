@@ -1,7 +1,9 @@
 package pairwright.rules;
 
+import java.util.List;
 import pairwright.model.Attack;
 import pairwright.model.Character;
+import pairwright.model.MicFamily;
 import pairwright.model.Room;
 import pairwright.model.Source;
 
@@ -30,6 +32,7 @@ import pairwright.model.Source;
  * @param onePerformer one person sings and plays
  * @param children children play or are near
  * @param live on a stage with loudspeakers
+ * @param wishes families of microphones that were asked for, though not to the exclusion of others
  */
 public record Setting(
         Source source,
@@ -53,7 +56,8 @@ public record Setting(
         boolean monoWanted,
         boolean onePerformer,
         boolean children,
-        boolean live) {
+        boolean live,
+        List<MicFamily> wishes) {
 
     private static final int HZ_63 = 0;
     private static final int HZ_250 = 2;
@@ -87,7 +91,7 @@ public record Setting(
             double otherLoudestNeighbourDbSpl) {
         return new Setting(source, attack, otherRoom, wanted, otherCriticalDistanceM, otherTypicalDbSpl, otherPeakDbSpl, otherTypicalDba,
                 allowedHours, preampGainDb, preampNoiseDbu, preampOhm, phantomAllowed, channels, neighbours, otherLoudestNeighbourDbSpl,
-                loudestNeighbourDegrees, stereoWanted, monoWanted, onePerformer, children, live);
+                loudestNeighbourDegrees, stereoWanted, monoWanted, onePerformer, children, live, wishes);
     }
 
     /** Volume of the room. */
