@@ -50,7 +50,11 @@ final class Beside {
         var named = new ArrayList<Tag>();
         for (var source : List.copyOf(sources)) {
             boolean isFirst = named.isEmpty() && source.first() >= words.end() && source.first() - words.end() <= NEIGHBOUR_REACH
-                    && !sentence.isBroken(words.end() - 1, source.first()) && !isPlayedSo(words, source);
+                    && !sentence.isBroken(words.end() - 1, source.first());
+            if (isFirst && isPlayedSo(words, source)) {
+                draft.use(words);
+                return named;
+            }
             boolean isJoined = !named.isEmpty() && sources.size() - named.size() > 1
                     && sentence.isJoined(named.get(named.size() - 1), source);
             if (isFirst || isJoined) {
@@ -62,7 +66,7 @@ final class Beside {
 
     /** "Plays with brushes on the snare" says how it is played; "plays with a brushed snare" says who plays too. */
     private boolean isPlayedSo(Tag words, Tag source) {
-        return sentence.tags(Kind.WAY).anyMatch(way -> way.first() >= words.end() && way.end() < source.first()
+        return sentence.tags(Kind.WAY).anyMatch(way -> way.end() > words.end() && way.end() < source.first()
                 && sentence.isSmall(words.end(), way.first()) && sentence.isSmall(way.end(), source.first())
                 && sentence.tags(Kind.MODIFIER).noneMatch(small -> small.first() >= way.end() && small.end() <= source.first()));
     }
