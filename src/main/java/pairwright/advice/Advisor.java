@@ -158,6 +158,6 @@ public final class Advisor {
     static Question question(Question question, Limits limits) {
         return new Question(question.words(), question.source(), question.ways(), question.dynamics(), question.room(),
                 question.character(), limits, question.neighbours(), question.circumstances(), question.techniques(), question.options(),
-                question.from(), question.until());
+                question.from(), question.until(), question.wishes());
     }
 }

@@ -19,7 +19,7 @@ final class Louder {
                 Math.min(FULL_DAY_H, Exposure.allowedHours(Exposure.Scheme.CRITERION_85_EXCHANGE_3, typicalDba)), old.preampGainDb(),
                 old.preampNoiseDbu(), old.preampOhm(), old.phantomAllowed(), old.channels(), old.neighbours(), old.loudestNeighbourDbSpl(),
                 old.loudestNeighbourDegrees(), old.stereoWanted(), old.monoWanted(), old.onePerformer(), old.children(), old.live(), old.shockFelt(),
-                old.pluggedInBeside());
+                old.pluggedInBeside(), old.wishes());
         return new Scene(scene.question(), scene.catalogue(), setting, scene.spectrumDb(), scene.aWeightingDb(), scene.weights(),
                 scene.wantedToneDb(), scene.absorptionM2(), scene.beside(), scene.assumed());
     }

@@ -13,6 +13,7 @@ import pairwright.model.Catalogue;
 import pairwright.model.Fault;
 import pairwright.model.Limits;
 import pairwright.model.Meaning;
+import pairwright.model.MicFamily;
 import pairwright.model.Neighbour;
 import pairwright.model.Question;
 import pairwright.model.Reading;
@@ -73,6 +74,9 @@ final class Questions {
             replace(understood, "neighbour", request.neighbours().stream().map(Neighbour::source).toList(),
                     id -> catalogue.sources().get(id).name());
         }
+        if (request.wishes() != null) {
+            replace(understood, "wish", request.wishes().stream().map(MicFamily::id).toList(), this::familyName);
+        }
         List<String> ways = waysOf(source, chosen(request.ways(), said.ways()));
         Question question = new Question(
                 request.words() == null ? "" : request.words(),
@@ -87,13 +91,20 @@ final class Questions {
                 chosen(request.techniques(), said.techniques()),
                 request.options() == null ? Usual.OPTIONS : request.options(),
                 request.from(),
-                request.until());
+                request.until(),
+                chosen(request.wishes(), said.wishes()));
         List<String> notUnderstood = new ArrayList<>(meaning.notUnderstood());
         if (request.ways() != null) {
             request.ways().stream().filter(way -> !ways.contains(way) && !notUnderstood.contains(way)).forEach(notUnderstood::add);
         }
         List<Ask> ask = meaning.ask().stream().filter(one -> one.choices().stream().noneMatch(choice -> isGiven(choice.as()))).toList();
         return new Meaning(question, List.copyOf(understood), List.copyOf(notUnderstood), meaning.otherReadings(), ask);
+    }
+
+    private String familyName(String family) {
+        return catalogue.words().families().stream()
+                .filter(words -> words.families().size() == 1 && words.families().get(0).id().equals(family))
+                .map(Vocabulary.FamilyWords::name).findFirst().orElse(family);
     }
 
     /** What a field says is not asked back. */
@@ -166,6 +177,7 @@ final class Questions {
         within("/options", request.options(), 1, MOST_OPTIONS, "options");
         within("/draws", request.draws(), 0, Usual.MOST_DRAWS, "draws");
         limits(request.limits());
+        wishes(request.wishes());
         neighbours(request.neighbours());
         if (request.from() != null && request.until() != null && !request.from().isBefore(request.until())) {
             fault("/until", "until (" + request.until() + ") is not after from (" + request.from() + "). Swap them or correct one");
@@ -181,6 +193,21 @@ final class Questions {
         within("/limits/preampNoiseDbu", limits.preampNoiseDbu(), -130, -80, "preampNoiseDbu");
         knownAll("/limits/onlyMicTypes", limits.onlyMicTypes(), catalogue.mics().keySet(), "mic type");
         knownAll("/limits/withoutMicTypes", limits.withoutMicTypes(), catalogue.mics().keySet(), "mic type");
+    }
+
+    private void wishes(List<MicFamily> wishes) {
+        if (wishes == null) {
+            return;
+        }
+        if (wishes.size() > MOST_IDS) {
+            fault("/wishes", wishes.size() + " entries are given; at most " + MOST_IDS + " are taken. Leave some out");
+            return;
+        }
+        for (int i = 0; i < wishes.size(); i++) {
+            if (wishes.get(i) == null) {
+                fault("/wishes/" + i, "an entry is null. Give the id of a family or leave it out");
+            }
+        }
     }
 
     private void neighbours(List<Neighbour> neighbours) {

@@ -161,7 +161,8 @@ record Scene(
                 question.circumstances().contains("live"),
                 question.circumstances().contains("shock"),
                 question.neighbours().stream().map(neighbour -> catalogue.sources().get(neighbour.source()))
-                        .anyMatch(other -> other.family() == SourceFamily.AMPLIFIERS || other.signal() != Signal.ACOUSTIC));
+                        .anyMatch(other -> other.family() == SourceFamily.AMPLIFIERS || other.signal() != Signal.ACOUSTIC),
+                question.wishes());
         return new Scene(question, catalogue, setting, spectrum, aWeightingDb, weights(spectrum),
                 wanted == null ? OctaveCurve.ZERO : wanted.toneDb(), absorptionM2, List.copyOf(beside), List.copyOf(assumed));
     }

@@ -293,7 +293,7 @@ final class WhyNotChanges {
     private static Question with(Question old, List<String> ways, String room, List<String> character, List<Neighbour> neighbours,
             List<String> circumstances) {
         return new Question(old.words(), old.source(), List.copyOf(ways), old.dynamics(), room, List.copyOf(character), old.limits(),
-                List.copyOf(neighbours), circumstances, old.techniques(), old.options(), old.from(), old.until());
+                List.copyOf(neighbours), circumstances, old.techniques(), old.options(), old.from(), old.until(), old.wishes());
     }
 
     private void ask(WhyNot.Alters alters, String at, String to, double size, Question changed, String words) {

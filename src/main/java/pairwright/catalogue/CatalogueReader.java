@@ -245,7 +245,7 @@ public final class CatalogueReader {
                         whole(Kind.AMBIGUITIES), whole(Kind.CIRCUMSTANCES), whole(Kind.FAMILIES), whole(Kind.IGNORED),
                         whole(Kind.NAMES), whole(Kind.OPPOSITES), whole(Kind.COMBINATIONS), whole(Kind.MODIFIERS),
                                 whole(Kind.NUMBERS),
-                        whole(Kind.QUANTITIES)), "");
+                        whole(Kind.QUANTITIES), whole(Kind.PLAYERS)), "");
         return CatalogueVersion.stamped(unversioned);
     }
 

@@ -86,6 +86,7 @@ final class Kind {
             new Words<>("numbers", Vocabulary.NumberWords.class, Vocabulary::numbers, Vocabulary.NumberWords::value);
     static final Words<Vocabulary.QuantityWords> QUANTITIES =
             new Words<>("quantities", Vocabulary.QuantityWords.class, Vocabulary::quantities, Vocabulary.QuantityWords::id);
+    static final Words<String> PLAYERS = new Words<>("players", String.class, Vocabulary::players, word -> word);
     static final List<Words<?>> WORDS = List.of(WAYS, DYNAMICS, LIMITS, NEIGHBOURS, AMBIGUITIES, CIRCUMSTANCES, FAMILIES, IGNORED,
-            NAMES, OPPOSITES, COMBINATIONS, MODIFIERS, NUMBERS, QUANTITIES);
+            NAMES, OPPOSITES, COMBINATIONS, MODIFIERS, NUMBERS, QUANTITIES, PLAYERS);
 }

@@ -30,7 +30,7 @@ import pairwright.model.Word;
  */
 final class RequestBody {
     private static final Set<String> FIELDS = Set.of("words", "source", "ways", "dynamics", "room", "character", "limits", "neighbours",
-            "circumstances", "techniques", "options", "from", "until", "draws");
+            "circumstances", "techniques", "options", "from", "until", "wishes", "draws");
     private static final Set<String> LIMITS = Set.of("mics", "phantom", "preampGainDb", "preampNoiseDbu", "onlyFamilies", "withoutFamilies",
             "onlyMicTypes", "withoutMicTypes");
     private static final Set<String> NEIGHBOUR = Set.of("source", "distanceM", "angleDegrees");
@@ -117,6 +117,7 @@ final class RequestBody {
                 whole(root, at + "/options"),
                 time(root, at + "/from"),
                 time(root, at + "/until"),
+                words(root, at + "/wishes", this::family),
                 whole(root, at + "/draws"));
         return request.draws() == null ? request.withDraws(Request.USUAL_DRAWS) : request;
     }

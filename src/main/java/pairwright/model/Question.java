@@ -19,6 +19,7 @@ import java.util.List;
  * @param options how many are wanted
  * @param from start of the time it is needed; null for now
  * @param until end of that time; null for unknown
+ * @param wishes families that would be welcome, in the order they were said; any other may still be answered
  */
 public record Question(
         String words,
@@ -33,5 +34,16 @@ public record Question(
         List<String> techniques,
         int options,
         OffsetDateTime from,
-        OffsetDateTime until) {
+        OffsetDateTime until,
+        List<MicFamily> wishes) {
+
+    public Question {
+        wishes = wishes == null ? List.of() : List.copyOf(wishes);
+    }
+
+    /** Without a wish for a family. */
+    public Question(String words, String source, List<String> ways, List<String> dynamics, String room, List<String> character, Limits limits,
+            List<Neighbour> neighbours, List<String> circumstances, List<String> techniques, int options, OffsetDateTime from, OffsetDateTime until) {
+        this(words, source, ways, dynamics, room, character, limits, neighbours, circumstances, techniques, options, from, until, List.of());
+    }
 }

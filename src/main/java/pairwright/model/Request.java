@@ -7,6 +7,7 @@ import java.util.List;
  * A question as it comes in: any field may be null; explicit fields win over words. At least words or a source is needed.
  *
  * @param options how many options are wanted, 1 to 6; null for three
+ * @param wishes families that would be welcome, in order; null for those of the words
  * @param draws how often levels, rooms and types are drawn anew to see how sure the answer is, 0 to 1000; null for not at all
  */
 public record Request(
@@ -23,17 +24,26 @@ public record Request(
         Integer options,
         OffsetDateTime from,
         OffsetDateTime until,
+        List<MicFamily> wishes,
         Integer draws) {
     /** How often is enough to tell one in two from two in three, and soon done. */
     public static final int USUAL_DRAWS = 200;
 
+    /** With the wishes of the words. */
+    public Request(String words, String source, List<String> ways, List<String> dynamics, String room, List<String> character, Limits limits,
+            List<Neighbour> neighbours, List<String> circumstances, List<String> techniques, Integer options, OffsetDateTime from,
+            OffsetDateTime until, Integer draws) {
+        this(words, source, ways, dynamics, room, character, limits, neighbours, circumstances, techniques, options, from, until, null, draws);
+    }
+
     /** The same, with how often to draw. */
     public Request withDraws(int times) {
-        return new Request(words, source, ways, dynamics, room, character, limits, neighbours, circumstances, techniques, options, from, until, times);
+        return new Request(words, source, ways, dynamics, room, character, limits, neighbours, circumstances, techniques, options, from, until, wishes,
+                times);
     }
 
     /** Only a sentence. */
     public static Request of(String words) {
-        return new Request(words, null, null, null, null, null, null, null, null, null, null, null, null, null);
+        return new Request(words, null, null, null, null, null, null, null, null, null, null, null, null, null, null);
     }
 }

@@ -17,7 +17,8 @@ public record Vocabulary(
         List<Combination> combinations,
         List<ModifierWords> modifiers,
         List<NumberWords> numbers,
-        List<QuantityWords> quantities) {
+        List<QuantityWords> quantities,
+        List<String> players) {
 
     /** A list that is left out is empty. */
     public Vocabulary {
@@ -27,12 +28,13 @@ public record Vocabulary(
         modifiers = modifiers == null ? List.of() : List.copyOf(modifiers);
         numbers = numbers == null ? List.of() : List.copyOf(numbers);
         quantities = quantities == null ? List.of() : List.copyOf(quantities);
+        players = players == null ? List.of() : List.copyOf(players);
     }
 
     /** Without the finer words of a sentence. */
     public Vocabulary(List<WayWords> ways, List<Dynamic> dynamics, List<LimitWords> limits, List<NeighbourWords> neighbours,
             List<Ambiguity> ambiguities, List<Circumstance> circumstances, List<FamilyWords> families, List<String> ignored) {
-        this(ways, dynamics, limits, neighbours, ambiguities, circumstances, families, ignored, null, null, null, null, null, null);
+        this(ways, dynamics, limits, neighbours, ambiguities, circumstances, families, ignored, null, null, null, null, null, null, null);
     }
 
     /** A way of playing and its words. */

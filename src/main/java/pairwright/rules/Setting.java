@@ -1,7 +1,9 @@
 package pairwright.rules;
 
+import java.util.List;
 import pairwright.model.Attack;
 import pairwright.model.Character;
+import pairwright.model.MicFamily;
 import pairwright.model.Room;
 import pairwright.model.Source;
 
@@ -32,6 +34,7 @@ import pairwright.model.Source;
  * @param live on a stage with loudspeakers
  * @param shockFelt somebody has felt a shock or a tingle
  * @param pluggedInBeside a neighbour is an amplifier or hangs on a lead
+ * @param wishes families of microphones that were asked for, though not to the exclusion of others
  */
 public record Setting(
         Source source,
@@ -57,7 +60,8 @@ public record Setting(
         boolean children,
         boolean live,
         boolean shockFelt,
-        boolean pluggedInBeside) {
+        boolean pluggedInBeside,
+        List<MicFamily> wishes) {
 
     private static final int HZ_63 = 0;
     private static final int HZ_250 = 2;
@@ -91,7 +95,7 @@ public record Setting(
             double otherLoudestNeighbourDbSpl) {
         return new Setting(source, attack, otherRoom, wanted, otherCriticalDistanceM, otherTypicalDbSpl, otherPeakDbSpl, otherTypicalDba,
                 allowedHours, preampGainDb, preampNoiseDbu, preampOhm, phantomAllowed, channels, neighbours, otherLoudestNeighbourDbSpl,
-                loudestNeighbourDegrees, stereoWanted, monoWanted, onePerformer, children, live, shockFelt, pluggedInBeside);
+                loudestNeighbourDegrees, stereoWanted, monoWanted, onePerformer, children, live, shockFelt, pluggedInBeside, wishes);
     }
 
     /** Volume of the room. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import pairwright.model.Neighbour;
 
 /** Who plays beside what is recorded. */
@@ -12,7 +13,7 @@ final class Beside {
     /** How far the source may stand from the words that make it a neighbour, in words. */
     private static final int NEIGHBOUR_REACH = 5;
     private static final int DISTANCE_REACH = 5;
-    private static final int BEFORE_REACH = 3;
+    private static final int BEFORE_REACH = 5;
 
     private final Lexicon lexicon;
     private final Sentence sentence;
@@ -37,7 +38,7 @@ final class Beside {
         for (var words : sentence.tags()) {
             if (words.kind() == Kind.BEFORE_NEIGHBOUR) {
                 namedAfter(words, sources).forEach(source -> neighbours.add(neighbour(words, source, sources)));
-            } else if (words.kind() == Kind.AFTER_NEIGHBOUR && sources.size() > 1) {
+            } else if (words.kind() == Kind.AFTER_NEIGHBOUR && sources.size() > 1 && !draft.isUsed(words)) {
                 namedBefore(words, sources).ifPresent(source -> neighbours.add(neighbour(words, source, sources)));
             }
         }
@@ -50,6 +51,10 @@ final class Beside {
         for (var source : List.copyOf(sources)) {
             boolean isFirst = named.isEmpty() && source.first() >= words.end() && source.first() - words.end() <= NEIGHBOUR_REACH
                     && !sentence.isBroken(words.end() - 1, source.first());
+            if (isFirst && isPlayedSo(words, source)) {
+                draft.use(words);
+                return named;
+            }
             boolean isJoined = !named.isEmpty() && sources.size() - named.size() > 1
                     && sentence.isJoined(named.get(named.size() - 1), source);
             if (isFirst || isJoined) {
@@ -59,10 +64,33 @@ final class Beside {
         return named;
     }
 
+    /** "Plays with brushes on the snare" says how it is played; "plays with a brushed snare" says who plays too. */
+    private boolean isPlayedSo(Tag words, Tag source) {
+        return sentence.tags(Kind.WAY).anyMatch(way -> way.end() > words.end() && way.end() < source.first()
+                && sentence.isSmall(words.end(), way.first()) && sentence.isSmall(way.end(), source.first())
+                && sentence.tags(Kind.MODIFIER).noneMatch(small -> small.first() >= way.end() && small.end() <= source.first()));
+    }
+
+    /** "Hats super loud right next to it": what stands between the name and the place is said of the neighbour. */
+    private boolean isSaidOfIt(int first, int end) {
+        for (int at = first; at < end; at++) {
+            int word = at;
+            if (!sentence.isSmall(at, at + 1) && aboutNeighbours().noneMatch(tag -> tag.covers(word))) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private Stream<Tag> aboutNeighbours() {
+        return sentence.tags().stream()
+                .filter(tag -> tag.kind() == Kind.DYNAMIC || tag.kind() == Kind.WAY || tag.kind() == Kind.CHARACTER);
+    }
+
     private Optional<Tag> namedBefore(Tag words, List<Tag> sources) {
         return sources.stream()
                 .filter(source -> source.end() <= words.first() && words.first() - source.end() <= BEFORE_REACH)
-                .filter(source -> sentence.isSmall(source.end(), words.first())
+                .filter(source -> isSaidOfIt(source.end(), words.first())
                         || distances.stream().anyMatch(amount -> amount.first() >= source.end() && amount.first() <= words.first()))
                 .filter(source -> !sentence.isBroken(source.end() - 1, words.first()))
                 .reduce((earlier, later) -> later);
@@ -73,6 +101,9 @@ final class Beside {
         int first = Math.min(words.first(), source.first());
         int end = Math.max(words.end(), source.end());
         setAside(source, words.kind() == Kind.BEFORE_NEIGHBOUR ? words.end() : 0);
+        if (words.kind() == Kind.AFTER_NEIGHBOUR) {
+            aboutNeighbours().filter(tag -> tag.first() >= source.end() && tag.end() <= words.first()).forEach(draft::setAside);
+        }
         var distance = free.stream()
                 .filter(amount -> gap(amount, first, end) <= DISTANCE_REACH)
                 .min(Comparator.comparingInt(amount -> gap(amount, first, end)));
@@ -113,10 +144,7 @@ final class Beside {
         int at = neighbour.first();
         while (at > from && !sentence.tokens().get(at).opens()) {
             int before = at - 1;
-            var about = sentence.tags().stream()
-                    .filter(tag -> tag.end() - 1 == before
-                            && (tag.kind() == Kind.DYNAMIC || tag.kind() == Kind.WAY || tag.kind() == Kind.CHARACTER))
-                    .toList();
+            var about = aboutNeighbours().filter(tag -> tag.end() - 1 == before).toList();
             if (about.isEmpty() && !sentence.isSmall(before, at)) {
                 return;
             }

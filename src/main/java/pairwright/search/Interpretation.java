@@ -34,10 +34,12 @@ final class Interpretation {
         var sources = new ArrayList<>(draft.wanted(Kind.SOURCE));
         // neighbours first: what is beside is not recorded, and what is said of it is not said of the source
         var neighbours = beside.neighbours(sources);
+        sourceWords.dropPlayers(sources);
         var circumstances = soundWords.circumstances();
         var source = sourceWords.source(sources, circumstances);
         var question = new Question(sentence.text(), source, sourceWords.ways(), soundWords.dynamics(), soundWords.room(),
-                soundWords.character(), limitWords.limits(), neighbours, circumstances, soundWords.techniques(), USUAL_OPTIONS, null, null);
+                soundWords.character(), limitWords.limits(), neighbours, circumstances, soundWords.techniques(), USUAL_OPTIONS, null, null,
+                limitWords.wishes());
         sourceWords.tellClues();
         return new Meaning(question, draft.understood(), draft.notUnderstood(amounts.all()), draft.others(), draft.asks());
     }

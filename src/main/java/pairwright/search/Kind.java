@@ -3,7 +3,7 @@ package pairwright.search;
 /** What a phrase can be. Each kind is looked for on its own. */
 enum Kind {
     SOURCE, WAY, DYNAMIC, ROOM, CHARACTER, TECHNIQUE, FAULT, LIMIT, BEFORE_NEIGHBOUR, AFTER_NEIGHBOUR, CIRCUMSTANCE, FAMILY, MIC_TYPE,
-    MODIFIER, NUMBER, QUANTITY, IGNORED;
+    MODIFIER, NUMBER, QUANTITY, PLAYER, IGNORED;
 
     /** Whether a phrase of this kind keeps its meaning inside a longer phrase of that kind: the bass of a "slap bass". */
     boolean survivesInside(Kind longer) {
@@ -33,7 +33,7 @@ enum Kind {
     /** Whether a misspelt word may be read as one of these. */
     boolean isCorrected() {
         return switch (this) {
-            case MODIFIER, NUMBER, QUANTITY, IGNORED -> false;
+            case MODIFIER, NUMBER, QUANTITY, PLAYER, IGNORED -> false;
             default -> true;
         };
     }

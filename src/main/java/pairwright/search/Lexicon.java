@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import pairwright.model.Catalogue;
+import pairwright.model.MicFamily;
 import pairwright.model.Source;
 import pairwright.model.Technique;
 import pairwright.model.Vocabulary;
@@ -66,6 +67,10 @@ final class Lexicon {
 
     String micTypeName(String id) {
         return catalogue.mics().get(id).name();
+    }
+
+    MicFamily micFamily(String type) {
+        return catalogue.mics().get(type).family();
     }
 
     String circumstanceName(String id) {

@@ -3,15 +3,18 @@ package pairwright.search;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import pairwright.model.Limits;
+import pairwright.model.MicFamily;
 
-/** What must be kept to: channels, power, gain, families and types of microphones. */
+/** What must be kept to: channels, power, gain, families and types of microphones; and which families are only wished for. */
 final class LimitWords {
 
     private final Lexicon lexicon;
     private final Sentence sentence;
     private final Draft draft;
     private final Amounts amounts;
+    private final Set<MicFamily> wishes = new LinkedHashSet<>();
     private Limits limits = Limits.NONE;
 
     LimitWords(Lexicon lexicon, Sentence sentence, Draft draft, Amounts amounts) {
@@ -69,7 +72,31 @@ final class LimitWords {
             before = tag;
             if (choice != null) {
                 choose(tag, modifier, choice.equals("only"));
+            } else if (isWished(tag)) {
+                wish(tag);
             }
+        }
+    }
+
+    /** The families that were named without a word that makes a limit of them, in that order. To be asked after the limits. */
+    List<MicFamily> wishes() {
+        return List.copyOf(wishes);
+    }
+
+    /** "Avoid ribbons" and "very dynamic" wish for none. */
+    private boolean isWished(Tag tag) {
+        return sentence.modifierBefore(tag).filter(found -> found.ids().contains("less") || found.end() == tag.first()).isEmpty();
+    }
+
+    /** A family, or that of a type, that would be welcome. */
+    private void wish(Tag tag) {
+        if (tag.kind() == Kind.FAMILY) {
+            var family = lexicon.family(tag.id());
+            draft.understand(tag, "wish", family.id(), family.name());
+            wishes.addAll(family.families());
+        } else {
+            draft.understand(tag, "wish", tag.id(), lexicon.micTypeName(tag.id()));
+            tag.ids().forEach(type -> wishes.add(lexicon.micFamily(type)));
         }
     }
 

@@ -10,6 +10,8 @@ import java.util.Optional;
 final class SourceWords {
 
     private static final int SAME_THING_REACH = 4;
+    /** Words between a player and the instrument that is played. */
+    private static final int PLAYER_REACH = 8;
 
     private final Lexicon lexicon;
     private final Ambiguities ambiguities;
@@ -37,6 +39,28 @@ final class SourceWords {
         boolean isPointedAt(Weighed next) {
             return clues.size() > next.clues.size();
         }
+    }
+
+    /**
+     * "The drummer plays with brushes on the snare": who plays stands for the usual instrument only where no other one of its family follows.
+     *
+     * @param sources all that are recorded; the players whose instrument is named are taken out
+     */
+    void dropPlayers(List<Tag> sources) {
+        for (var player : sources.stream().filter(tag -> sentence.tags(Kind.PLAYER).anyMatch(tag::covers)).toList()) {
+            boolean isInstrumentNamed = sources.stream().anyMatch(other -> other.first() >= player.end()
+                    && other.first() - player.end() <= PLAYER_REACH && !sentence.isBroken(player.first(), other.first())
+                    && !sentence.isAndBetween(player, other) && other.ids().stream().noneMatch(player.ids()::contains)
+                    && other.ids().stream().anyMatch(id -> isSameFamily(id, player)));
+            if (isInstrumentNamed) {
+                sources.remove(player);
+                draft.use(player);
+            }
+        }
+    }
+
+    private boolean isSameFamily(String source, Tag player) {
+        return player.ids().stream().anyMatch(id -> lexicon.source(id).family() == lexicon.source(source).family());
     }
 
     String source(List<Tag> sources, List<String> circumstances) {

@@ -29,6 +29,9 @@ final class Speller {
     /** Endings of plurals and comparatives that the stemming leaves; it was made for English. */
     private static final Set<String> ENDINGS = Set.of("n", "en", "nen", "er", "e", "i", "es");
 
+    /** Endings of verbs; a plural may be one of another word, so it has to be listed. */
+    private static final List<String> BENT = List.of("ed", "ing");
+
     /** A word of the catalogue. */
     record Known(String spelling, String stem) {
     }
@@ -78,14 +81,16 @@ final class Speller {
                 .toList();
     }
 
+    /** An ordinary word bent in the usual way is ordinary too: "heated" as "heat". */
     boolean isOrdinary(String typed) {
-        return ordinary.contains(typed);
+        return ordinary.contains(typed) || BENT.stream().anyMatch(ending -> typed.endsWith(ending)
+                && typed.length() - ending.length() >= SHORTEST_WORD && ordinary.contains(typed.substring(0, typed.length() - ending.length())));
     }
 
     /** Whether a word may be a misspelling: letters alone, neither short nor endless, and no ordinary word. */
     boolean isCorrectable(String typed) {
         return typed.length() >= SHORTEST_WORD && typed.length() <= LONGEST_WORD && typed.chars().allMatch(Character::isLetter)
-                && !ordinary.contains(typed);
+                && !isOrdinary(typed);
     }
 
     /** How alike two words are, 0 to 1. */

@@ -49,6 +49,7 @@ final class Tagger {
         words.modifiers().forEach(modifier -> of(Kind.MODIFIER).add(modifier.id(), modifier.words(), cutter));
         words.numbers().forEach(number -> of(Kind.NUMBER).add(Double.toString(number.value()), number.words(), cutter));
         words.quantities().forEach(quantity -> of(Kind.QUANTITY).add(quantity.id(), quantity.words(), cutter));
+        of(Kind.PLAYER).add("player", words.players(), cutter);
         of(Kind.IGNORED).add("ignored", words.ignored(), cutter);
     }
 

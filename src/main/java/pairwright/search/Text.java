@@ -24,7 +24,8 @@ final class Text {
     private static final CharArraySet LEANING = CharArraySet.unmodifiableSet(
             new CharArraySet(List.of("l", "d", "j", "c", "m", "t", "s", "n", "qu", "un", "dell", "nell", "all", "sull"), true));
 
-    private static final Pattern STOP = Pattern.compile("[,;:.!?()\\[\\]/|\\r\\n\u2013\u2014\u00b7\u2022]");
+    /** A stroke parts, but for the one of "w/" (with) and "w/o" (without). */
+    private static final Pattern STOP = Pattern.compile("[,;:.!?()\\[\\]|\\r\\n\u2013\u2014\u00b7\u2022]|(?<!\\b[Ww])/");
 
     /** A figure that leans on its unit: "3m", "50dB". */
     private static final Pattern FIGURE_AND_UNIT = Pattern.compile("(\\d+(?:[.,]\\d+)?)(\\p{L}+)");
@@ -54,7 +55,7 @@ final class Text {
                 stream.incrementToken();
                 var stem = term.toString();
                 int end = tokens.isEmpty() ? 0 : tokens.get(tokens.size() - 1).end();
-                boolean opens = !tokens.isEmpty() && STOP.matcher(text).region(end, offset.startOffset()).find();
+                boolean opens = !tokens.isEmpty() && STOP.matcher(text).region(end, offset.startOffset()).useTransparentBounds(true).find();
                 add(tokens, new Token(offset.startOffset(), offset.endOffset(), spelling, stem, opens));
             }
             stream.end();

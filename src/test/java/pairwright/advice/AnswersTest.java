@@ -9,6 +9,7 @@ import static pairwright.advice.Asking.ask;
 import static pairwright.advice.Asking.first;
 import static pairwright.advice.Asking.mics;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -160,6 +161,33 @@ class AnswersTest {
     void aWayTheSourceDoesNotKnowIsSaidToBeNotUnderstood() {
         Answer answer = Asking.ADVISOR.ask(new Request(null, "trumpet", List.of("bowed"), null, null, null, null, null, null, null, null, null, null, null));
         assertEquals(List.of("bowed"), answer.question().notUnderstood());
+    }
+
+    @Test
+    void aFamilyThatIsOnlyNamedIsAWishThatCountsAndIsNoLimit() {
+        Answer answer = Asking.ask("trumpet, ribbon please");
+        assertEquals(List.of(MicFamily.RIBBON), answer.question().meant().wishes());
+        assertEquals(Limits.NONE, answer.question().meant().limits());
+        assertTrue(answer.question().understood().contains(new Reading("ribbon", "wish", "ribbons", "Ribbon microphones")),
+                answer.question().understood().toString());
+        assertEquals(MicFamily.RIBBON, mics(answer).get(0).family());
+        assertTrue(first(answer).reasons().stream().anyMatch(reason -> reason.rule().equals("WSH-001")), first(answer).reasons().toString());
+        assertEquals(List.of(MicFamily.RIBBON), Advisor.question(answer.question().meant(), Limits.NONE).wishes());
+    }
+
+    @Test
+    void aWishOfAFieldWinsOverThatOfTheWords() {
+        Answer answer = Asking.ADVISOR.ask(wishing("trumpet, ribbon please", List.of(MicFamily.MOVING_COIL)));
+        assertEquals(List.of(MicFamily.MOVING_COIL), answer.question().meant().wishes());
+        assertEquals(List.of(new Reading("", "wish", "moving-coil", "Moving-coil microphones")),
+                answer.question().understood().stream().filter(reading -> reading.as().equals("wish")).toList());
+        UnusableQuestion unusable = assertThrows(UnusableQuestion.class,
+                () -> Asking.ADVISOR.ask(wishing("trumpet", Arrays.asList(MicFamily.RIBBON, null))));
+        assertEquals(List.of("/wishes/1"), unusable.faults().stream().map(fault -> fault.at()).toList());
+    }
+
+    private static Request wishing(String words, List<MicFamily> wishes) {
+        return new Request(words, null, null, null, null, null, null, null, null, null, null, null, null, wishes, 0);
     }
 
     @Test

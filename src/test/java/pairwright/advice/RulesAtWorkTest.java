@@ -30,7 +30,7 @@ import pairwright.rules.RuleInfo;
 
 /**
  * What the rules do over the whole catalogue: each source in each way of playing it, with each of its techniques, with one family of
- * microphones after the other, in each circumstance, and with rooms, characters, neighbours and limits drawn from a fixed seed. A rule
+ * microphones after the other, as a limit and as a wish, in each circumstance, and with rooms, characters, neighbours and limits drawn from a fixed seed. A rule
  * that never speaks there is dead, however well its cases pass.
  */
 class RulesAtWorkTest {
@@ -85,6 +85,7 @@ class RulesAtWorkTest {
             }
             for (MicFamily family : MicFamily.values()) {
                 ask(plain(source, List.of(), only(family), List.of()), index);
+                ask(wishing(source, family), index);
             }
             for (String technique : techniques) {
                 ask(plain(source, List.of(), Limits.NONE, List.of(technique)), index);
@@ -99,6 +100,11 @@ class RulesAtWorkTest {
 
     private static Question plain(Source source, List<String> ways, Limits limits, List<String> techniques) {
         return new Question("", source.id(), ways, List.of(), null, List.of(), limits, List.of(), List.of(), techniques, 3, null, null);
+    }
+
+    private static Question wishing(Source source, MicFamily family) {
+        return new Question("", source.id(), List.of(), List.of(), null, List.of(), Limits.NONE, List.of(), List.of(), List.of(), 3, null, null,
+                List.of(family));
     }
 
     private static Question drawn(Random random, Source source, List<List<String>> ways, Limits limits, List<String> circumstances,

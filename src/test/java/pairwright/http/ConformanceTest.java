@@ -48,6 +48,8 @@ class ConformanceTest {
                     + " 'from': '2027-03-01T10:00:00+01:00', 'until': '2027-03-01T18:00:00+01:00', 'options': 6}",
             "{'source': 'snare-drum', 'limits': {'onlyFamilies': ['boundary'], 'phantom': false, 'mics': 1}}",
             "{'source': 'violin', 'limits': {'onlyMicTypes': ['passive-di']}}",
+            "{'words': 'trumpet, ribbon please', 'wishes': ['moving-coil']}",
+            "{'source': 'trumpet', 'wishes': 'ribbon'}",
             "{'source': 'triangle', 'limits': {'onlyFamilies': ['ribbon'], 'preampGainDb': 20}}",
             "{'source': 'kick-drum', 'limits': {'onlyFamilies': ['boundary'], 'mics': 1}}",
             "{'source': 'cello', 'room': 'open-air'}",

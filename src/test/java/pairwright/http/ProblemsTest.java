@@ -39,11 +39,11 @@ class ProblemsTest {
         Reply reply = Serving.ask("""
                 {"words": 4, "source": [], "ways": {}, "dynamics": 1, "room": true, "character": ["warm", 7, null], "limits": {"mics": "x", "phantom": "no",
                  "preampGainDb": "loud", "preampNoiseDbu": [], "onlyFamilies": ["ribbons"], "onlyMicTypes": 1, "tape": 1},
-                 "neighbours": [3, {"distanceM": "far", "who": 1}], "circumstances": 3, "options": 1.5, "draws": "many", "from": "tomorrow", "until": "+12000-01-01T00:00:00Z", "mood": 1}""");
+                 "neighbours": [3, {"distanceM": "far", "who": 1}], "circumstances": 3, "wishes": ["ribbons"], "options": 1.5, "draws": "many", "from": "tomorrow", "until": "+12000-01-01T00:00:00Z", "mood": 1}""");
         assertProblem(400, reply);
         assertEquals(List.of("/mood", "/words", "/source", "/ways", "/dynamics", "/room", "/character/1", "/character/2", "/limits/tape", "/limits/mics",
                 "/limits/phantom", "/limits/preampGainDb", "/limits/preampNoiseDbu", "/limits/onlyFamilies/0", "/limits/onlyMicTypes", "/neighbours/0",
-                "/neighbours/1/who", "/neighbours/1/source", "/neighbours/1/distanceM", "/circumstances", "/options", "/from", "/until", "/draws"), places(reply));
+                "/neighbours/1/who", "/neighbours/1/source", "/neighbours/1/distanceM", "/circumstances", "/options", "/from", "/until", "/wishes/0", "/draws"), places(reply));
     }
 
     @Test

@@ -21,6 +21,7 @@ import pairwright.model.Limits;
 import pairwright.model.Meaning;
 import pairwright.model.MicFamily;
 import pairwright.model.Neighbour;
+import pairwright.model.Question;
 import pairwright.model.Vocabulary;
 
 /** The tables of sentences beside this test, read with the catalogue that ships. */
@@ -85,8 +86,8 @@ class SentencesTest {
         var question = READER.read(row.get(0)).question();
         return List.of(question.source() == null ? "" : question.source(), String.join("|", question.ways()),
                 String.join("|", question.dynamics()), question.room() == null ? "" : question.room(),
-                String.join("|", question.character()), sorted(limits(question.limits())).equals(sorted(row.get(6))) ? row.get(6)
-                        : limits(question.limits()),
+                String.join("|", question.character()), sorted(limits(question)).equals(sorted(row.get(6))) ? row.get(6)
+                        : limits(question),
                 question.neighbours().stream().map(SentencesTest::neighbour).collect(Collectors.joining("|")),
                 String.join("|", question.circumstances()), String.join("|", question.techniques()));
     }
@@ -114,7 +115,7 @@ class SentencesTest {
         var question = meaning.question();
         return line(question.source() == null ? ""
                 : question.source(), String.join("|", question.ways()), String.join("|", question.dynamics()),
-                question.room() == null ? "" : question.room(), String.join("|", question.character()), limits(question.limits()),
+                question.room() == null ? "" : question.room(), String.join("|", question.character()), limits(question),
                 question.neighbours().stream().map(SentencesTest::neighbour).collect(Collectors.joining("|")),
                 String.join("|", question.circumstances()), String.join("|", meaning.notUnderstood()));
     }
@@ -133,6 +134,12 @@ class SentencesTest {
 
     static String neighbour(Neighbour neighbour) {
         return neighbour.source() + "@" + number(neighbour.distanceM()) + "/" + number(neighbour.angleDegrees());
+    }
+
+    /** The limits, and after them what is only wished for. */
+    static String limits(Question question) {
+        var limits = limits(question.limits());
+        return question.wishes().isEmpty() ? limits : (limits + " wish=" + families(question.wishes())).strip();
     }
 
     static String limits(Limits limits) {
