@@ -277,8 +277,7 @@ final class Placements {
                 prediction.distanceRatio(),
                 prediction.sourceAngleDegrees(),
                 standRatio(mic, position),
-                mic.family() == MicFamily.BOUNDARY && position.mount() != Mount.FLOOR && position.mount() != Mount.INSIDE
-                        ? BoundaryPlate.lowerHz(LOOSE_PLATE_M) : 0,
+                mic.family() == MicFamily.BOUNDARY && position.mount() != Mount.FLOOR ? BoundaryPlate.lowerHz(LOOSE_PLATE_M) : 0,
                 prediction.predicted());
         placed.add(made);
         return made;
