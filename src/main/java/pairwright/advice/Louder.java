@@ -1,12 +1,9 @@
 package pairwright.advice;
 
-import pairwright.acoustics.Exposure;
 import pairwright.rules.Setting;
 
 /** The same question with a source that is played louder or softer. */
 final class Louder {
-    private static final double FULL_DAY_H = 24;
-
     private Louder() {
     }
 
@@ -15,10 +12,9 @@ final class Louder {
         Setting old = scene.setting();
         double typicalDba = old.typicalDba() + levelDb;
         Setting setting = new Setting(old.source(), old.attack(), old.room(), old.wanted(), old.criticalDistanceM(), old.typicalDbSpl() + levelDb,
-                old.peakDbSpl() + levelDb, typicalDba,
-                Math.min(FULL_DAY_H, Exposure.allowedHours(Exposure.Scheme.CRITERION_85_EXCHANGE_3, typicalDba)), old.preampGainDb(),
+                old.peakDbSpl() + levelDb, typicalDba, Scene.allowedHours(typicalDba), old.preampGainDb(),
                 old.preampNoiseDbu(), old.preampOhm(), old.phantomAllowed(), old.channels(), old.neighbours(), old.loudestNeighbourDbSpl(),
-                old.loudestNeighbourDegrees(), old.stereoWanted(), old.monoWanted(), old.onePerformer(), old.children(), old.live(), old.shockFelt(),
+                old.loudestNeighbourDegrees(), old.stereoWanted(), old.monoWanted(), old.onePerformer(), old.children(), old.live(), old.shockFelt(), old.hung(),
                 old.pluggedInBeside(), old.wishes());
         return new Scene(scene.question(), scene.catalogue(), setting, scene.spectrumDb(), scene.aWeightingDb(), scene.weights(),
                 scene.wantedToneDb(), scene.absorptionM2(), scene.beside(), scene.assumed());

@@ -145,7 +145,7 @@ record Scene(
                 typicalDbSpl,
                 peakDbSpl,
                 typicalDba,
-                acoustic ? Math.min(FULL_DAY_H, Exposure.allowedHours(Exposure.Scheme.CRITERION_85_EXCHANGE_3, typicalDba)) : FULL_DAY_H,
+                acoustic ? allowedHours(typicalDba) : FULL_DAY_H,
                 question.limits().preampGainDb() == null ? Usual.PREAMP_GAIN_DB : question.limits().preampGainDb(),
                 question.limits().preampNoiseDbu() == null ? Usual.PREAMP_NOISE_DBU : question.limits().preampNoiseDbu(),
                 Usual.PREAMP_OHM,
@@ -160,6 +160,7 @@ record Scene(
                 question.circumstances().contains("children"),
                 question.circumstances().contains("live"),
                 question.circumstances().contains("shock"),
+                question.circumstances().contains("hung"),
                 question.neighbours().stream().map(neighbour -> catalogue.sources().get(neighbour.source()))
                         .anyMatch(other -> other.family() == SourceFamily.AMPLIFIERS || other.signal() != Signal.ACOUSTIC),
                 question.wishes());
@@ -217,6 +218,11 @@ record Scene(
                 setting.room().noiseDba(),
                 beside.isEmpty() ? null : setting.loudestNeighbourDbSpl(),
                 beside.isEmpty() ? null : setting.loudestNeighbourDegrees());
+    }
+
+    /** How long a level may last in a day, for the level as it is told: whole decibels, so that whoever reckons again finds the same. */
+    static double allowedHours(double typicalDba) {
+        return Math.min(FULL_DAY_H, Exposure.allowedHours(Exposure.Scheme.CRITERION_85_EXCHANGE_3, Math.rint(typicalDba)));
     }
 
     private static Beside beside(Neighbour neighbour, Source other, Double absorptionM2) {

@@ -27,12 +27,13 @@ public final class Figure {
         };
     }
 
+    /** Rounded down: nobody is told to stay longer than they may. */
     private static String hours(double value) {
-        if (value >= 0.995) {
-            String shown = value < 5 ? halves(value) : whole(value);
+        if (value >= 1) {
+            String shown = value < 5 ? short1(Math.floor(value * 10) / 10) : whole(Math.floor(value));
             return shown + (shown.equals("1") ? " hour" : " hours");
         }
-        long minutes = Math.round(value * 60);
+        long minutes = (long) Math.floor(value * 60);
         return minutes < 1 ? "less than a minute" : minutes == 1 ? "1 minute" : minutes + " minutes";
     }
 

@@ -27,13 +27,6 @@ public record Paired(
         boolean secondInverted,
         Together together) {
 
-    private static final double ANGLE_TOLERANCE_DEGREES = 25;
-
-    /** Whether the recording angle and the angle the source takes agree as well as such angles can be known. */
-    public boolean angleFits() {
-        return together.recordingAngleDegrees() != null && Math.abs(together.angleMissDegrees()) <= ANGLE_TOLERANCE_DEGREES;
-    }
-
     @Override
     public boolean equals(Object other) {
         return this == other;

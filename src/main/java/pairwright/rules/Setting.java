@@ -33,6 +33,7 @@ import pairwright.model.Source;
  * @param children children play or are near
  * @param live on a stage with loudspeakers
  * @param shockFelt somebody has felt a shock or a tingle
+ * @param hung something is to hang above people
  * @param pluggedInBeside a neighbour is an amplifier or hangs on a lead
  * @param wishes families of microphones that were asked for, though not to the exclusion of others
  */
@@ -60,6 +61,7 @@ public record Setting(
         boolean children,
         boolean live,
         boolean shockFelt,
+        boolean hung,
         boolean pluggedInBeside,
         List<MicFamily> wishes) {
 
@@ -95,7 +97,7 @@ public record Setting(
             double otherLoudestNeighbourDbSpl) {
         return new Setting(source, attack, otherRoom, wanted, otherCriticalDistanceM, otherTypicalDbSpl, otherPeakDbSpl, otherTypicalDba,
                 allowedHours, preampGainDb, preampNoiseDbu, preampOhm, phantomAllowed, channels, neighbours, otherLoudestNeighbourDbSpl,
-                loudestNeighbourDegrees, stereoWanted, monoWanted, onePerformer, children, live, shockFelt, pluggedInBeside, wishes);
+                loudestNeighbourDegrees, stereoWanted, monoWanted, onePerformer, children, live, shockFelt, hung, pluggedInBeside, wishes);
     }
 
     /** Volume of the room. */
