@@ -146,6 +146,9 @@ final class WhyNotChanges {
         WhyNot.Alters alters = here == null || !here.position().id().equals(there.position().id()) ? WhyNot.Alters.POSITION
                 : here.pattern() != there.pattern() ? WhyNot.Alters.PATTERN
                 : here.distanceM() == there.distanceM() ? WhyNot.Alters.ANGLE : WhyNot.Alters.DISTANCE;
+        if (alters == WhyNot.Alters.DISTANCE && here.aimDegrees() != there.aimDegrees()) {
+            return; // two changes at once
+        }
         double size = here == null ? 0 : Math.abs(Math.log(there.distanceM() / here.distanceM()))
                 + Math.abs(there.aimDegrees() - here.aimDegrees()) / 90;
         String words = "In the place \"" + Naming.small(there.position().name()) + "\", " + there.pattern().id() + ", at "
@@ -156,9 +159,9 @@ final class WhyNotChanges {
                 alters == WhyNot.Alters.DISTANCE ? Double.toString(there.distanceM()) : alters == WhyNot.Alters.ANGLE
                         ? Double.toString(there.aimDegrees()) : alters == WhyNot.Alters.PATTERN ? there.pattern().id() : there.position().id(),
                 outcome, Candidate.of(judged), first, words);
+        boolean oneOfEach = alters == WhyNot.Alters.POSITION || alters == WhyNot.Alters.PATTERN;
         Found before = found.stream().filter(one -> one.change().alters() == alters && one.change().outcome() == outcome
-                && one.change().to().equals(change.to()) == (alters == WhyNot.Alters.POSITION || alters == WhyNot.Alters.PATTERN))
-                .findFirst().orElse(null);
+                && (!oneOfEach || one.change().to().equals(change.to()))).findFirst().orElse(null);
         if (before == null) {
             found.add(new Found(change, size));
         } else if (size < before.sizeRatio()) {
