@@ -93,7 +93,12 @@ public final class Advisor {
     }
 
     static Verdict judge(Scene scene, RuleBase rules) {
-        List<Judged> judged = judged(scene, rules, Placements.of(scene));
+        return judge(scene, rules, Placements.of(scene));
+    }
+
+    /** The verdict on some placements only, numbered from 0 in the order of the list. */
+    static Verdict judge(Scene scene, RuleBase rules, List<Placed> placed) {
+        List<Judged> judged = judged(scene, rules, placed);
         List<Candidate> candidates = new ArrayList<>();
         judged.stream().filter(one -> !one.ruledOut() && Placements.standsAlone(one.placed())).map(Candidate::of).forEach(candidates::add);
         candidates.addAll(pairs(scene, rules, judged));

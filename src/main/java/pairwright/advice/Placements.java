@@ -3,6 +3,7 @@ package pairwright.advice;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.function.BiPredicate;
 import java.util.stream.Collectors;
 import pairwright.acoustics.BoundaryPlate;
 import pairwright.acoustics.FirstOrder;
@@ -53,10 +54,16 @@ final class Placements {
     private final List<Habit> habits;
     /** Where a recipe puts the sideways half of a mid-side pair. */
     private final Set<String> sidePositions;
+    private final BiPredicate<MicType, Position> worth;
     private final List<Placed> placed = new ArrayList<>(1024);
 
     Placements(Scene scene) {
+        this(scene, (any, where) -> true);
+    }
+
+    private Placements(Scene scene, BiPredicate<MicType, Position> worth) {
         this.scene = scene;
+        this.worth = worth;
         this.predictor = new Predictor(scene);
         this.habits = habits(scene);
         this.sidePositions = scene.setting().channels() < 2 || scene.setting().monoWanted() ? Set.of()
@@ -86,7 +93,12 @@ final class Placements {
 
     /** All of them, within the limits of the question, in a stable order; their index is their place in the list. */
     static List<Placed> of(Scene scene) {
-        Placements placements = new Placements(scene);
+        return of(scene, (mic, position) -> true);
+    }
+
+    /** Those of them that are worth it, in the same order. */
+    static List<Placed> of(Scene scene, BiPredicate<MicType, Position> worth) {
+        Placements placements = new Placements(scene, worth);
         for (MicType mic : scene.catalogue().mics().values()) {
             if (mic.captures() && within(scene.question().limits(), mic) && mic.channels() <= scene.setting().channels()) {
                 placements.list(mic);
@@ -150,7 +162,7 @@ final class Placements {
     private void list(MicType mic) {
         List<Habit> habits = this.habits.stream().filter(habit -> habit.micType().equals(mic.id())).toList();
         for (Position position : scene.setting().source().positions()) {
-            if (!fits(mic, position) || !sensible(position)) {
+            if (!fits(mic, position) || !sensible(position) || !worth.test(mic, position)) {
                 continue;
             }
             for (PatternData pattern : mic.patterns()) {

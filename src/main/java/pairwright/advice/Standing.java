@@ -3,6 +3,7 @@ package pairwright.advice;
 import java.util.ArrayList;
 import java.util.List;
 import pairwright.catalogue.Shown;
+import pairwright.model.DangerKind;
 import pairwright.model.Fault;
 import pairwright.model.Meaning;
 import pairwright.model.MicType;
@@ -36,6 +37,10 @@ record Standing(List<Mic> mics, PairRecipe recipe) {
 
         Mic in(PatternData other) {
             return new Mic(mic, other, position, distanceM, aimDegrees);
+        }
+
+        boolean reachedBy(List<DangerKind> kinds) {
+            return position.dangers().stream().anyMatch(danger -> kinds.contains(danger.kind()) && distanceM <= danger.withinM());
         }
     }
 

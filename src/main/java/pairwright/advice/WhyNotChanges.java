@@ -38,6 +38,7 @@ final class WhyNotChanges {
     private final Judged best;
     private final WhyNot.Standing standing;
     private final Candidate first;
+    private final WhyNotShortCut shortCut;
     private final boolean wasShown;
     private final List<Found> found = new ArrayList<>();
     private int tried;
@@ -56,6 +57,7 @@ final class WhyNotChanges {
         this.standing = standing;
         this.wasShown = result(verdict, wanted).outcome() != null;
         this.first = verdict.candidates().isEmpty() ? null : verdict.candidates().get(0);
+        this.shortCut = WhyNotShortCut.of(wanted, verdict);
     }
 
     int tried() {
@@ -144,6 +146,9 @@ final class WhyNotChanges {
         WhyNot.Alters alters = here == null || !here.position().id().equals(there.position().id()) ? WhyNot.Alters.POSITION
                 : here.pattern() != there.pattern() ? WhyNot.Alters.PATTERN
                 : here.distanceM() == there.distanceM() ? WhyNot.Alters.ANGLE : WhyNot.Alters.DISTANCE;
+        if (alters == WhyNot.Alters.DISTANCE && here.aimDegrees() != there.aimDegrees()) {
+            return; // two changes at once
+        }
         double size = here == null ? 0 : Math.abs(Math.log(there.distanceM() / here.distanceM()))
                 + Math.abs(there.aimDegrees() - here.aimDegrees()) / 90;
         String words = "In the place \"" + Naming.small(there.position().name()) + "\", " + there.pattern().id() + ", at "
@@ -154,9 +159,9 @@ final class WhyNotChanges {
                 alters == WhyNot.Alters.DISTANCE ? Double.toString(there.distanceM()) : alters == WhyNot.Alters.ANGLE
                         ? Double.toString(there.aimDegrees()) : alters == WhyNot.Alters.PATTERN ? there.pattern().id() : there.position().id(),
                 outcome, Candidate.of(judged), first, words);
+        boolean oneOfEach = alters == WhyNot.Alters.POSITION || alters == WhyNot.Alters.PATTERN;
         Found before = found.stream().filter(one -> one.change().alters() == alters && one.change().outcome() == outcome
-                && one.change().to().equals(change.to()) == (alters == WhyNot.Alters.POSITION || alters == WhyNot.Alters.PATTERN))
-                .findFirst().orElse(null);
+                && (!oneOfEach || one.change().to().equals(change.to()))).findFirst().orElse(null);
         if (before == null) {
             found.add(new Found(change, size));
         } else if (size < before.sizeRatio()) {
@@ -298,7 +303,11 @@ final class WhyNotChanges {
 
     private void ask(WhyNot.Alters alters, String at, String to, double size, Question changed, String words) {
         tried++;
-        Advisor.Verdict then = Advisor.judge(Scene.of(changed, now.catalogue()), now.rules());
+        Scene other = Scene.of(changed, now.catalogue());
+        if (shortCut.cannotHelp(other, now.rules(), stood(), wasShown ? 1 : SHOWN)) {
+            return;
+        }
+        Advisor.Verdict then = Advisor.judge(other, now.rules());
         ifHelps(result(then, wanted), (outcome, mine) ->
                 found.add(new Found(change(alters, Nested.AT + at, to, outcome, mine, rival(then, mine), words), size)));
     }
@@ -330,11 +339,14 @@ final class WhyNotChanges {
 
     /** Only what is better than before: what was shown already has to come first, what stood already has to be shown. */
     private void ifHelps(Result result, Helps helps) {
-        boolean stood = wasShown || best != null && !best.ruledOut() && standing != WhyNot.Standing.LIMITED;
-        WhyNot.Outcome reached = result.outcome() != null ? result.outcome() : stood || result.mine() == null ? null : WhyNot.Outcome.ALLOWED;
+        WhyNot.Outcome reached = result.outcome() != null ? result.outcome() : stood() || result.mine() == null ? null : WhyNot.Outcome.ALLOWED;
         if (reached != null && !(wasShown && reached != WhyNot.Outcome.FIRST)) {
             helps.with(reached, result.mine());
         }
+    }
+
+    private boolean stood() {
+        return wasShown || best != null && !best.ruledOut() && standing != WhyNot.Standing.LIMITED;
     }
 
     private static Result result(Advisor.Verdict verdict, Wanted wanted) {

@@ -10,6 +10,7 @@ import java.util.List;
  * @param says what to do, in a sentence
  * @param why its reason
  * @param factors of the distance, in the order they are tried; empty where the distance stays
+ * @param beyondRatio so many times as far as a place reaches a microphone on a stand may go; null for no farther than the place reaches
  * @param turnsDegrees off the line to the source, in the order they are tried; empty where the aim stays
  * @param levelDb what it makes of the level of the source; null for nothing
  * @param sources only at these sources, by id; with sourceFamilies, at either; both empty for any
@@ -25,6 +26,7 @@ public record Remedy(
         String says,
         String why,
         List<Double> factors,
+        Double beyondRatio,
         List<Double> turnsDegrees,
         Double levelDb,
         List<String> sources,

@@ -18,15 +18,20 @@ import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import net.jqwik.api.ShrinkingMode;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import pairwright.catalogue.Json;
 import pairwright.model.Answer;
 import pairwright.model.Fault;
 import pairwright.model.Limits;
+import pairwright.model.Moves;
+import pairwright.model.MovesRequest;
 import pairwright.model.Neighbour;
 import pairwright.model.Option;
 import pairwright.model.Pattern;
 import pairwright.model.Question;
 import pairwright.model.Request;
+import pairwright.model.Setup;
 import pairwright.model.WhyNot;
 import pairwright.model.WhyNotRequest;
 
@@ -125,6 +130,31 @@ class WhyNotTest {
         }
         assertTrue(changes.stream().map(WhyNot.Change::alters).distinct().count() >= 3, changes.toString());
         assertTrue(changes.stream().map(WhyNot.Change::outcome).distinct().count() >= 2, changes.toString());
+    }
+
+    /** Found by asking for the types of the first answers of every source; most claims of a distance are of few types. */
+    @ParameterizedTest
+    @CsvSource({"audience, 1, small-condenser-cardioid, FIRST", "bassoon, 1, compact-ribbon, SHOWN"})
+    void aDistanceOrAnAimThatIsSaidToWinWinsWhenItIsSetUpAndJudged(String source, int mics, String micType, WhyNot.Outcome outcome) {
+        Request question = new Request(null, source, null, null, null, null, new Limits(mics, null, null, null, null, null, null, null), null, null, null, 3,
+                null, null, 0);
+        WhyNot whyNot = FINDER.find(new WhyNotRequest(question, micType, null, null));
+        List<WhyNot.Change> changes = whyNot.changes().stream()
+                .filter(change -> change.alters() == WhyNot.Alters.DISTANCE || change.alters() == WhyNot.Alters.ANGLE).toList();
+        assertTrue(changes.stream().anyMatch(change -> change.outcome() == outcome), whyNot.changes().toString());
+        List<Option> shown = Asking.ADVISOR.ask(question).options();
+        for (WhyNot.Change change : changes) {
+            boolean distance = change.alters() == WhyNot.Alters.DISTANCE;
+            Setup altered = new Setup(null, List.of(new Setup.Put(micType, whyNot.placement().pattern(), whyNot.placement().position(),
+                    distance ? Double.parseDouble(change.to()) : whyNot.placement().distanceM(),
+                    distance ? whyNot.placement().aimDegrees() : Double.parseDouble(change.to()))));
+            Moves judged = new MoveFinder(Asking.KNOWLEDGE::current).find(new MovesRequest(question, altered, "dull"));
+            assertEquals(List.of(), judged.ruledOut(), change.says());
+            assertEquals(change.score(), judged.option().score(), 1e-9, change.says());
+            double beaten = shown.get(change.outcome() == WhyNot.Outcome.FIRST ? 0 : shown.size() - 1).score();
+            assertTrue(judged.option().score() > beaten, change.says() + " against " + beaten);
+        }
+        assertEquals(changes.size(), changes.stream().map(change -> change.alters() + " " + change.outcome()).distinct().count(), changes.toString());
     }
 
     @Test

@@ -29,6 +29,8 @@ class FuzzTest {
     /** What only the inside of the program would say. */
     private static final Pattern INSIDE = Pattern.compile("Exception|\\bat [a-z]+\\.[a-z.]+\\(|\\.java\\b|\\.kt\\b|java\\.|javax\\.|jakarta|kotlin|fasterxml|jackson"
             + "|jetty|javalin|lucene|drools|pairwright\\.[a-z]+\\.|/root/|/home/|/tmp/|target/classes|" + Pattern.quote(System.getProperty("user.dir")), Pattern.CASE_INSENSITIVE);
+    /** What is sent where, by its name in the description. */
+    private static final Map<String, String> SCHEMAS = Map.of("/api/ask", "Request", "/api/ask/why-not", "WhyNotRequest", "/api/ask/moves", "MovesRequest");
     private static final ObjectMapper STRICT = JsonMapper.builder().enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
             .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS, DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS).build();
 
@@ -83,14 +85,17 @@ class FuzzTest {
         return hostile.body() == null ? null : disagreement(hostile, reply);
     }
 
-    /** What is answered is a question as the description has it; what is that and is refused names something the catalogue does not have. */
+    /** What is answered is a request as the description has it; a question that is that and is refused names something the catalogue does not have. */
     private static String disagreement(HostileRequests.Hostile hostile, Reply reply) {
         JsonNode question = read(hostile.body());
-        List<String> faults = question == null ? List.of("not JSON") : Serving.OPEN_API.faultsAs("Request", question);
+        List<String> faults = question == null ? List.of("not JSON") : Serving.OPEN_API.faultsAs(SCHEMAS.get(hostile.target()), question);
         if (reply.status() == 200) {
             return faults.isEmpty()
-                    ? Serving.OPEN_API.faults("POST", "/api/ask", reply).stream().findFirst().orElse(null)
+                    ? Serving.OPEN_API.faults("POST", hostile.target(), reply).stream().findFirst().orElse(null)
                     : "taken against the description: " + faults;
+        }
+        if (!hostile.target().equals("/api/ask")) { // that a type fits a place, or a technique its microphones, is more than a description can say
+            return faults.isEmpty() && reply.json().path("errors").isEmpty() ? "refused without saying why" : null;
         }
         boolean sound = faults.isEmpty() && StreamSupport.stream(reply.json().path("errors").spliterator(), false)
                 .anyMatch(error -> !error.path("says").asText().startsWith("there is no "));

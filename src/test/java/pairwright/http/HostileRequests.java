@@ -6,7 +6,9 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Map;
 import java.util.Random;
+import java.util.TreeMap;
 import java.util.function.Supplier;
 import pairwright.numbers.CalculationInfo;
 import pairwright.numbers.Input;
@@ -40,14 +42,18 @@ final class HostileRequests {
      *
      * @param kind what is wrong with it
      * @param bytes as they go over the line
+     * @param target where it goes
      * @param body the body, where it is a question with JSON behind a sound head; else null
      */
-    record Hostile(String kind, byte[] bytes, byte[] body) {
+    record Hostile(String kind, byte[] bytes, String target, byte[] body) {
+        Hostile(String kind, byte[] bytes) {
+            this(kind, bytes, null, null);
+        }
     }
 
     Hostile next() {
         return pick(List.<Supplier<Hostile>>of(this::noise, this::truncated, this::deep, this::huge, this::twice, this::wrongTypes, this::wrongTypes, this::sound, this::sound, this::unicode,
-                this::endless, this::invented, this::invented, this::numbers, this::numbers, this::headers, this::traversal, this::methods, this::types, this::queries, this::flipped,
+                this::endless, this::invented, this::invented, this::numbers, this::numbers, this::whyNot, this::whyNot, this::moves, this::moves, this::headers, this::traversal, this::methods, this::types, this::queries, this::flipped,
                 this::broken)).get();
     }
 
@@ -181,7 +187,60 @@ final class HostileRequests {
         byte[] bytes = body.append("}").toString().getBytes(StandardCharsets.UTF_8);
         String id = random.nextInt(20) == 0 ? pick(List.of("%00", "..", "proximty", "x".repeat(900), "%F0%9F%A5%81", "%")) : info.id();
         return new Hostile("numbers", Serving.joined("POST /api/numbers/" + id + " HTTP/1.1\r\nHost: localhost\r\nConnection: close\r\nContent-Type: application/json\r\n"
-                + "Content-Length: " + bytes.length + "\r\n\r\n", bytes), null);
+                + "Content-Length: " + bytes.length + "\r\n\r\n", bytes));
+    }
+
+    /** Why not, with a question inside that is odd, half right or not one at all. */
+    private Hostile whyNot() {
+        return nested("why not", "/api/ask/why-not", Map.of("question", this::question, "micType", () -> name("active-di", "long-ribbon"),
+                "pattern", () -> name("electrical", "cardioid"), "position", () -> name("lead", "bell")));
+    }
+
+    /** Moves, with a set-up that is odd as well. */
+    private Hostile moves() {
+        return nested("moves", "/api/ask/moves", Map.of("question", this::question, "option", this::option, "heard", () -> name("noisy", "Boomy")));
+    }
+
+    /** Each field mostly there, now and then misnamed, sometimes all of them cut off. */
+    private Hostile nested(String kind, String target, Map<String, Supplier<String>> fields) {
+        StringBuilder body = new StringBuilder("{");
+        for (String field : new TreeMap<>(fields).keySet()) {
+            if (random.nextInt(6) > 0) {
+                body.append(body.length() > 1 ? ", \"" : "\"").append(field).append(random.nextInt(25) == 0 ? "s" : "").append("\": ").append(fields.get(field).get());
+            }
+        }
+        byte[] bytes = body.append("}").toString().getBytes(StandardCharsets.UTF_8);
+        return post(kind, target, random.nextInt(12) == 0 ? java.util.Arrays.copyOf(bytes, random.nextInt(bytes.length)) : bytes);
+    }
+
+    private String question() {
+        return switch (random.nextInt(5)) {
+            case 0 -> pick(ODD_VALUES);
+            case 1 -> value(3);
+            default -> new String(pick(List.<Supplier<Hostile>>of(this::sound, this::sound, this::wrongTypes)).get().body(), StandardCharsets.UTF_8);
+        };
+    }
+
+    private String option() {
+        if (random.nextInt(5) == 0) {
+            return random.nextBoolean() ? pick(ODD_VALUES) : value(3);
+        }
+        StringBuilder mics = new StringBuilder();
+        for (int i = random.nextInt(12) == 0 ? random.nextInt(400) : 1 + random.nextInt(2); i > 0; i--) {
+            mics.append(mics.isEmpty() ? "" : ", ").append("{\"micType\": ").append(name("active-di", "long-ribbon"))
+                    .append(", \"position\": ").append(name("lead", "bell")).append(", \"distanceM\": ").append(figure("0.3"))
+                    .append(random.nextInt(3) == 0 ? ", \"pattern\": " + name("electrical", "cardioid") : "")
+                    .append(random.nextInt(3) == 0 ? ", \"aimDegrees\": " + figure("-180") : "").append("}");
+        }
+        return "{\"mics\": [" + mics + "]" + (random.nextInt(3) == 0 ? ", \"technique\": " + name("single", "near-and-far") : "") + "}";
+    }
+
+    private String figure(String right) {
+        return random.nextInt(4) > 0 ? right : pick(ODD_VALUES);
+    }
+
+    private String name(String fits, String other) {
+        return random.nextInt(5) == 0 ? pick(ODD_VALUES) : "\"" + (random.nextInt(3) > 0 ? fits : other) + "\"";
     }
 
     private Hostile headers() {
@@ -194,7 +253,7 @@ final class HostileRequests {
         byte[] body = "{\"words\": \"qwzx\"}".getBytes(StandardCharsets.UTF_8);
         String end = tricks.contains("Content-Length") || tricks.contains("Transfer") ? "" : "\r\nContent-Length: " + body.length;
         return new Hostile("header trick", Serving.joined("POST /api/ask HTTP/1.1\r\nHost: localhost\r\nConnection: close\r\nContent-Type: application/json\r\n"
-                + tricks + end + "\r\n\r\n", body), null);
+                + tricks + end + "\r\n\r\n", body));
     }
 
     private Hostile traversal() {
@@ -214,7 +273,7 @@ final class HostileRequests {
                 "application/json; charset=", "application / json", "\u00e4"));
         byte[] body = valid().toString().getBytes(StandardCharsets.UTF_8);
         return new Hostile("wrong type", Serving.joined("POST /api/ask HTTP/1.1\r\nHost: localhost\r\nConnection: close\r\nContent-Type: " + type
-                + "\r\nContent-Length: " + body.length + "\r\n\r\n", body), null);
+                + "\r\nContent-Length: " + body.length + "\r\n\r\n", body));
     }
 
     private Hostile queries() {
@@ -229,7 +288,7 @@ final class HostileRequests {
         for (int i = 1 + random.nextInt(4); i > 0; i--) {
             bytes[random.nextInt(bytes.length)] = (byte) random.nextInt(256);
         }
-        return new Hostile("flipped bytes", bytes, null);
+        return new Hostile("flipped bytes", bytes);
     }
 
     private Hostile broken() {
@@ -242,7 +301,7 @@ final class HostileRequests {
         if (bytes.length > 20 && bytes[0] == 0) {
             random.nextBytes(bytes);
         }
-        return new Hostile("no HTTP", bytes, null);
+        return new Hostile("no HTTP", bytes);
     }
 
     private ObjectNode valid() {
@@ -262,13 +321,17 @@ final class HostileRequests {
     }
 
     private Hostile ask(String kind, byte[] body) {
-        return new Hostile(kind, Serving.joined("POST /api/ask HTTP/1.1\r\nHost: localhost\r\nConnection: close\r\nContent-Type: application/json\r\nContent-Length: "
-                + body.length + "\r\n\r\n", body), body);
+        return post(kind, "/api/ask", body);
+    }
+
+    private Hostile post(String kind, String target, byte[] body) {
+        return new Hostile(kind, Serving.joined("POST " + target + " HTTP/1.1\r\nHost: localhost\r\nConnection: close\r\nContent-Type: application/json\r\nContent-Length: "
+                + body.length + "\r\n\r\n", body), target, body);
     }
 
     private Hostile line(String kind, String method, String target) {
         String version = target.contains(" HTTP/1.1") ? "" : " HTTP/1.1";
-        return new Hostile(kind, (method + " " + target + version + "\r\nHost: localhost\r\nConnection: close\r\n\r\n").getBytes(StandardCharsets.UTF_8), null);
+        return new Hostile(kind, (method + " " + target + version + "\r\nHost: localhost\r\nConnection: close\r\n\r\n").getBytes(StandardCharsets.UTF_8));
     }
 
     private <T> T pick(List<T> from) {

@@ -1,0 +1,66 @@
+package pairwright.advice;
+
+import pairwright.acoustics.Octaves;
+import pairwright.model.Complaint;
+import pairwright.model.Gauge;
+import pairwright.model.Predicted;
+import pairwright.rules.Placed;
+
+/** Measures a complaint at a set-up, and how much better another is. */
+final class ComplaintGauge {
+    private final Complaint complaint;
+    private final Scene scene;
+
+    ComplaintGauge(Complaint complaint, Scene scene) {
+        this.complaint = complaint;
+        this.scene = scene;
+    }
+
+    /** How much of the complaint a microphone shows; null where no number tells. */
+    Double of(Placed placed) {
+        Predicted predicted = placed.predicted();
+        return switch (complaint.gauge()) {
+            case TONE -> Band.mean(predicted.colourDb(), scene.weights(), band(complaint.fromHz()), band(complaint.toHz()));
+            case ROOM -> predicted.directToReverbDb();
+            case NEIGHBOURS -> predicted.separationDb();
+            case NOISE -> predicted.signalToNoiseDb();
+            case HEADROOM -> predicted.headroomDb();
+            case COMB -> predicted.directToReverbDb() == null ? null : -predicted.directToReverbDb();
+            case NONE -> null;
+        };
+    }
+
+    /** The same of a set-up: of two that comb the two together, else the microphone of that number. */
+    Double of(Trial trial, int mic) {
+        if (complaint.gauge() == Gauge.COMB && trial.pair() != null) {
+            return trial.together().firstNullHz() == null ? 0 : trial.together().rippleDb();
+        }
+        return of(trial.placed().get(Math.max(0, mic - 1)));
+    }
+
+    /** How much better it gets; null where no number tells. */
+    Double gainDb(Trial base, Trial trial) {
+        Double before = of(base, trial.mic());
+        Double after = of(trial, trial.mic());
+        return before == null || after == null ? null : complaint.more() ? after - before : before - after;
+    }
+
+    /** Whether it gets better by enough to be worth the move, and what stands then may stand. */
+    boolean helps(Trial base, Trial trial) {
+        Double gain = gainDb(base, trial);
+        boolean better = complaint.gauge() == Gauge.NONE || (gain == null ? trial.remedy().unmeasured()
+                : gain >= (trial.remedy().unmeasured() ? -complaint.leastDb() : complaint.leastDb()));
+        return better && !trial.ruledOut();
+    }
+
+    /** The octave nearest to a frequency. */
+    static int band(double hz) {
+        int nearest = 0;
+        for (int band = 1; band < Band.COUNT; band++) {
+            if (Math.abs(Math.log(Octaves.centreHz(band) / hz)) < Math.abs(Math.log(Octaves.centreHz(nearest) / hz))) {
+                nearest = band;
+            }
+        }
+        return nearest;
+    }
+}
