@@ -42,7 +42,7 @@ class RulesAtWorkTest {
     private static final List<String> DYNAMICS = CATALOGUE.words().dynamics().stream().map(Vocabulary.Dynamic::id).toList();
     private static final List<String> NEIGHBOURS = List.of("drum-kit", "driven-guitar-amplifier", "singing-voice", "trumpet", "grand-piano");
     private static final List<List<String>> CIRCUMSTANCES = List.of(List.of(), List.of("stereo"), List.of("live"), List.of("mono"),
-            List.of("children"), List.of("one-performer"), List.of("stereo", "live"), List.of("shock"));
+            List.of("children"), List.of("one-performer"), List.of("stereo", "live"), List.of("shock"), List.of("hung"));
     private static final List<Limits> LIMITS = List.of(Limits.NONE, limits(1, null, null, null), limits(null, false, null, null),
             limits(2, null, 50.0, -118.0), limits(4, true, null, null));
 

@@ -18,7 +18,7 @@ class SentenceTest {
         "340.4, Hz, 340 Hz", "1715, Hz, 1.7 kHz", "17150, Hz, 17 kHz", "998, Hz, 1 kHz",
         "2.6, dB, 2.5 dB", "-2.9, dB, -3 dB", "12.4, dB, 12 dB", "-0.1, dB, -0.1 dB", "126.4, dB SPL, 126 dB SPL", "98.2, dB(A), 98 dB(A)", "-128, dBu, -128 dBu",
         "29.7, degrees, 30 degrees", "150, ohm, 150 ohm", "1500, ohm, 1.5 kohm", "1000000, ohm, 1 Mohm",
-        "0.4, h, 24 minutes", "1, h, 1 hour", "2.6, h, 2.5 hours", "0.0083, h, less than a minute",
+        "0.4, h, 24 minutes", "1, h, 1 hour", "2.69, h, 2.6 hours", "0.999, h, 59 minutes", "7.9, h, 7 hours", "0.0083, h, less than a minute",
         "1.44, ms, 1.4 ms", "7, mA, 7 mA", "0.11, kg, 0.1 kg", "0.62, 1, 0.62", "0.97, 1, 0.97", "0.999, 1, 1", "1.42, 1, 1.4"})
     void numbersAreRoundedAsFarAsAnybodyWouldTrustThem(double value, String unit, String said) {
         assertEquals(said, Figure.forPeople(value, unit));
