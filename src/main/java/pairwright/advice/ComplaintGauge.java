@@ -4,6 +4,7 @@ import pairwright.acoustics.Octaves;
 import pairwright.model.Complaint;
 import pairwright.model.Gauge;
 import pairwright.model.Predicted;
+import pairwright.model.Remedy;
 import pairwright.rules.Placed;
 
 /** Measures a complaint at a set-up, and how much better another is. */
@@ -49,8 +50,26 @@ final class ComplaintGauge {
     boolean helps(Trial base, Trial trial) {
         Double gain = gainDb(base, trial);
         boolean better = complaint.gauge() == Gauge.NONE || (gain == null ? trial.remedy().unmeasured()
-                : gain >= (trial.remedy().unmeasured() ? -complaint.leastDb() : complaint.leastDb()));
-        return better && !trial.ruledOut();
+                : gain >= (trial.remedy().unmeasured() && !movesAMic(trial.remedy()) ? -complaint.leastDb() : complaint.leastDb()));
+        return better && !trial.ruledOut() && !inTheWay(base, trial);
+    }
+
+    private static boolean movesAMic(Remedy remedy) {
+        return switch (remedy.by()) {
+            case DISTANCE, ANGLE, POSITION, PATTERN, MIC -> true;
+            default -> false;
+        };
+    }
+
+    /** Whether it would go nearer than what must stay free for the player. */
+    private static boolean inTheWay(Trial base, Trial trial) {
+        for (int i = 0; i < trial.placed().size(); i++) {
+            Placed placed = trial.placed().get(i);
+            if (placed.distanceM() < placed.keepClearM() && placed.distanceM() < base.placed().get(i).distanceM()) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** The octave nearest to a frequency. */

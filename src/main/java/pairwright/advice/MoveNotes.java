@@ -34,6 +34,9 @@ final class MoveNotes {
                 case NOISE -> "By the numbers the source is " + Decibels.over(here) + " the noise.";
                 case HEADROOM -> "By the numbers there are " + Decibels.figure(here) + " dB in hand at the loudest peak.";
                 case COMB -> base.pair() == null ? "One microphone combs only with what comes back from a surface near it."
+                        : base.pair().technique().stereo() ? (base.together().spacingM() > 0
+                                ? "On two loudspeakers a stereo pair does not comb; folded to mono it does, for whatever is off its middle. Never turn one of its channels over."
+                                : "The two capsules stand in one point and cannot comb: look for a wall, a table or a third microphone.")
                         : base.together().firstNullHz() == null ? "By the numbers the two hear it at once and cannot comb."
                         : "By the numbers the first gap lies at " + Figure.forPeople(base.together().firstNullHz(), "Hz") + ".";
                 case NONE -> "";

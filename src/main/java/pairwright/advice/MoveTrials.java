@@ -68,7 +68,7 @@ final class MoveTrials {
         }
     }
 
-    /** Of two, the one that shows the complaint more comes first. */
+    /** Of two, the one that shows the complaint more comes first; a tone that only one of them has is mended there and nowhere else. */
     List<Integer> order() {
         if (rig.single()) {
             return List.of(1);
@@ -76,6 +76,8 @@ final class MoveTrials {
         Double first = gauge.of(base.placed().get(0));
         Double second = gauge.of(base.placed().get(1));
         boolean secondWorse = first == null || second != null && (complaint.more() ? second < first : second > first);
-        return secondWorse ? List.of(2, 1) : List.of(1, 2);
+        boolean onlyOne = complaint.gauge() == Gauge.TONE && first != null && second != null && Math.abs(first - second) > complaint.leastDb();
+        int worse = secondWorse ? 2 : 1;
+        return onlyOne ? List.of(worse) : List.of(worse, 3 - worse);
     }
 }

@@ -117,7 +117,7 @@ final class MovesCase {
         boolean danger = remedy.dangers().isEmpty() || standing.mics().stream().anyMatch(one -> one.reachedBy(remedy.dangers()));
         boolean neighbours = complaint.gauge() != Gauge.NEIGHBOURS || !scene.beside().isEmpty();
         boolean two = switch (remedy.by()) {
-            case PATHS, SPACING, POLARITY -> !standing.single();
+            case PATHS, SPACING, POLARITY -> !standing.single() && !base.pair().technique().stereo(); // a stereo pair faces the source as one
             default -> true;
         };
         return here && mic && danger && two && (neighbours || remedy.unmeasured());

@@ -40,7 +40,7 @@ final class CriticalDistance implements Calculation {
         double absorptionM2 = out.step("Absorption area: 0.1611 × {} / {}", Room.absorptionM2(volumeM3, timeS), "m2", volumeM3, timeS);
         double plainM = out.step("For an omni and a source that radiates evenly: sqrt({} / (16 pi))",
                 Room.criticalDistanceM(volumeM3, timeS), "m", absorptionM2);
-        double efficiency = out.step("Share of the room a {} hears, REE: {}^2 + (1 - {})^2 / 3", FirstOrder.randomEfficiency(omni), "1",
+        double efficiency = out.step("Share of the room that the {} pattern hears, REE: {}^2 + (1 - {})^2 / 3", FirstOrder.randomEfficiency(omni), "1",
                 pickup.name(), omni, omni);
         double criticalM = out.step("Critical distance here: {} × sqrt({} / {})",
                 Room.criticalDistanceM(volumeM3, timeS, factor, 1 / efficiency), "m", plainM, factor, efficiency);

@@ -32,7 +32,7 @@ final class TravelTime implements Calculation {
                     in.number(FREQUENCY), in.number(FREQUENCY), delayMs);
             out.result("phaseDegrees", degrees, "degrees");
         }
-        out.says("{} m take {} ms, which is {} samples at {} Hz.", distanceM, delayMs, samples, rateHz);
+        out.says("Over {} m sound takes {} ms, which is {} samples at {} Hz.", distanceM, delayMs, samples, rateHz);
         out.holds("At about 20 degrees Celsius, {} m/s; {} m/s at 0 and {} m/s at 35 degrees, so a stage in winter or summer is up to 3 % off.",
                 Delay.SPEED_OF_SOUND_M_PER_S, Delay.speedOfSoundMPerS(0), Delay.speedOfSoundMPerS(35));
         if (delayMs > LONG_MS) {
