@@ -52,12 +52,8 @@ final class Choice {
 
     /** Two techniques with the same microphones in the same places are one set-up with two names. */
     private static boolean sameMicsSamePlaces(Candidate one, Candidate other) {
-        return one.isSingle() == other.isSingle() && place(one.first()).equals(place(other.first()))
-                && (one.isSingle() || place(one.second()).equals(place(other.second())))
+        return one.isSingle() == other.isSingle() && one.first().place().equals(other.first().place())
+                && (one.isSingle() || one.second().place().equals(other.second().place()))
                 && (one.isSingle() || one.pair().technique().stereo() == other.pair().technique().stereo());
-    }
-
-    private static String place(Judged judged) {
-        return judged.placed().mic().id() + "@" + judged.placed().position().id();
     }
 }

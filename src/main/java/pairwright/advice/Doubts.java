@@ -80,7 +80,7 @@ final class Doubts {
      * The set-ups as they would score.
      *
      * @param values for each unknown, -1 to 1
-     * @return in the order of the set-ups; those that are ruled out then are left out
+     * @return in the order of the set-ups; null for one that is ruled out then
      */
     List<Candidate> judged(double[] values) {
         Drawn drawn = new Drawn(values);

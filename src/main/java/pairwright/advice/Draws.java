@@ -103,11 +103,7 @@ final class Draws {
     }
 
     private static String setUp(Candidate candidate) {
-        return candidate.technique() + " " + place(candidate.first()) + (candidate.isSingle() ? "" : " " + place(candidate.second()));
-    }
-
-    private static String place(Judged judged) {
-        return judged.placed().mic().id() + "@" + judged.placed().position().id();
+        return candidate.technique() + " " + candidate.first().place() + (candidate.isSingle() ? "" : " " + candidate.second().place());
     }
 
     /** Draws, counts, and returns for each unknown how much it moves the first option against the best of the others. */

@@ -25,6 +25,11 @@ record Judged(Placed placed, List<Finding> findings, long centipoints, boolean r
         return new Judged(placed, findings, sum, out);
     }
 
+    /** Which type stands where, whatever its distance, pattern and aim. */
+    String place() {
+        return placed.mic().id() + "@" + placed.position().id();
+    }
+
     /** A microphone of two carries half its points, so that pairs and singles compare. */
     static long half(Finding finding) {
         return Math.round(finding.centipoints() / 2.0);

@@ -31,8 +31,8 @@ final class RuledOutList {
                         LIMIT, "A usual first choice here, left out by the limits of the question.", List.of()));
             }
         }
-        Set<String> standing = judged.stream().filter(one -> !one.ruledOut()).map(RuledOutList::place).collect(Collectors.toSet());
-        List<Judged> out = judged.stream().filter(one -> one.ruledOut() && !standing.contains(place(one)))
+        Set<String> standing = judged.stream().filter(one -> !one.ruledOut()).map(Judged::place).collect(Collectors.toSet());
+        List<Judged> out = judged.stream().filter(one -> one.ruledOut() && !standing.contains(one.place()))
                 .sorted(Comparator.comparingInt(RuledOutList::expected)
                         .thenComparing(Comparator.comparingLong(Judged::centipoints).reversed())
                         .thenComparing(one -> one.placed().index())).toList();
@@ -49,10 +49,6 @@ final class RuledOutList {
                     rules.says(finding, scene.setting()), finding.values()));
         }
         return List.copyOf(list);
-    }
-
-    private static String place(Judged judged) {
-        return judged.placed().mic().id() + "@" + judged.placed().position().id();
     }
 
     /** First choices and what the trade warns of are looked for, then the usual alternatives, then what nobody names. */

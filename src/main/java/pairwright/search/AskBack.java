@@ -1,9 +1,9 @@
 package pairwright.search;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Collectors;
 import pairwright.model.Ask;
+import pairwright.model.Naming;
 import pairwright.model.Reading;
 
 /** Words the questions back: what is unclear, what was made of it, and what to say for another. */
@@ -35,7 +35,7 @@ final class AskBack {
             answered = "Nothing else in the sentence decides, so it is not answered yet. Say " + listed(choices) + ".";
         } else {
             var pointed = because.isEmpty() ? "" : " because of " + quoted(sentence.words(because.get(0)));
-            answered = "Answered for " + small(lexicon.source(used).name()) + pointed + "; for another say " + listed(others) + ".";
+            answered = "Answered for " + Naming.small(lexicon.source(used).name()) + pointed + "; for another say " + listed(others) + ".";
         }
         draft.ask(new Ask(sentence.words(named), what(named) + " " + answered, choices));
     }
@@ -43,13 +43,13 @@ final class AskBack {
     /** Which of the readings of an ambiguous word plays next to it. */
     void whichNeighbour(Tag named) {
         var choices = named.ids().stream().map(id -> source("neighbour", id)).toList();
-        draft.ask(new Ask(sentence.words(named), what(named) + " As a neighbour it was taken for " + small(choices.get(0).name())
+        draft.ask(new Ask(sentence.words(named), what(named) + " As a neighbour it was taken for " + Naming.small(choices.get(0).name())
                 + "; for another say " + listed(choices.subList(1, choices.size())) + ".", choices));
     }
 
     private String what(Tag named) {
         var says = ambiguities.of(sentence, named).map(entry -> entry.says()).orElse("It names more than one source.");
-        return quoted(sentence.words(named)) + ": " + lowerFirst(says);
+        return quoted(sentence.words(named)) + ": " + Naming.small(says);
     }
 
     /** Sources beside the one that is answered. */
@@ -57,7 +57,7 @@ final class AskBack {
         var choices = ids.stream().map(id -> source("source", id)).distinct().toList();
         boolean isOne = rest.size() == 1;
         var named = rest.stream().map(sentence::words).distinct().map(AskBack::quoted).collect(Collectors.collectingAndThen(Collectors.toList(), words -> joined(words, " and ")));
-        draft.ask(new Ask(sentence.words(rest.get(0)), "Answered for " + small(lexicon.source(used).name()) + ". " + named
+        draft.ask(new Ask(sentence.words(rest.get(0)), "Answered for " + Naming.small(lexicon.source(used).name()) + ". " + named
                 + (isOne ? " was understood as a source too: ask for it on its own, " : " were understood as sources too: ask for each on its own, ")
                 + listed(choices) + ", or say \"next to\" before " + (isOne ? "it if it plays" : "those that play") + " in the same room.",
                 choices));
@@ -65,14 +65,14 @@ final class AskBack {
 
     void otherRoom(Tag used, Tag other) {
         var name = lexicon.roomName(other.id());
-        draft.ask(new Ask(sentence.words(other), "Answered for one room, " + small(lexicon.roomName(used.id())) + ". For "
+        draft.ask(new Ask(sentence.words(other), "Answered for one room, " + Naming.small(lexicon.roomName(used.id())) + ". For "
                 + quoted(sentence.words(other)) + " ask again with that room alone.",
-                List.of(new Ask.Choice(small(name), "room", other.id(), name))));
+                List.of(new Ask.Choice(Naming.small(name), "room", other.id(), name))));
     }
 
     private Ask.Choice source(String as, String id) {
         var name = lexicon.source(id).name();
-        return new Ask.Choice(small(name), as, id, name);
+        return new Ask.Choice(Naming.small(name), as, id, name);
     }
 
     /** What unknown words may have meant. */
@@ -81,7 +81,7 @@ final class AskBack {
     }
 
     static Ask.Choice named(Reading reading) {
-        return new Ask.Choice(small(reading.name()), reading.as(), reading.id(), reading.name());
+        return new Ask.Choice(Naming.small(reading.name()), reading.as(), reading.id(), reading.name());
     }
 
     private static String listed(List<Ask.Choice> choices) {
@@ -97,12 +97,4 @@ final class AskBack {
         return '"' + words + '"';
     }
 
-    private static String small(String name) {
-        return name.substring(0, 1).toLowerCase(Locale.ROOT) + name.substring(1);
-    }
-
-    private static String lowerFirst(String sentence) {
-        boolean isName = sentence.length() > 1 && Character.isUpperCase(sentence.charAt(1));
-        return isName ? sentence : small(sentence);
-    }
 }
