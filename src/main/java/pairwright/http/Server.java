@@ -61,6 +61,7 @@ public final class Server implements AutoCloseable {
             problems(config, json);
             timed(config, metrics);
             new Routes(knowledge, json, metrics, patience.bodyMs()).add(config.routes);
+            new PageRoutes().add(config.routes);
         });
     }
 
@@ -168,7 +169,9 @@ public final class Server implements AutoCloseable {
         config.routes.before(context -> context.attribute("started", System.nanoTime()));
         config.routes.after(context -> {
             context.header("X-Content-Type-Options", "nosniff");
-            context.header("Cache-Control", "no-cache");
+            if (context.res().getHeader("Cache-Control") == null) {
+                context.header("Cache-Control", "no-cache");
+            }
             Long started = context.attribute("started");
             if (started != null) {
                 var endpoint = context.endpoints().lastHttpEndpoint();

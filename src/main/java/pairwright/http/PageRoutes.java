@@ -1,0 +1,68 @@
+package pairwright.http;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.function.Function;
+import pairwright.drawing.Reader;
+import pairwright.sheet.Assets;
+import pairwright.sheet.GuidePage;
+import pairwright.sheet.Html;
+import pairwright.sheet.Visit;
+
+/** The pages for people, and what a browser needs to show them. Nothing on them comes from another host. */
+final class PageRoutes {
+    private static final String ONLY_OURS = "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self'; connect-src 'self'; "
+            + "form-action 'self'; base-uri 'none'; frame-ancestors 'none'";
+
+    private final Assets assets = new Assets();
+    private final Html html = new Html(assets);
+
+    void add(RoutesConfig routes) {
+        Routes.get(routes, "/assets/{name}", this::asset);
+        page(routes, "/guide", new GuidePage(html)::page);
+    }
+
+    /** A page at an address. */
+    static void page(RoutesConfig routes, String path, Function<Visit, String> page) {
+        Routes.get(routes, path, context -> show(context, page.apply(visit(context))));
+    }
+
+    static void show(Context context, String page) {
+        context.contentType("text/html; charset=utf-8").result(page);
+        context.header("Content-Security-Policy", ONLY_OURS);
+        context.header("Referrer-Policy", "no-referrer");
+        context.header("Cross-Origin-Opener-Policy", "same-origin");
+    }
+
+    private void asset(Context context) {
+        Assets.Asset asset = assets.at(context.path());
+        if (asset == null) {
+            throw new BadRequest(Problem.of(404, "There is no such file. Load the page anew"));
+        }
+        context.contentType(asset.type()).result(asset.content());
+        context.header("Cache-Control", "public, max-age=31536000, immutable");
+    }
+
+    static Visit visit(Context context) {
+        Map<String, List<String>> query = new LinkedHashMap<>(context.queryParamMap());
+        return new Visit(context.path(), query, new Reader("imperial".equals(context.queryParam("units")), locale(context.header("Accept-Language"))));
+    }
+
+    /** The language the reader likes best, for the way numbers are written; with a decimal point where none is named. */
+    private static Locale locale(String accepted) {
+        if (accepted == null || accepted.isBlank()) {
+            return Locale.UK;
+        }
+        try {
+            return Locale.LanguageRange.parse(accepted).stream().max(Comparator.comparingDouble(Locale.LanguageRange::getWeight))
+                    .map(range -> Locale.forLanguageTag(range.getRange())).filter(locale -> !locale.getLanguage().isEmpty()).orElse(Locale.UK);
+        } catch (IllegalArgumentException nonsense) {
+            return Locale.UK;
+        }
+    }
+}

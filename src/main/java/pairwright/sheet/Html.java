@@ -1,0 +1,46 @@
+package pairwright.sheet;
+
+import gg.jte.ContentType;
+import gg.jte.TemplateEngine;
+import gg.jte.output.StringOutput;
+import java.util.Map;
+
+/** Fills templates. Everything is escaped where it stands, unless it is a drawing. */
+public final class Html {
+    private static final String PACKAGE = "pairwright.sheet.template";
+
+    private final TemplateEngine templates = TemplateEngine.createPrecompiled(null, ContentType.Html, Html.class.getClassLoader(), PACKAGE);
+    private final Assets assets;
+
+    /** @param assets the style sheet and script every page names */
+    public Html(Assets assets) {
+        this.assets = assets;
+    }
+
+    /**
+     * A template, filled.
+     *
+     * @param template name in src/main/jte, with its ending
+     * @param values its parameters
+     */
+    String fill(String template, Map<String, Object> values) {
+        StringOutput out = new StringOutput(16 * 1024);
+        templates.render(template, values, out);
+        return out.toString();
+    }
+
+    /** What is around the content of a page. */
+    Shell shell(String title, String section, Visit visit) {
+        return new Shell(title, section, visit, assets.style(), assets.script());
+    }
+
+    /**
+     * A page that says what is wrong and what to do.
+     *
+     * @param title what is wrong, in a few words
+     * @param says sentences, one to each fault
+     */
+    public String fault(String title, Iterable<String> says, Visit visit) {
+        return fill("fault.jte", Map.of("shell", shell(title, "", visit), "says", says));
+    }
+}
