@@ -1,9 +1,21 @@
 package pairwright.drawing;
 
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import pairwright.model.Naming;
 
 /** One number over another: level over distance, boost over frequency, pickup over angle. */
 public final class FunctionDrawing {
+    private static final double TOP = 28;
+    private static final double BOTTOM = 216;
+    private static final double HEIGHT = 250;
+    private static final double WIDEST_NAME = 84;
+    private static final int MOST_MARKED = 12;
+    private static final double INCH_M = 0.0254;
+    private static final double FOOT_M = 0.3048;
+    private static final List<Look> LOOKS = List.of(Look.ONE, Look.TWO, Look.SUM, Look.WANTED);
+
     private FunctionDrawing() {
     }
 
@@ -74,6 +86,191 @@ public final class FunctionDrawing {
      * @param key unlike that of any other picture of the page
      */
     public static Drawing of(String title, Axis across, Axis up, List<Series> series, Here here, List<Mark> marks, String key, Reader reader) {
-        return new Svg(key, 400, 300, title, "").drawing();
+        Measure acrossAs = Measure.of(across, extent(across, series.stream().map(Series::x).toList(), here == null ? Double.NaN : here.x()), reader);
+        Measure upAs = Measure.of(up, extent(up, series.stream().map(Series::y).toList(), here == null ? Double.NaN : here.y()), reader);
+        List<List<String>> names = series.stream().filter(one -> !one.name().isEmpty()).map(one -> Type.lines(one.name(), Type.SIZE, WIDEST_NAME)).toList();
+        double right = Svg.PLOT_WIDTH - (names.isEmpty() ? 12 : 2 + Plot.margin(names));
+        double top = TOP + (marks.isEmpty() ? 0 : 2 * Type.SIZE);
+        Scale y = upAs.scale(BOTTOM, top);
+        List<Scale.Tick> ups = y.ticks(7, upAs.unit, reader);
+        double left = Math.max(30, 9 + ups.stream().mapToDouble(tick -> Type.width(tick.text(), Type.SMALL)).max().orElse(0));
+        Scale x = acrossAs.scale(left, right);
+        Svg svg = new Svg(key, Svg.PLOT_WIDTH, HEIGHT, title, says(across, up, series, here, marks, acrossAs, upAs, reader));
+        Plot plot = new Plot(svg, x, y, left, top, right, BOTTOM);
+        plot.frame(x.ticks(8, acrossAs.unit, reader), ups, acrossAs.name(across), upAs.name(up));
+        marks(svg, plot, marks.stream().map(mark -> new Mark(mark.x() * acrossAs.factor, mark.says())).toList(), x, top);
+        List<Plot.End> ends = new ArrayList<>();
+        for (int i = series.size() - 1; i >= 0; i--) {
+            double[] xs = acrossAs.all(series.get(i).x());
+            double[] ys = upAs.all(series.get(i).y());
+            plot.curve(LOOKS.get(i), xs, ys, xs.length <= MOST_MARKED);
+            if (!series.get(i).name().isEmpty()) {
+                ends.add(new Plot.End(LOOKS.get(i), Type.lines(series.get(i).name(), Type.SIZE, WIDEST_NAME), plot.lastHeight(xs, ys)));
+            }
+        }
+        plot.ends(ends);
+        if (here != null) {
+            here(svg, here, x, y, acrossAs, upAs, left, right, top);
+        }
+        return svg.drawing();
+    }
+
+    /** Metres may be shown as centimetres, feet or inches; everything else as it is. */
+    private static final class Measure {
+        final double factor;
+        final String unit;
+        final double least;
+        final double most;
+        final boolean logarithmic;
+
+        private Measure(double factor, String unit, Axis axis, double[] extent) {
+            this.factor = factor;
+            this.unit = unit;
+            this.logarithmic = axis.logarithmic();
+            double from = extent[0] * factor;
+            double to = extent[1] * factor;
+            if (!logarithmic && (axis.least() == null || axis.most() == null)) {
+                double step = Scale.step(to - from, 7, unit);
+                from = axis.least() == null ? Math.floor(from / step + 1e-9) * step : from;
+                to = axis.most() == null ? Math.ceil(to / step - 1e-9) * step : to;
+            }
+            this.least = from;
+            this.most = to;
+        }
+
+        static Measure of(Axis axis, double[] extent, Reader reader) {
+            if (!axis.unit().equals("m")) {
+                return new Measure(1, axis.unit(), axis, extent);
+            }
+            if (reader.imperial()) {
+                return extent[1] <= 1 ? new Measure(1 / INCH_M, "in", axis, extent) : new Measure(1 / FOOT_M, "ft", axis, extent);
+            }
+            return extent[1] <= 1 ? new Measure(100, "cm", axis, extent) : new Measure(1, "m", axis, extent);
+        }
+
+        Scale scale(double from, double to) {
+            return new Scale(logarithmic, least, most, from, to);
+        }
+
+        double[] all(double[] values) {
+            double[] scaled = values.clone();
+            for (int i = 0; factor != 1 && i < scaled.length; i++) {
+                scaled[i] *= factor;
+            }
+            return scaled;
+        }
+
+        String name(Axis axis) {
+            return unit.isEmpty() ? axis.name() : axis.name() + ", " + unit;
+        }
+
+        String words(double value, Reader reader) {
+            double size = Math.abs(value * factor);
+            String number = Words.number(value * factor, size >= 100 ? 0 : size >= 10 ? 1 : size >= 1 ? 2 : 3, reader);
+            return unit.isEmpty() ? number : number + " " + unit;
+        }
+    }
+
+    /** From the least to the most of the values, unless the axis says otherwise; never empty. */
+    private static double[] extent(Axis axis, List<double[]> all, double more) {
+        double least = Double.isFinite(more) ? more : Double.POSITIVE_INFINITY;
+        double most = Double.isFinite(more) ? more : Double.NEGATIVE_INFINITY;
+        for (double[] values : all) {
+            for (double value : values) {
+                if (Double.isFinite(value) && (value > 0 || !axis.logarithmic())) {
+                    least = Math.min(least, value);
+                    most = Math.max(most, value);
+                }
+            }
+        }
+        least = axis.least() != null ? axis.least() : Double.isFinite(least) ? least : axis.logarithmic() ? 1 : 0;
+        most = axis.most() != null ? axis.most() : Double.isFinite(most) ? most : least + 1;
+        if (most <= least) {
+            most = axis.logarithmic() ? least * 10 : least + 1;
+        }
+        return new double[]{least, most};
+    }
+
+    /** Upright lines with their words above the frame, in two rows, those that would meet a neighbour without words. */
+    private static void marks(Svg svg, Plot plot, List<Mark> marks, Scale x, double top) {
+        double[] free = {0, 0};
+        for (Mark mark : marks.stream().sorted(Comparator.comparingDouble(Mark::x)).toList()) {
+            if (!x.holds(mark.x())) {
+                continue;
+            }
+            plot.upright(mark.x(), "null");
+            double width = Type.width(mark.says(), Type.SMALL);
+            double from = Math.max(0, Math.min(x.at(mark.x()) - width / 2, Svg.PLOT_WIDTH - width));
+            int row = from >= free[0] ? 0 : from >= free[1] ? 1 : -1;
+            if (row >= 0) {
+                svg.leafText("text", mark.says(), "class", "label", "x", from, "y", top - 5 - row * Type.SIZE * 1.05, "font-size", Type.SMALL, "fill", "#1d1d1b");
+                free[row] = from + width + 6;
+            }
+        }
+    }
+
+    /** The point itself, ringed, with its words where there is room for them. */
+    private static void here(Svg svg, Here here, Scale x, Scale y, Measure acrossAs, Measure upAs, double left, double right, double top) {
+        double valueX = here.x() * acrossAs.factor;
+        double valueY = here.y() * upAs.factor;
+        if (!Double.isFinite(valueX) || !Double.isFinite(valueY) || !x.holds(valueX) || !y.holds(valueY)) {
+            return;
+        }
+        double atX = x.at(valueX);
+        double atY = y.at(valueY);
+        svg.leaf("circle", "class", "sum", "cx", atX, "cy", atY, "r", 7, "fill", "none", "stroke", "#1d1d1b", "stroke-width", 2);
+        svg.leaf("circle", "class", "sum", "cx", atX, "cy", atY, "r", 2.5, "fill", "#1d1d1b");
+        double width = Type.width(here.says(), Type.SIZE);
+        boolean leftward = atX + 12 + width > right;
+        double from = leftward ? Math.max(left + 4, atX - 12 - width) : atX + 12;
+        double baseline = atY - 14 > top ? atY - 10 : atY + 20;
+        svg.leafText("text", here.says(), "class", "label halo", "x", from, "y", baseline, "font-size", Type.SIZE, "font-weight", "bold", "fill", "#1d1d1b");
+    }
+
+    private static String says(Axis across, Axis up, List<Series> series, Here here, List<Mark> marks, Measure acrossAs, Measure upAs, Reader reader) {
+        StringBuilder says = new StringBuilder(up.name()).append(" over ").append(Naming.small(across.name())).append('.');
+        for (Series one : series) {
+            course(says, one, acrossAs, upAs, reader);
+        }
+        if (here != null) {
+            says.append(' ').append(Words.sentence("Marked: " + here.says()));
+        }
+        if (!marks.isEmpty()) {
+            says.append(' ').append(Words.sentence("Also marked: " + String.join(", ", marks.stream().map(Mark::says).toList())));
+        }
+        return says.toString();
+    }
+
+    /** Where a curve begins and ends, and its highest and lowest value where they lie between. */
+    private static void course(StringBuilder says, Series one, Measure acrossAs, Measure upAs, Reader reader) {
+        int first = -1;
+        int last = -1;
+        int low = -1;
+        int high = -1;
+        for (int i = 0; i < one.x().length; i++) {
+            if (!Double.isFinite(one.y()[i])) {
+                continue;
+            }
+            first = first < 0 ? i : first;
+            last = i;
+            low = low < 0 || one.y()[i] < one.y()[low] ? i : low;
+            high = high < 0 || one.y()[i] > one.y()[high] ? i : high;
+        }
+        if (first < 0) {
+            return;
+        }
+        StringBuilder course = new StringBuilder(one.name().isEmpty() ? "it" : one.name());
+        course.append(" goes from ").append(point(one, first, acrossAs, upAs, reader)).append(" to ").append(point(one, last, acrossAs, upAs, reader));
+        if (high != first && high != last) {
+            course.append(", highest ").append(point(one, high, acrossAs, upAs, reader));
+        }
+        if (low != first && low != last) {
+            course.append(", lowest ").append(point(one, low, acrossAs, upAs, reader));
+        }
+        says.append(' ').append(Words.sentence(course.toString()));
+    }
+
+    private static String point(Series one, int i, Measure acrossAs, Measure upAs, Reader reader) {
+        return upAs.words(one.y()[i], reader) + " at " + acrossAs.words(one.x()[i], reader);
     }
 }

@@ -1,10 +1,19 @@
 package pairwright.drawing;
 
+import java.util.ArrayList;
 import java.util.List;
 import pairwright.acoustics.OctaveCurve;
+import pairwright.acoustics.Octaves;
 
 /** Curves over the nine octaves, 63 Hz to 16 kHz. */
 public final class OctaveDrawing {
+    private static final double TOP = 26;
+    private static final double BOTTOM = 206;
+    private static final double HEIGHT = 240;
+    private static final double LEFT = 34;
+    private static final double WIDEST_NAME = 88;
+    private static final double LEAST_RANGE_DB = 12;
+
     private OctaveDrawing() {
     }
 
@@ -38,6 +47,85 @@ public final class OctaveDrawing {
      * @param key unlike that of any other picture of the page
      */
     public static Drawing of(String title, String unit, List<Series> series, Band band, String key, Reader reader) {
-        return new Svg(key, 400, 300, title, "").drawing();
+        StringBuilder says = new StringBuilder();
+        for (Series one : series) {
+            says.append(says.isEmpty() ? "" : " ").append(Words.sentence(one.name() + ": " + Words.octaves(one.curveDb(), unit, reader)));
+        }
+        if (band != null) {
+            says.append(' ').append(Words.sentence("Shaded: " + band.name()));
+        }
+        return draw(title, unit, series, band, null, says.toString(), key, reader);
+    }
+
+    /**
+     * @param shares how much each octave counts, 0 to 1, drawn along the bottom; null for none
+     * @param says the whole text
+     */
+    static Drawing draw(String title, String unit, List<Series> series, Band band, OctaveCurve shares, String says, String key, Reader reader) {
+        List<List<String>> names = series.stream().map(one -> Type.lines(one.name(), Type.SIZE, WIDEST_NAME)).toList();
+        double right = Svg.PLOT_WIDTH - 2 - Plot.margin(names);
+        Scale x = Scale.octaves(LEFT, right);
+        Scale y = fitted(series, band);
+        Svg svg = new Svg(key, Svg.PLOT_WIDTH, HEIGHT, title, says);
+        Plot plot = new Plot(svg, x, y, LEFT, TOP, right, BOTTOM);
+        plot.frame(Scale.octaveTicks(reader), y.ticks(8, "dB", reader), "Hz", unit);
+        double[] hertz = hertz();
+        if (shares != null) {
+            bars(svg, shares, x);
+        }
+        if (band != null) {
+            plot.between(hertz, band.lowDb().toArray(), band.highDb().toArray(), "wanted", Look.WANTED.colour());
+        }
+        List<Plot.End> ends = new ArrayList<>();
+        for (int i = series.size() - 1; i >= 0; i--) {
+            Series one = series.get(i);
+            plot.curve(one.look(), hertz, one.curveDb().toArray(), true);
+            ends.add(new Plot.End(one.look(), names.get(i), y.at(one.curveDb().at(Octaves.COUNT - 1))));
+        }
+        plot.ends(ends);
+        return svg.drawing();
+    }
+
+    private static double[] hertz() {
+        double[] hertz = new double[Octaves.COUNT];
+        for (int band = 0; band < hertz.length; band++) {
+            hertz[band] = Octaves.centreHz(band);
+        }
+        return hertz;
+    }
+
+    /** Bars along the bottom, as tall as an octave counts. */
+    private static void bars(Svg svg, OctaveCurve shares, Scale x) {
+        double half = (x.at(2000) - x.at(1000)) * 0.38;
+        for (int band = 0; band < Octaves.COUNT; band++) {
+            double height = 18 * shares.at(band);
+            if (height > 0) {
+                svg.leaf("rect", "x", x.at(Octaves.centreHz(band)) - half, "y", BOTTOM - height, "width", 2 * half, "height", height, "class", "faint", "fill", "#e3ddcf");
+            }
+        }
+    }
+
+    /** All of the curves, nought as well where it is near, to whole steps. */
+    private static Scale fitted(List<Series> series, Band band) {
+        double least = Double.POSITIVE_INFINITY;
+        double most = Double.NEGATIVE_INFINITY;
+        List<OctaveCurve> curves = new ArrayList<>(series.stream().map(Series::curveDb).toList());
+        if (band != null) {
+            curves.add(band.lowDb());
+            curves.add(band.highDb());
+        }
+        for (OctaveCurve curve : curves) {
+            for (double value : curve.toArray()) {
+                least = Math.min(least, value);
+                most = Math.max(most, value);
+            }
+        }
+        least = least > 0 && least < LEAST_RANGE_DB ? 0 : least;
+        most = most < 0 && most > -LEAST_RANGE_DB ? 0 : most;
+        double missing = Math.max(0, LEAST_RANGE_DB - (most - least)) / 2;
+        double step = Scale.step(most - least + 2 * missing, 7, "dB");
+        double from = Math.floor((least - missing) / step + 1e-9) * step;
+        double to = Math.ceil((most + missing) / step - 1e-9) * step;
+        return new Scale(false, from, to, BOTTOM, TOP);
     }
 }

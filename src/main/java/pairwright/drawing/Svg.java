@@ -2,13 +2,15 @@ package pairwright.drawing;
 
 import java.util.ArrayDeque;
 import java.util.Deque;
-import java.util.Locale;
 
 /**
  * Writes one SVG. Colours and strokes come as classes, which the style sheet of the page sets, and as plain attributes beside them, which
  * hold where there is no style sheet. Labels and values are escaped here and nowhere else.
  */
 final class Svg {
+    /** How wide plots are: on a narrow phone a unit is a little less than a pixel. */
+    static final double PLOT_WIDTH = 360;
+
     private final StringBuilder out = new StringBuilder(4096);
     private final Deque<String> open = new ArrayDeque<>();
     private final String says;
@@ -76,9 +78,28 @@ final class Svg {
 
     /** A coordinate, to a hundredth, always with a point. */
     static String number(double value) {
-        String text = String.format(Locale.ROOT, "%.2f", value + 0.0);
-        text = text.contains(".") ? text.replaceAll("0+$", "").replaceAll("\\.$", "") : text;
-        return text.equals("-0") ? "0" : text;
+        StringBuilder text = new StringBuilder(8);
+        append(text, value);
+        return text.toString();
+    }
+
+    /** The same at the end of a longer text; by hand, since a curve has hundreds of them. */
+    static void append(StringBuilder text, double value) {
+        if (!(Math.abs(value) < 1e9)) {
+            throw new IllegalArgumentException("a coordinate must be a number below 1e9, but was " + value);
+        }
+        long hundredths = Math.round(Math.abs(value) * 100);
+        if (value < 0 && hundredths > 0) {
+            text.append('-');
+        }
+        text.append(hundredths / 100);
+        long rest = hundredths % 100;
+        if (rest > 0) {
+            text.append('.').append(rest / 10);
+            if (rest % 10 > 0) {
+                text.append(rest % 10);
+            }
+        }
     }
 
     static String escaped(String text) {
