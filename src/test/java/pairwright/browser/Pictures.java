@@ -20,10 +20,6 @@ public final class Pictures {
     /** @param arguments the folder, then addresses */
     public static void main(String[] arguments) throws IOException, InterruptedException {
         List<String> given = List.of(arguments);
-        if (given.isEmpty()) {
-            System.err.println("Say where the pictures go: mvn -q test-compile exec:java@pictures -Dexec.args=target/pictures");
-            return;
-        }
         Path folder = Files.createDirectories(Path.of(given.get(0)));
         List<String> pages = given.size() > 1 ? given.subList(1, given.size()) : PAGES;
         try (Browser browser = Browser.start()) {
