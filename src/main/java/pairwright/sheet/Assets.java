@@ -12,15 +12,17 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * The style sheet and the script of the pages. Each is joined from a few files and has the mark of its content in its address, so that a
+ * The style sheet and the scripts of the pages. Each is joined from a few files and has the mark of its content in its address, so that a
  * browser may keep it for good.
  */
 public final class Assets {
     private static final List<String> STYLES = List.of("base.css", "ask.css", "read.css", "numbers.css", "suggest.css", "print.css");
+    private static final List<String> FIRST = List.of("first.js");
     private static final List<String> SCRIPTS = List.of("base.js", "ask.js", "suggest.js", "numbers.js");
 
     private final Map<String, Asset> byPath = new LinkedHashMap<>();
     private final String style;
+    private final String first;
     private final String script;
 
     /** What is sent. */
@@ -30,6 +32,7 @@ public final class Assets {
     /** Reads the files. */
     public Assets() {
         style = add("page", "css", "text/css; charset=utf-8", joined(STYLES));
+        first = add("first", "js", "text/javascript; charset=utf-8", joined(FIRST));
         script = add("page", "js", "text/javascript; charset=utf-8", joined(SCRIPTS));
         add("mark.svg", "image/svg+xml", joined(List.of("mark.svg")));
     }
@@ -37,6 +40,11 @@ public final class Assets {
     /** The address of the style sheet. */
     public String style() {
         return style;
+    }
+
+    /** The address of the script that runs before anything is shown: it holds only what would be seen to jump otherwise. */
+    public String first() {
+        return first;
     }
 
     /** The address of the script. */

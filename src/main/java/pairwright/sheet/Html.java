@@ -4,10 +4,12 @@ import gg.jte.ContentType;
 import gg.jte.TemplateEngine;
 import gg.jte.output.StringOutput;
 import java.util.Map;
+import java.util.Optional;
 
 /** Fills templates. Everything is escaped where it stands, unless it is a drawing. */
 public final class Html {
     private static final String PACKAGE = "pairwright.sheet.template";
+    private static final String VERSION = Optional.ofNullable(Html.class.getPackage().getImplementationVersion()).orElse("development");
 
     private final TemplateEngine templates = TemplateEngine.createPrecompiled(null, ContentType.Html, Html.class.getClassLoader(), PACKAGE);
     private final Assets assets;
@@ -31,7 +33,7 @@ public final class Html {
 
     /** What is around the content of a page. */
     Shell shell(String title, String section, Visit visit) {
-        return new Shell(title, section, visit, assets.style(), assets.script());
+        return new Shell(title, section, visit, VERSION, assets.style(), assets.first(), assets.script());
     }
 
     /**

@@ -29,6 +29,24 @@ public record Visit(String path, Map<String, List<String>> query, Reader reader)
         return reader.imperial() ? address + (address.contains("?") ? "&" : "?") + "units=imperial" : address;
     }
 
+    /** This very address in the other or the same measures. */
+    public String same(boolean imperial) {
+        StringBuilder address = new StringBuilder();
+        query.forEach((name, values) -> {
+            if (!name.equals("units") && !name.equals("part")) {
+                values.forEach(value -> address.append(address.isEmpty() ? '?' : '&').append(escaped(name)).append('=').append(escaped(value)));
+            }
+        });
+        if (imperial) {
+            address.append(address.isEmpty() ? '?' : '&').append("units=imperial");
+        }
+        int slashes = 0; // two in front would make a host of what follows
+        while (slashes + 1 < path.length() && path.charAt(slashes + 1) == '/') {
+            slashes++;
+        }
+        return path.substring(slashes) + address;
+    }
+
     /** Escaped for use in a query. */
     public static String escaped(String value) {
         return URLEncoder.encode(value, StandardCharsets.UTF_8);
