@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.function.Function;
 import pairwright.drawing.Reader;
+import pairwright.model.Fault;
 import pairwright.sheet.Assets;
 import pairwright.sheet.GuidePage;
 import pairwright.sheet.Html;
@@ -16,9 +17,6 @@ import pairwright.sheet.Visit;
 
 /** The pages for people, and what a browser needs to show them. Nothing on them comes from another host. */
 final class PageRoutes {
-    private static final String ONLY_OURS = "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self'; connect-src 'self'; "
-            + "form-action 'self'; base-uri 'none'; frame-ancestors 'none'";
-
     private final Assets assets = new Assets();
     private final Html html = new Html(assets);
 
@@ -33,10 +31,23 @@ final class PageRoutes {
     }
 
     static void show(Context context, String page) {
-        context.contentType("text/html; charset=utf-8").result(page);
-        context.header("Content-Security-Policy", ONLY_OURS);
-        context.header("Referrer-Policy", "no-referrer");
-        context.header("Cross-Origin-Opener-Policy", "same-origin");
+        PageHeaders.send(context, page);
+    }
+
+    /** Whether a person looks on, rather than a program: then even what went wrong is a page. */
+    static boolean wantsPage(Context context) {
+        String path = context.path();
+        String accepts = context.header("Accept");
+        return accepts != null && accepts.contains("text/html") && !path.startsWith("/api/") && !path.startsWith("/assets/") && !path.startsWith("/schema/");
+    }
+
+    /** What went wrong, for a person. The query is left alone: it may be what is wrong. */
+    void problem(Context context, Problem problem) {
+        Visit visit = new Visit(context.path(), Map.of(), new Reader(false, locale(context.header("Accept-Language"))));
+        List<String> says = problem.errors().isEmpty() ? List.of(problem.detail()) : problem.errors().stream().map(Fault::says).toList();
+        context.status(problem.status());
+        context.res().addHeader("Vary", "Accept");
+        show(context, html.fault(problem.title(), says, visit));
     }
 
     private void asset(Context context) {

@@ -58,10 +58,11 @@ public final class Server implements AutoCloseable {
             config.router.javaLangErrorHandler((response, broken) -> mistake(response, json, broken));
             config.jsonMapper(new JavalinJackson(json, false));
             jetty(config, json, host, port, patience);
-            problems(config, json);
+            PageRoutes pages = new PageRoutes();
+            problems(config, json, pages);
             timed(config, metrics);
             new Routes(knowledge, json, metrics, patience.bodyMs()).add(config.routes);
-            new PageRoutes().add(config.routes);
+            pages.add(config.routes);
         });
     }
 
@@ -115,27 +116,27 @@ public final class Server implements AutoCloseable {
         });
     }
 
-    private static void problems(JavalinConfig config, ObjectMapper json) {
-        config.routes.exception(BadRequest.class, (bad, context) -> send(context, json, bad.problem()));
-        config.routes.exception(UnusableQuestion.class, (bad, context) -> send(context, json, Problem.of(400, bad.faults())));
+    private static void problems(JavalinConfig config, ObjectMapper json, PageRoutes pages) {
+        config.routes.exception(BadRequest.class, (bad, context) -> send(context, json, pages, bad.problem()));
+        config.routes.exception(UnusableQuestion.class, (bad, context) -> send(context, json, pages, Problem.of(400, bad.faults())));
         // an answer is usually given without that rule; this is for one that could not be, and by now the rule is put aside
-        config.routes.exception(HouseRuleStopped.class, (stopped, context) -> send(context, json, Problem.of(503,
+        config.routes.exception(HouseRuleStopped.class, (stopped, context) -> send(context, json, pages, Problem.of(503,
                 "House rules failed on this question and were put aside: " + String.join(", ", stopped.ids()) + ". Ask again")));
         config.routes.exception(MethodNotAllowedResponse.class, (bad, context) -> {
             context.header("Allow", bad.getDetails().getOrDefault("availableMethods", "GET"));
-            send(context, json, Problem.of(405, context.method() + " is not taken at " + Shown.of(context.path())
+            send(context, json, pages, Problem.of(405, context.method() + " is not taken at " + Shown.of(context.path())
                     + ". The addresses and their methods are listed in /openapi.yaml"));
         });
         config.routes.exception(HttpResponseException.class,
-                (bad, context) -> send(context, json, Problem.of(bad.getStatus(), plain(bad.getStatus(), context))));
+                (bad, context) -> send(context, json, pages, Problem.of(bad.getStatus(), plain(bad.getStatus(), context))));
         config.routes.exception(Exception.class, (broken, context) -> {
             // what Jetty finds wrong with a request while a route reads it, such as a query that is no UTF-8
             if (broken instanceof HttpException bad && bad.getCode() < 500) {
-                send(context, json, Problem.of(bad.getCode(), plain(bad.getCode(), context)));
+                send(context, json, pages, Problem.of(bad.getCode(), plain(bad.getCode(), context)));
                 return;
             }
             LOG.error("request failed: {} {}", context.method(), context.path(), broken);
-            send(context, json, Problem.of(500, MISTAKE));
+            send(context, json, pages, Problem.of(500, MISTAKE));
         });
     }
 
@@ -154,12 +155,17 @@ public final class Server implements AutoCloseable {
     private static String plain(int status, Context context) {
         return switch (status) {
             case 400 -> "The address is not well-formed. Write blanks and other special characters as %20 and so on, in UTF-8";
-            case 404 -> "There is nothing at " + Shown.of(context.path()) + ". The addresses are listed in /openapi.yaml";
+            case 404 -> "There is nothing at " + Shown.of(context.path()) + ". " + (PageRoutes.wantsPage(context)
+                    ? "Go on from the menu above" : "The addresses are listed in /openapi.yaml");
             default -> "The request cannot be taken (status " + status + ")";
         };
     }
 
-    private static void send(Context context, ObjectMapper json, Problem problem) {
+    private static void send(Context context, ObjectMapper json, PageRoutes pages, Problem problem) {
+        if (PageRoutes.wantsPage(context)) {
+            pages.problem(context, problem);
+            return;
+        }
         context.status(problem.status());
         context.result(Routes.write(json, problem));
         context.contentType(Problem.MEDIA_TYPE);
@@ -169,6 +175,7 @@ public final class Server implements AutoCloseable {
         config.routes.before(context -> context.attribute("started", System.nanoTime()));
         config.routes.after(context -> {
             context.header("X-Content-Type-Options", "nosniff");
+            context.res().addHeader("Vary", "Accept-Encoding");
             if (context.res().getHeader("Cache-Control") == null) {
                 context.header("Cache-Control", "no-cache");
             }

@@ -24,6 +24,7 @@ public final class Assets {
     private final String style;
     private final String first;
     private final String script;
+    private final String mark;
 
     /** What is sent. */
     public record Asset(String type, byte[] content) {
@@ -34,7 +35,7 @@ public final class Assets {
         style = add("page", "css", "text/css; charset=utf-8", joined(STYLES));
         first = add("first", "js", "text/javascript; charset=utf-8", joined(FIRST));
         script = add("page", "js", "text/javascript; charset=utf-8", joined(SCRIPTS));
-        add("mark.svg", "image/svg+xml", joined(List.of("mark.svg")));
+        mark = add("mark", "svg", "image/svg+xml", joined(List.of("mark.svg")));
     }
 
     /** The address of the style sheet. */
@@ -52,24 +53,26 @@ public final class Assets {
         return script;
     }
 
+    /** The address of the mark. */
+    public String mark() {
+        return mark;
+    }
+
     /** What there is at an address; null for nothing. */
     public Asset at(String path) {
         return byPath.get(path);
     }
 
     private String add(String name, String ending, String type, byte[] content) {
-        return add(name + "." + mark(content) + "." + ending, type, content);
-    }
-
-    private String add(String name, String type, byte[] content) {
-        String path = "/assets/" + name;
+        String path = "/assets/" + name + "." + mark(content) + "." + ending;
         byPath.put(path, new Asset(type, content));
         return path;
     }
 
-    private static String mark(byte[] content) {
+    /** A short mark by which a content is told from any other. */
+    public static String mark(byte[] content) {
         try {
-            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(content), 0, 6);
+            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(content), 0, 8);
         } catch (NoSuchAlgorithmException impossible) {
             throw new IllegalStateException(impossible);
         }

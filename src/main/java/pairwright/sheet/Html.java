@@ -33,7 +33,7 @@ public final class Html {
 
     /** What is around the content of a page. */
     Shell shell(String title, String section, Visit visit) {
-        return new Shell(title, section, visit, VERSION, assets.style(), assets.first(), assets.script());
+        return new Shell(title, section, visit, VERSION, assets.mark(), assets.style(), assets.first(), assets.script());
     }
 
     /**

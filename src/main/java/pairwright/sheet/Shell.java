@@ -9,11 +9,12 @@ import java.util.List;
  * @param section which part of the site it belongs to: ask, catalogue, rules, numbers or guide; empty for none
  * @param visit what the reader came for
  * @param version of the program
+ * @param mark address of the mark
  * @param style address of the style sheet
  * @param first address of the script that runs before anything is shown
  * @param script address of the script
  */
-public record Shell(String title, String section, Visit visit, String version, String style, String first, String script) {
+public record Shell(String title, String section, Visit visit, String version, String mark, String style, String first, String script) {
     /** The parts of the site, in the order of the menu. */
     public static final List<Part> PARTS = List.of(new Part("ask", "/", "Ask"), new Part("catalogue", "/catalogue", "Catalogue"),
             new Part("rules", "/rules", "Rules"), new Part("numbers", "/numbers", "Numbers"), new Part("guide", "/guide", "Guide"));
