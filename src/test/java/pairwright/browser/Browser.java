@@ -160,9 +160,11 @@ final class Browser implements AutoCloseable {
         return Base64.getDecoder().decode((String) cdp("Page.printToPDF", asked).get("data"));
     }
 
-    /** A picture of the whole page. */
-    byte[] picture() {
-        return Base64.getDecoder().decode((String) cdp("Page.captureScreenshot", Map.of("format", "png", "captureBeyondViewport", true)).get("data"));
+    /** A picture of the whole page at this width. */
+    byte[] picture(int width) {
+        size(width, 600);
+        size(width, Math.max(600, ((Number) js("document.documentElement.scrollHeight")).intValue()));
+        return Base64.getDecoder().decode((String) cdp("Page.captureScreenshot", Map.of("format", "png")).get("data"));
     }
 
     /** What a log of the browser has gathered since it was last asked. */

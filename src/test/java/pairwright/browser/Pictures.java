@@ -33,15 +33,14 @@ public final class Pictures {
         String name = name(page);
         browser.asNew();
         for (boolean dark : new boolean[] {false, true}) {
+            if (dark) {
+                browser.dark();
+            } else {
+                browser.light();
+            }
+            browser.open(page);
             for (int width : WIDTHS) {
-                browser.size(width, 900);
-                if (dark) {
-                    browser.dark();
-                } else {
-                    browser.light();
-                }
-                browser.open(page);
-                Files.write(folder.resolve(name + "-" + width + (dark ? "-dark" : "") + ".png"), browser.picture());
+                Files.write(folder.resolve(name + "-" + width + (dark ? "-dark" : "") + ".png"), browser.picture(width));
             }
         }
         browser.light();
