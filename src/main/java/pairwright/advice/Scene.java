@@ -2,10 +2,7 @@ package pairwright.advice;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.EnumSet;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Set;
 import pairwright.acoustics.Exposure;
 import pairwright.acoustics.Level;
 import pairwright.acoustics.OctaveCurve;
@@ -15,15 +12,12 @@ import pairwright.model.Answer;
 import pairwright.model.Attack;
 import pairwright.model.Catalogue;
 import pairwright.model.Character;
-import pairwright.model.Confidence;
 import pairwright.model.Naming;
 import pairwright.model.Neighbour;
 import pairwright.model.Question;
-import pairwright.model.Range;
 import pairwright.model.Signal;
 import pairwright.model.Source;
 import pairwright.model.SourceFamily;
-import pairwright.model.Speed;
 import pairwright.model.Vocabulary;
 import pairwright.model.Way;
 import pairwright.rules.Setting;
@@ -54,9 +48,6 @@ record Scene(
         List<Beside> beside,
         List<String> assumed) {
 
-    /** Rough audibility of the nine octaves at studio levels: the outermost count less. */
-    private static final OctaveCurve EAR = OctaveCurve.of(0.4, 0.8, 1, 1, 1, 1, 1, 0.8, 0.4);
-    private static final double SILENT_DB = 40;
     /** Power level over the level at one metre all round: 10 lg of the surface of a sphere of that radius. */
     private static final double SPHERE_DB = 10 * Math.log10(4 * Math.PI);
     private static final double OPEN_AIR_CRITICAL_DISTANCE_M = 1000;
@@ -135,7 +126,7 @@ record Scene(
             beside.add(beside(neighbour, other, absorptionM2));
         }
         Beside loudest = beside.stream().max(Comparator.comparingDouble(Beside::directDbSpl)).orElse(null);
-        Character wanted = wanted(question, catalogue);
+        Character wanted = Character.together(question.character().stream().map(catalogue.characters()::get).toList());
         Setting setting = new Setting(
                 source,
                 attack,
@@ -164,7 +155,7 @@ record Scene(
                 question.neighbours().stream().map(neighbour -> catalogue.sources().get(neighbour.source()))
                         .anyMatch(other -> other.family() == SourceFamily.AMPLIFIERS || other.signal() != Signal.ACOUSTIC),
                 question.wishes());
-        return new Scene(question, catalogue, setting, spectrum, aWeightingDb, weights(spectrum),
+        return new Scene(question, catalogue, setting, spectrum, aWeightingDb, Weighting.toneWeights(spectrum),
                 wanted == null ? OctaveCurve.ZERO : wanted.toneDb(), absorptionM2, List.copyOf(beside), List.copyOf(assumed));
     }
 
@@ -193,7 +184,7 @@ record Scene(
                 acoustic ? setting.peakDbSpl() + louderDb : 0,
                 acoustic ? setting.typicalDbSpl() + louderDb + weightingDb : 0,
                 others.stream().mapToDouble(Beside::directDbSpl).max().orElse(0));
-        return new Scene(question, catalogue, drawn, spectrum, weightingDb, brighterDb == 0 ? weights : weights(spectrum), wantedToneDb,
+        return new Scene(question, catalogue, drawn, spectrum, weightingDb, brighterDb == 0 ? weights : Weighting.toneWeights(spectrum), wantedToneDb,
                 absorption, others, assumed);
     }
 
@@ -250,39 +241,5 @@ record Scene(
             loudest = Math.max(loudest, spectrum.at(band));
         }
         return loudest;
-    }
-
-    private static OctaveCurve weights(OctaveCurve spectrum) {
-        double[] weights = new double[Band.COUNT];
-        for (int band = 0; band < weights.length; band++) {
-            double heard = Math.max(0, Math.min(1, (spectrum.at(band) + SILENT_DB) / SILENT_DB));
-            weights[band] = heard * EAR.at(band);
-        }
-        return OctaveCurve.of(weights);
-    }
-
-    /** Several characters make one: their tones add, within 8 dB; the last word on room and speed counts. Null for none. */
-    private static Character wanted(Question question, Catalogue catalogue) {
-        List<Character> named = question.character().stream().map(catalogue.characters()::get).toList();
-        if (named.size() <= 1) {
-            return named.isEmpty() ? null : named.get(0);
-        }
-        OctaveCurve tone = OctaveCurve.ZERO;
-        Range directToReverbDb = null;
-        Set<Speed> speeds = EnumSet.noneOf(Speed.class);
-        Set<String> names = new LinkedHashSet<>();
-        Set<String> against = new LinkedHashSet<>();
-        Confidence confidence = Confidence.HIGH;
-        for (Character character : named) {
-            tone = tone.plus(character.toneDb());
-            directToReverbDb = character.directToReverbDb() == null ? directToReverbDb : character.directToReverbDb();
-            speeds.addAll(character.speeds());
-            names.add(Naming.small(character.name()));
-            against.addAll(character.against());
-            confidence = confidence.compareTo(character.confidence()) < 0 ? confidence : character.confidence();
-        }
-        return new Character(String.join("+", question.character()), String.join(" and ", names), "", List.of(),
-                tone.map(db -> Math.max(-8, Math.min(8, db))), directToReverbDb, List.copyOf(speeds), List.copyOf(against),
-                confidence, List.of());
     }
 }

@@ -1,6 +1,9 @@
 package pairwright.model;
 
+import java.util.EnumSet;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import pairwright.acoustics.OctaveCurve;
 
 /**
@@ -28,4 +31,31 @@ public record Character(
         List<String> against,
         Confidence confidence,
         List<Rests> basis) {
+
+    private static final double MOST_DB = 8;
+
+    /** Several characters make one: their tones add, within 8 dB; the last word on room and speed counts. Null for none. */
+    public static Character together(List<Character> named) {
+        if (named.size() <= 1) {
+            return named.isEmpty() ? null : named.get(0);
+        }
+        OctaveCurve tone = OctaveCurve.ZERO;
+        Range directToReverbDb = null;
+        Set<Speed> speeds = EnumSet.noneOf(Speed.class);
+        Set<String> ids = new LinkedHashSet<>();
+        Set<String> names = new LinkedHashSet<>();
+        Set<String> against = new LinkedHashSet<>();
+        Confidence confidence = Confidence.HIGH;
+        for (Character character : named) {
+            tone = tone.plus(character.toneDb());
+            directToReverbDb = character.directToReverbDb() == null ? directToReverbDb : character.directToReverbDb();
+            speeds.addAll(character.speeds());
+            ids.add(character.id());
+            names.add(Naming.small(character.name()));
+            against.addAll(character.against());
+            confidence = confidence.compareTo(character.confidence()) < 0 ? confidence : character.confidence();
+        }
+        return new Character(String.join("+", ids), String.join(" and ", names), "", List.of(), tone.map(db -> Math.max(-MOST_DB, Math.min(MOST_DB, db))),
+                directToReverbDb, List.copyOf(speeds), List.copyOf(against), confidence, List.of());
+    }
 }
