@@ -15,6 +15,7 @@ import pairwright.acoustics.OctaveCurve;
  * @param heightM above the floor, where it matters; else null
  * @param pathM how much farther the sound has come when it leaves the surface the distance is measured from, against the surface
  *     that sounds first, such as the depth of the shell for a place outside a kick drum; null for no difference
+ * @param spot where on the source the distance is measured from, for drawings; null for the middle of its sounding surface
  * @param levelDb against the level the source's figure gives for that distance
  * @param toneDb against the source's average spectrum
  * @param brings what is heard there, in a few words
@@ -37,6 +38,7 @@ public record Position(
         Range aimDegrees,
         Double heightM,
         Double pathM,
+        Spot spot,
         double levelDb,
         OctaveCurve toneDb,
         String brings,
@@ -52,7 +54,7 @@ public record Position(
 
     /** The same place at another instrument of its kind, which sounds a little different there. */
     public Position sounding(OctaveCurve otherToneDb) {
-        return new Position(id, name, side, distanceM, offAxisDegrees, aimDegrees, heightM, pathM, levelDb, otherToneDb, brings, mount, overPeople,
+        return new Position(id, name, side, distanceM, offAxisDegrees, aimDegrees, heightM, pathM, spot, levelDb, otherToneDb, brings, mount, overPeople,
                 opposite, onlyFamilies, onlyWays, notAlone, rearClosed, dangers, keepClear);
     }
 }

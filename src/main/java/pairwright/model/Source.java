@@ -19,6 +19,7 @@ import pairwright.acoustics.OctaveCurve;
  * @param attack how fast it starts
  * @param crestDb true peak over running level, one note
  * @param sizeM width of what sounds, as the microphone sees it
+ * @param body how it stands, for drawings; null where nobody said, and for a lead
  * @param directivityIndexDb toward its main axis, per octave
  * @param wide whether it is usually wanted in stereo when channels allow
  * @param care what player and instrument need, in sentences
@@ -43,6 +44,7 @@ public record Source(
         Attack attack,
         Range crestDb,
         double sizeM,
+        Body body,
         OctaveCurve directivityIndexDb,
         boolean wide,
         List<String> care,
