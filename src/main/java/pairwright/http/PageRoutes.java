@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.function.Function;
+import pairwright.advice.KnowledgeStore;
 import pairwright.drawing.Reader;
 import pairwright.sheet.Assets;
 import pairwright.sheet.GuidePage;
@@ -16,15 +17,24 @@ import pairwright.sheet.Visit;
 
 /** The pages for people, and what a browser needs to show them. Nothing on them comes from another host. */
 final class PageRoutes {
-    private static final String ONLY_OURS = "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self'; connect-src 'self'; "
+    /** What a page may load. */
+    static final String ONLY_OURS = "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self'; connect-src 'self'; "
             + "form-action 'self'; base-uri 'none'; frame-ancestors 'none'";
 
-    private final Assets assets = new Assets();
-    private final Html html = new Html(assets);
+    private final KnowledgeStore knowledge;
+    private final Assets assets;
+    private final Html html;
+
+    PageRoutes(KnowledgeStore knowledge, Assets assets, Html html) {
+        this.knowledge = knowledge;
+        this.assets = assets;
+        this.html = html;
+    }
 
     void add(RoutesConfig routes) {
         Routes.get(routes, "/assets/{name}", this::asset);
         page(routes, "/guide", new GuidePage(html)::page);
+        new ReadingRoutes(knowledge, html).add(routes);
     }
 
     /** A page at an address. */
