@@ -6,6 +6,10 @@ import pairwright.acoustics.FirstOrder;
 import pairwright.acoustics.Lobe;
 import pairwright.acoustics.OctaveCurve;
 import pairwright.acoustics.Octaves;
+import pairwright.drawing.Drawing;
+import pairwright.drawing.Look;
+import pairwright.drawing.OctaveDrawing;
+import pairwright.drawing.PolarDrawing;
 import pairwright.model.Pattern;
 import pairwright.model.PatternData;
 import pairwright.sheet.ReadingParts.Curve;
@@ -20,7 +24,9 @@ final class Plots {
 
     /** One curve in dB. */
     static Plot octaves(Desk desk, String id, String caption, String name, OctaveCurve curveDb) {
-        return new Plot(id, caption, null, List.of(new Curve(name + ", dB", desk.measures().nine(curveDb))));
+        Drawing drawing = OctaveDrawing.of(caption, "dB", List.of(new OctaveDrawing.Series(name, curveDb, Look.ONE)), null, id + "-drawing",
+                desk.visit().reader());
+        return new Plot(id, caption, drawing, List.of(new Curve(name + ", dB", desk.measures().nine(curveDb))));
     }
 
     /** What a pattern hears from where; null for one that hears no air. */
@@ -35,7 +41,9 @@ final class Plots {
         curves.add(new Curve("From the side, dB", from(desk, data, 90)));
         curves.add(new Curve("From behind, dB", from(desk, data, 180)));
         curves.add(new Curve("Room heard less than by an omni, dB", desk.measures().nine(directivityIndexDb(data))));
-        return new Plot(id, "What it hears from where, octave by octave", null, curves);
+        String caption = "What it hears from where, octave by octave";
+        return new Plot(id, caption, PolarDrawing.octaves(caption + ", as " + ReadingWords.pattern(data.pattern()), data, id + "-drawing",
+                desk.visit().reader()), curves);
     }
 
     /** Where a pattern hears least at 1 kHz, in a sentence; empty where it hears no air. */

@@ -42,7 +42,7 @@ public final class RulePages {
     }
 
     /** What the page of a rule shows. */
-    public record Content(String id, String effect, String severity, List<Sentences.Piece> says, String why, List<Fact> facts, List<Statement> practice,
+    public record Content(String id, String effect, String means, String severity, List<Sentences.Piece> says, String why, List<Fact> facts, List<Statement> practice,
             List<String> fires, List<String> silent, boolean house, Link before, Link after, List<Link> topic) {
     }
 
@@ -68,7 +68,7 @@ public final class RulePages {
         List<RuleInfo> found = all.stream().filter(rule -> concern == null || rule.concern().equals(concern))
                 .filter(rule -> effect == null || effect(rule).equals(effect)).filter(rule -> holds(rule, asked)).toList();
         List<Group> groups = concerns.stream().map(one -> new Group(one, title(one), found.stream().filter(rule -> rule.concern().equals(one))
-                .map(rule -> new Line(desk.at().rule(rule), shortly(desk, rule), "")).toList())).filter(group -> !group.lines().isEmpty()).toList();
+                .map(rule -> new Line(desk.at().rule(rule), shortly(desk, rule) + (isOfTheHouse(rule) ? ", house" : ""), "")).toList())).filter(group -> !group.lines().isEmpty()).toList();
         return desk.page(faults.isEmpty() ? 200 : 400, "rules", desk.rulesItself(), "rules", new Shelves(words,
                 concerns.stream().map(one -> new Choice(one, title(one), one.equals(concern))).toList(),
                 effects.entrySet().stream().map(one -> new Choice(one.getKey(), one.getValue(), one.getKey().equals(effect))).toList(),
@@ -95,12 +95,12 @@ public final class RulePages {
         facts.add(new Fact("Concern", title(rule.concern()) + ", " + rule.topic().replace('-', ' '), ""));
         facts.add(new Fact("Basis", ReadingWords.basis(rule.on()), measures.sentence(rule.basis()) + "."));
         facts.add(new Fact("For exercises", rule.teachable() ? "yes" : "no", rule.teachable() ? "One can be built on it." : ""));
-        return new Content(rule.id(), shortly(desk, rule), rule.severity() == null ? "" : rule.severity().id(), Sentences.pieces(desk, rule.says()),
+        return new Content(rule.id(), shortly(desk, rule), means(rule), rule.severity() == null ? "" : rule.severity().id(), Sentences.pieces(desk, rule.says()),
                 measures.sentence(rule.why()), facts,
                 rule.practice().stream().map(one -> new Statement(measures.sentence(one.says()), all.stream()
                         .filter(other -> !other.id().equals(rule.id()) && other.practice().stream().anyMatch(theirs -> theirs.id().equals(one.id())))
                         .map(desk.at()::rule).toList())).toList(),
-                cases(measures, rule, true), cases(measures, rule, false), rule.concern().equals(RuleBases.HOUSE),
+                cases(measures, rule, true), cases(measures, rule, false), isOfTheHouse(rule),
                 at > 0 ? desk.at().rule(topic.get(at - 1)) : null, at < topic.size() - 1 ? desk.at().rule(topic.get(at + 1)) : null,
                 topic.stream().filter(one -> one != rule).map(desk.at()::rule).toList());
     }
@@ -161,6 +161,23 @@ public final class RulePages {
             case AGAINST -> "against, " + desk.measures().signed(rule.points(), 2);
             case RULES_OUT -> "rules out";
             case CAUTION -> rule.severity().id();
+        };
+    }
+
+    private static boolean isOfTheHouse(RuleInfo rule) {
+        return rule.concern().equals(RuleBases.HOUSE);
+    }
+
+    private static String means(RuleInfo rule) {
+        return switch (rule.effect()) {
+            case FOR -> "Points where it speaks in full; where its reason grows with a number, a share of them.";
+            case AGAINST -> "Points it takes where it speaks in full; where its reason grows with a number, a share of them.";
+            case RULES_OUT -> "The set-up is not offered; the answer says so.";
+            case CAUTION -> switch (rule.severity()) {
+                case DANGER -> "A caution: this can harm a person.";
+                case CARE -> "A caution: this can harm gear or a take.";
+                case NOTE -> "A caution: good to know.";
+            };
         };
     }
 
