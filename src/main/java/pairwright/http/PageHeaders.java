@@ -6,7 +6,8 @@ import pairwright.sheet.Assets;
 
 /** What a browser is told about a page beside the page itself: what it may load, and whether it still has it. */
 final class PageHeaders {
-    private static final String ONLY_OURS = "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self'; connect-src 'self'; "
+    /** What a page may load. */
+    static final String ONLY_OURS = "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self'; connect-src 'self'; "
             + "form-action 'self'; base-uri 'none'; frame-ancestors 'none'";
 
     private PageHeaders() {

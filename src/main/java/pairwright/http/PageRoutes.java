@@ -8,8 +8,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.function.Function;
+import pairwright.advice.KnowledgeStore;
 import pairwright.drawing.Reader;
-import pairwright.model.Fault;
 import pairwright.sheet.Assets;
 import pairwright.sheet.GuidePage;
 import pairwright.sheet.Html;
@@ -17,12 +17,20 @@ import pairwright.sheet.Visit;
 
 /** The pages for people, and what a browser needs to show them. Nothing on them comes from another host. */
 final class PageRoutes {
-    private final Assets assets = new Assets();
-    private final Html html = new Html(assets);
+    private final KnowledgeStore knowledge;
+    private final Assets assets;
+    private final Html html;
+
+    PageRoutes(KnowledgeStore knowledge, Assets assets, Html html) {
+        this.knowledge = knowledge;
+        this.assets = assets;
+        this.html = html;
+    }
 
     void add(RoutesConfig routes) {
         Routes.get(routes, "/assets/{name}", this::asset);
         page(routes, "/guide", new GuidePage(html)::page);
+        new ReadingRoutes(knowledge, html).add(routes);
     }
 
     /** A page at an address. */
@@ -32,22 +40,6 @@ final class PageRoutes {
 
     static void show(Context context, String page) {
         PageHeaders.send(context, page);
-    }
-
-    /** Whether a person looks on, rather than a program: then even what went wrong is a page. */
-    static boolean wantsPage(Context context) {
-        String path = context.path();
-        String accepts = context.header("Accept");
-        return accepts != null && accepts.contains("text/html") && !path.startsWith("/api/") && !path.startsWith("/assets/") && !path.startsWith("/schema/");
-    }
-
-    /** What went wrong, for a person. The query is left alone: it may be what is wrong. */
-    void problem(Context context, Problem problem) {
-        Visit visit = new Visit(context.path(), Map.of(), new Reader(false, locale(context.header("Accept-Language"))));
-        List<String> says = problem.errors().isEmpty() ? List.of(problem.detail()) : problem.errors().stream().map(Fault::says).toList();
-        context.status(problem.status());
-        context.res().addHeader("Vary", "Accept");
-        show(context, html.fault(problem.title(), says, visit));
     }
 
     private void asset(Context context) {
@@ -65,7 +57,7 @@ final class PageRoutes {
     }
 
     /** The language the reader likes best, for the way numbers are written; with a decimal point where none is named. */
-    private static Locale locale(String accepted) {
+    static Locale locale(String accepted) {
         if (accepted == null || accepted.isBlank()) {
             return Locale.UK;
         }

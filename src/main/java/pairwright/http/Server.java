@@ -26,6 +26,8 @@ import pairwright.advice.UnusableQuestion;
 import pairwright.catalogue.Json;
 import pairwright.catalogue.Shown;
 import pairwright.rules.HouseRuleStopped;
+import pairwright.sheet.Assets;
+import pairwright.sheet.Html;
 
 /** The HTTP server. Listens where it is told and nowhere else; stops without cutting a request short. */
 public final class Server implements AutoCloseable {
@@ -50,6 +52,9 @@ public final class Server implements AutoCloseable {
     private Server(KnowledgeStore knowledge, String host, int port, Patience patience) {
         ObjectMapper json = Json.mapper();
         PrometheusMeterRegistry metrics = new PrometheusMeterRegistry(PrometheusConfig.DEFAULT);
+        Assets assets = new Assets();
+        Html html = new Html(assets);
+        Faults faults = new Faults(json, html);
         app = Javalin.create(config -> {
             config.startup.showJavalinBanner = false;
             config.startup.showOldJavalinVersionWarning = false;
@@ -57,12 +62,11 @@ public final class Server implements AutoCloseable {
             config.http.prefer405over404 = true;
             config.router.javaLangErrorHandler((response, broken) -> mistake(response, json, broken));
             config.jsonMapper(new JavalinJackson(json, false));
-            jetty(config, json, host, port, patience);
-            PageRoutes pages = new PageRoutes();
-            problems(config, json, pages);
+            jetty(config, faults, host, port, patience);
+            problems(config, faults);
             timed(config, metrics);
             new Routes(knowledge, json, metrics, patience.bodyMs()).add(config.routes);
-            pages.add(config.routes);
+            new PageRoutes(knowledge, assets, html).add(config.routes);
         });
     }
 
@@ -95,7 +99,7 @@ public final class Server implements AutoCloseable {
         app.stop();
     }
 
-    private void jetty(JavalinConfig config, ObjectMapper json, String host, int port, Patience patience) {
+    private void jetty(JavalinConfig config, Faults faults, String host, int port, Patience patience) {
         config.jetty.addConnector((server, http) -> {
             ServerConnector made = new ServerConnector(server, 1, 1, new HttpConnectionFactory(http));
             made.setHost(host);
@@ -112,31 +116,31 @@ public final class Server implements AutoCloseable {
         config.jetty.modifyServer(server -> {
             server.insertHandler(new GracefulHandler());
             server.setStopTimeout(patience.stopMs());
-            server.setErrorHandler(new ProblemErrorHandler(json));
+            server.setErrorHandler(new ProblemErrorHandler(faults));
         });
     }
 
-    private static void problems(JavalinConfig config, ObjectMapper json, PageRoutes pages) {
-        config.routes.exception(BadRequest.class, (bad, context) -> send(context, json, pages, bad.problem()));
-        config.routes.exception(UnusableQuestion.class, (bad, context) -> send(context, json, pages, Problem.of(400, bad.faults())));
+    private static void problems(JavalinConfig config, Faults faults) {
+        config.routes.exception(BadRequest.class, (bad, context) -> faults.send(context, bad.problem()));
+        config.routes.exception(UnusableQuestion.class, (bad, context) -> faults.send(context, Problem.of(400, bad.faults())));
         // an answer is usually given without that rule; this is for one that could not be, and by now the rule is put aside
-        config.routes.exception(HouseRuleStopped.class, (stopped, context) -> send(context, json, pages, Problem.of(503,
+        config.routes.exception(HouseRuleStopped.class, (stopped, context) -> faults.send(context, Problem.of(503,
                 "House rules failed on this question and were put aside: " + String.join(", ", stopped.ids()) + ". Ask again")));
         config.routes.exception(MethodNotAllowedResponse.class, (bad, context) -> {
             context.header("Allow", bad.getDetails().getOrDefault("availableMethods", "GET"));
-            send(context, json, pages, Problem.of(405, context.method() + " is not taken at " + Shown.of(context.path())
+            faults.send(context, Problem.of(405, context.method() + " is not taken at " + Shown.of(context.path())
                     + ". The addresses and their methods are listed in /openapi.yaml"));
         });
         config.routes.exception(HttpResponseException.class,
-                (bad, context) -> send(context, json, pages, Problem.of(bad.getStatus(), plain(bad.getStatus(), context))));
+                (bad, context) -> faults.send(context, Problem.of(bad.getStatus(), plain(bad.getStatus(), context))));
         config.routes.exception(Exception.class, (broken, context) -> {
             // what Jetty finds wrong with a request while a route reads it, such as a query that is no UTF-8
             if (broken instanceof HttpException bad && bad.getCode() < 500) {
-                send(context, json, pages, Problem.of(bad.getCode(), plain(bad.getCode(), context)));
+                faults.send(context, Problem.of(bad.getCode(), plain(bad.getCode(), context)));
                 return;
             }
             LOG.error("request failed: {} {}", context.method(), context.path(), broken);
-            send(context, json, pages, Problem.of(500, MISTAKE));
+            faults.send(context, Problem.of(500, MISTAKE));
         });
     }
 
@@ -155,20 +159,10 @@ public final class Server implements AutoCloseable {
     private static String plain(int status, Context context) {
         return switch (status) {
             case 400 -> "The address is not well-formed. Write blanks and other special characters as %20 and so on, in UTF-8";
-            case 404 -> "There is nothing at " + Shown.of(context.path()) + ". " + (PageRoutes.wantsPage(context)
-                    ? "Go on from the menu above" : "The addresses are listed in /openapi.yaml");
+            case 404 -> "There is nothing at " + Shown.of(context.path()) + (Faults.wantsPage(context.header("Accept"), context.path())
+                    ? ". Ask, or look in the catalogue" : ". The addresses are listed in /openapi.yaml");
             default -> "The request cannot be taken (status " + status + ")";
         };
-    }
-
-    private static void send(Context context, ObjectMapper json, PageRoutes pages, Problem problem) {
-        if (PageRoutes.wantsPage(context)) {
-            pages.problem(context, problem);
-            return;
-        }
-        context.status(problem.status());
-        context.result(Routes.write(json, problem));
-        context.contentType(Problem.MEDIA_TYPE);
     }
 
     private static void timed(JavalinConfig config, PrometheusMeterRegistry metrics) {

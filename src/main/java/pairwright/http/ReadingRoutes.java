@@ -1,0 +1,42 @@
+package pairwright.http;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.util.function.Function;
+import pairwright.advice.KnowledgeStore;
+import pairwright.sheet.Html;
+import pairwright.sheet.ReadingParts.Page;
+import pairwright.sheet.Readings;
+import pairwright.sheet.Shelf;
+import pairwright.sheet.Visit;
+
+/** The catalogue and the rules to read. */
+final class ReadingRoutes {
+    private final Readings readings;
+
+    ReadingRoutes(KnowledgeStore knowledge, Html html) {
+        readings = new Readings(html, knowledge::current);
+    }
+
+    void add(RoutesConfig routes) {
+        page(routes, "/catalogue", context -> readings.catalogue(visit(context)));
+        for (Shelf shelf : Shelf.values()) {
+            page(routes, "/" + shelf.id(), context -> readings.list(shelf, visit(context)));
+            page(routes, "/" + shelf.id() + "/{id}", context -> readings.entry(shelf, context.pathParam("id"), visit(context)));
+        }
+        page(routes, "/rules", context -> readings.rules(visit(context)));
+        page(routes, "/rules/{id}", context -> readings.rule(context.pathParam("id"), visit(context)));
+    }
+
+    private static void page(RoutesConfig routes, String path, Function<Context, Page> made) {
+        Routes.get(routes, path, context -> {
+            Page page = made.apply(context);
+            context.status(page.status());
+            PageRoutes.show(context, page.html());
+        });
+    }
+
+    private static Visit visit(Context context) {
+        return PageRoutes.visit(context);
+    }
+}

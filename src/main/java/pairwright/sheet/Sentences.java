@@ -1,0 +1,67 @@
+package pairwright.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Collectors;
+import pairwright.rules.UnitNames;
+
+/** The sentence of a rule before anything is filled in. */
+public final class Sentences {
+    private static final Map<String, String> NAMES = Map.ofEntries(
+            Map.entry("mic", "the microphone"), Map.entry("pattern", "pattern"), Map.entry("position", "its place"), Map.entry("source", "the source"),
+            Map.entry("room", "the room"), Map.entry("wanted", "wanted"), Map.entry("why", "the reason of the source\u2019s page"), Map.entry("danger", "what endangers it there"),
+            Map.entry("keepClear", "what must stay free"), Map.entry("first", "the first microphone"), Map.entry("second", "the second microphone"),
+            Map.entry("firstPosition", "the place of the first"), Map.entry("secondPosition", "the place of the second"), Map.entry("technique", "the technique"),
+            Map.entry("care", "the care of the technique"));
+
+    private Sentences() {
+    }
+
+    /** A stretch of a sentence; filled where an answer puts a name or a number of its own. */
+    public record Piece(String text, boolean filled) {
+    }
+
+    static List<Piece> pieces(Desk desk, String says) {
+        List<Piece> pieces = new ArrayList<>();
+        int at = 0;
+        for (int open = says.indexOf('{'); open >= 0; open = says.indexOf('{', at)) {
+            int close = says.indexOf('}', open);
+            if (close < 0) {
+                break;
+            }
+            add(pieces, desk.measures().sentence(says.substring(at, open)), false);
+            String name = says.substring(says.charAt(open + 1) == '-' ? open + 2 : open + 1, close);
+            add(pieces, capitalised(says, open, words(name)), true);
+            at = close + 1;
+        }
+        add(pieces, desk.measures().sentence(says.substring(at)), false);
+        return pieces;
+    }
+
+    /** The same as one text. */
+    static String words(Desk desk, String says) {
+        return pieces(desk, says).stream().map(Piece::text).collect(Collectors.joining());
+    }
+
+    private static void add(List<Piece> pieces, String text, boolean filled) {
+        if (!text.isEmpty()) {
+            pieces.add(new Piece(text, filled));
+        }
+    }
+
+    private static String words(String name) {
+        String known = NAMES.get(name);
+        if (known != null) {
+            return known;
+        }
+        String unit = UnitNames.unitOf(name);
+        return ReadingWords.field(name) + (unit.equals("1") ? "" : " in " + unit);
+    }
+
+    private static String capitalised(String says, int at, String words) {
+        boolean starts = at == 0 || at > 1 && says.charAt(at - 1) == ' ' && ".?!".indexOf(says.charAt(at - 2)) >= 0;
+        return starts ? words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1) : words;
+    }
+}
