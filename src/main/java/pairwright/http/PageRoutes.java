@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.function.Function;
+import pairwright.advice.KnowledgeStore;
 import pairwright.drawing.Reader;
 import pairwright.model.Fault;
 import pairwright.sheet.Assets;
@@ -19,10 +20,16 @@ import pairwright.sheet.Visit;
 final class PageRoutes {
     private final Assets assets = new Assets();
     private final Html html = new Html(assets);
+    private final KnowledgeStore knowledge;
+
+    PageRoutes(KnowledgeStore knowledge) {
+        this.knowledge = knowledge;
+    }
 
     void add(RoutesConfig routes) {
         Routes.get(routes, "/assets/{name}", this::asset);
         page(routes, "/guide", new GuidePage(html)::page);
+        new AskPageRoutes(knowledge::current, html).add(routes);
     }
 
     /** A page at an address. */

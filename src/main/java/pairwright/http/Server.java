@@ -58,7 +58,7 @@ public final class Server implements AutoCloseable {
             config.router.javaLangErrorHandler((response, broken) -> mistake(response, json, broken));
             config.jsonMapper(new JavalinJackson(json, false));
             jetty(config, json, host, port, patience);
-            PageRoutes pages = new PageRoutes();
+            PageRoutes pages = new PageRoutes(knowledge);
             problems(config, json, pages);
             timed(config, metrics);
             new Routes(knowledge, json, metrics, patience.bodyMs()).add(config.routes);
