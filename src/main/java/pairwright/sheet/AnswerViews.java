@@ -129,6 +129,9 @@ final class AnswerViews {
         Set<AnswerView.Link> links = new LinkedHashSet<>();
         if (meant.source() != null) {
             for (Reading reading : asked.otherReadings()) {
+                if (asked.ask().stream().flatMap(ask -> ask.choices().stream()).anyMatch(choice -> choice.id().equals(reading.id()))) {
+                    continue; // it is asked back already
+                }
                 links.add(new AnswerView.Link(reading.name() + (reading.as().equals("source") ? "" : " (" + reading.as() + ")"),
                         chosen(reading.words(), Naming.small(reading.name()), reading.as(), reading.id())));
             }

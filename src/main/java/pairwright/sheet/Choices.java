@@ -2,6 +2,7 @@ package pairwright.sheet;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -21,12 +22,13 @@ final class Choices {
 
     /** All sources by family. */
     static List<Choice.Group> sources(Catalogue catalogue, String chosen) {
-        return grouped(catalogue.sources().values(), source -> named(source.family().id()), Source::id, Source::name, chosen);
+        return grouped(catalogue.sources().values().stream().sorted(Comparator.comparing(Source::family).thenComparing(Source::name)).toList(), source -> named(source.family().id()), Source::id, Source::name, chosen);
     }
 
     /** All types that take sound up, by family. */
     static List<Choice.Group> mics(Catalogue catalogue, String chosen) {
-        return grouped(catalogue.mics().values().stream().filter(MicType::captures).toList(), mic -> family(catalogue, mic.family()), MicType::id,
+        return grouped(catalogue.mics().values().stream().filter(MicType::captures)
+                .sorted(Comparator.comparing(MicType::family).thenComparing(MicType::name)).toList(), mic -> family(catalogue, mic.family()), MicType::id,
                 MicType::name, chosen);
     }
 

@@ -78,6 +78,9 @@ public record FaultView(String path, List<Said> faults, List<Field> fields) {
 
     /** The field a pointer means: the last part of it that is a name. */
     private static String name(String at) {
+        if (label(at) != null) {
+            return at;
+        }
         String[] parts = at.split("/");
         if (at.startsWith("/option/") || at.equals("/option")) {
             return "mic";

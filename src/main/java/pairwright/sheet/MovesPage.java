@@ -35,6 +35,9 @@ public final class MovesPage {
         SetUpQuery setUp = SetUpQuery.read(visit);
         List<Fault> faults = new ArrayList<>(query.faults());
         faults.addAll(setUp.faults());
+        if (visit.first("mic") == null) {
+            faults.add(new Fault("mic", "no microphone is given. " + SetUpQuery.SHAPE));
+        }
         Used used = new Used(knowledge);
         String part = visit.first("part");
         String heard = visit.first("heard");
@@ -48,7 +51,7 @@ public final class MovesPage {
                 view = view(used.last(), query.request(), moves.question(), moves.option(), moves.ruledOut(), moves, visit);
             }
         } catch (UnusableQuestion unusable) {
-            unusable.faults().stream().filter(fault -> setUp.faults().isEmpty() || !fault.at().equals("/option")).forEach(faults::add);
+            unusable.faults().stream().filter(fault -> !fault.at().equals("/option")).forEach(faults::add);
         }
         if (!faults.isEmpty()) {
             return AskPage.fault(html, visit, faults, part);

@@ -12,7 +12,8 @@ import pairwright.drawing.Drawing;
  * @param techniqueName name of the technique; null for one microphone
  * @param techniqueHref its page; null for one microphone
  * @param score the sum of the points
- * @param cautions gravest first
+ * @param cautions what can harm a person, gear or a take, gravest first
+ * @param notes what is good to know
  * @param mics one or two
  * @param both what the two do together; empty for one
  * @param above seen from above
@@ -34,6 +35,7 @@ public record OptionView(
         String techniqueHref,
         String score,
         List<CautionView> cautions,
+        List<CautionView> notes,
         List<Mic> mics,
         List<Figure> both,
         Drawing above,

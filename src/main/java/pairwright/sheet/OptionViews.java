@@ -76,7 +76,7 @@ final class OptionViews {
         Drawing sum = SumDrawing.of(catalogue, question, option, key + "-sum", reader);
         return new OptionView(key, option.rank(), words.title(option), pair ? option.techniqueName() : null,
                 pair ? visit.to("/techniques/" + option.technique()) : null, Points.score(option.score(), reader),
-                option.cautions().stream().map(caution -> caution(caution, pair)).toList(), mics, both(option),
+                cautions(option, pair, false), cautions(option, pair, true), mics, both(option),
                 SetUpDrawing.fromAbove(catalogue, question, option, key + "-above", reader),
                 SetUpDrawing.fromSide(catalogue, question, option, key + "-side", reader),
                 PointsDrawing.of(catalogue, question, option, key + "-points", reader),
@@ -93,6 +93,10 @@ final class OptionViews {
         }
         return "Comes first in " + Math.round(sure.firstShare() * 100) + " of 100 draws, among the first three in "
                 + Math.round(sure.firstThreeShare() * 100) + ".";
+    }
+
+    private List<OptionView.CautionView> cautions(Option option, boolean pair, boolean notes) {
+        return option.cautions().stream().filter(caution -> notes == (caution.severity() == Severity.NOTE)).map(caution -> caution(caution, pair)).toList();
     }
 
     OptionView.CautionView caution(Caution caution, boolean pair) {
@@ -122,7 +126,7 @@ final class OptionViews {
     }
 
     private static String who(int mic, boolean pair) {
-        return !pair ? "" : mic == 0 ? "both" : "mic " + mic;
+        return pair && mic > 0 ? "mic " + mic : "";
     }
 
     private OptionView.Mic mic(Option option, int index, boolean pair) {

@@ -25,7 +25,6 @@ import java.util.List;
  * @param circumstances what else is said
  * @param techniques with an empty one first
  * @param options how many are shown
- * @param moreOpen whether anything of the second half is set
  */
 public record Parts(
         String words,
@@ -47,8 +46,12 @@ public record Parts(
         List<Kept> types,
         List<Choice> circumstances,
         List<List<Choice>> techniques,
-        List<Choice> options,
-        boolean moreOpen) {
+        List<Choice> options) {
+
+    /** Whether any of them is chosen. */
+    public boolean anyChosen(List<Choice> choices) {
+        return choices.stream().anyMatch(Choice::chosen);
+    }
 
     /**
      * A type that is asked for or shut out.

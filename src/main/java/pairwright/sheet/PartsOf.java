@@ -65,9 +65,7 @@ final class PartsOf {
                 Choices.of(vocabulary.circumstances(), Vocabulary.Circumstance::id, Vocabulary.Circumstance::name, meant.circumstances()),
                 oneEach(Choices.of(catalogue.techniques().values(), Technique::id, Technique::name, List.of()), meant.techniques(), "Whichever is best"),
                 IntStream.rangeClosed(1, MOST_OPTIONS).mapToObj(count -> new Choice(Integer.toString(count), Integer.toString(count),
-                        count == meant.options())).toList(),
-                !limits.equals(Limits.NONE) || !meant.neighbours().isEmpty() || !meant.circumstances().isEmpty() || !meant.techniques().isEmpty()
-                        || !meant.wishes().isEmpty());
+                        count == meant.options())).toList());
     }
 
     static String wayName(Vocabulary vocabulary, String id) {

@@ -55,7 +55,7 @@ public final class SetUpPage {
                         List.of(new Param("option", Integer.toString(option.rank()))), visit);
             }
         } catch (UnusableQuestion unusable) {
-            unusable.faults().stream().filter(fault -> setUp.faults().isEmpty() || !fault.at().equals("/option")).forEach(faults::add);
+            unusable.faults().stream().filter(fault -> !fault.at().equals("/option")).forEach(faults::add);
         }
         return faults.isEmpty() ? new Page(200, page) : AskPage.fault(html, visit, faults, null);
     }

@@ -19,7 +19,7 @@ import pairwright.model.Word;
  */
 record SetUpQuery(Setup setup, List<Fault> faults) {
     private static final int FIELDS = 5;
-    private static final String SHAPE = "Write type,pattern,position,metres,degrees, such as long-ribbon,figure-8,bell-to-keys,0.45,0";
+    static final String SHAPE = "Write type,pattern,position,metres,degrees, such as long-ribbon,figure-8,bell-to-keys,0.45,0";
 
     static SetUpQuery read(Visit visit) {
         List<Fault> faults = new ArrayList<>();
