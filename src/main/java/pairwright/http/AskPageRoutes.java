@@ -35,7 +35,7 @@ final class AskPageRoutes {
     }
 
     private static void show(Context context, Page page) {
-        PageRoutes.show(context, page.content());
         context.status(page.status());
+        PageRoutes.show(context, page.content());
     }
 }

@@ -65,7 +65,7 @@ final class Altered {
     private Request limit(String field, String to) {
         Limits old = request.limits() == null ? Limits.NONE : request.limits();
         List<String> lifted = to.isEmpty() ? Stream.concat(request.lifted().stream(), Stream.of(field)).distinct().toList() : request.lifted();
-        Double number = to.isEmpty() ? null : Typed.number(to);
+        Double number = to.isEmpty() ? null : Double.valueOf(to);
         Limits limits = switch (field) {
             case "mics" -> new Limits(number == null ? null : Integer.valueOf(number.intValue()), old.phantom(), old.preampGainDb(), old.preampNoiseDbu(),
                     old.onlyFamilies(), old.withoutFamilies(), old.onlyMicTypes(), old.withoutMicTypes());

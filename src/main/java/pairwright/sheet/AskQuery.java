@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import pairwright.catalogue.Shown;
@@ -27,6 +28,7 @@ record AskQuery(Request request, List<Fault> faults) {
     static final String NONE = "none";
     static final String ANY = "any";
     private static final int MOST_VALUES = 100;
+    static final Pattern WHOLE = Pattern.compile("-?\\d{1,9}");
 
     /** The fields and what people call them, in the order of an address. */
     static final Map<String, String> FIELDS = fields();
@@ -76,8 +78,8 @@ record AskQuery(Request request, List<Fault> faults) {
         if (request.neighbours() != null) {
             for (Neighbour neighbour : request.neighbours()) {
                 add(query, "near", neighbour.source());
-                add(query, "nearDistance", Lengths.written(neighbour.distanceM()));
-                add(query, "nearDegrees", Typed.plain(neighbour.angleDegrees()));
+                add(query, "nearDistance", Param.metres(neighbour.distanceM()));
+                add(query, "nearDegrees", Param.number(neighbour.angleDegrees()));
             }
             if (request.neighbours().isEmpty()) {
                 add(query, "near", NONE);
@@ -87,8 +89,8 @@ record AskQuery(Request request, List<Fault> faults) {
         List<String> lifted = request.lifted();
         single(query, "mics", limits.mics() == null ? null : limits.mics().toString(), lifted.contains("mics"));
         single(query, "phantom", limits.phantom() == null ? null : limits.phantom() ? "yes" : "no", lifted.contains("phantom"));
-        single(query, "gain", limits.preampGainDb() == null ? null : Typed.plain(limits.preampGainDb()), lifted.contains("preampGainDb"));
-        single(query, "noise", limits.preampNoiseDbu() == null ? null : Typed.plain(limits.preampNoiseDbu()), lifted.contains("preampNoiseDbu"));
+        single(query, "gain", limits.preampGainDb() == null ? null : Param.number(limits.preampGainDb()), lifted.contains("preampGainDb"));
+        single(query, "noise", limits.preampNoiseDbu() == null ? null : Param.number(limits.preampNoiseDbu()), lifted.contains("preampNoiseDbu"));
         several(query, "only", limits.onlyFamilies(), lifted.contains("onlyFamilies"), Word::id);
         several(query, "without", limits.withoutFamilies(), lifted.contains("withoutFamilies"), Word::id);
         several(query, "onlyType", limits.onlyMicTypes(), lifted.contains("onlyMicTypes"), id -> id);
@@ -227,14 +229,10 @@ record AskQuery(Request request, List<Fault> faults) {
         private Neighbour neighbour(String source, int row) {
             String distance = at("nearDistance", row);
             String degrees = at("nearDegrees", row);
-            Double distanceM = distance == null ? null : Lengths.metres(distance, visit.reader().imperial());
-            Double angleDegrees = degrees == null ? Double.valueOf(90) : Typed.number(degrees, "degrees", "degree", "\u00b0");
-            if (distanceM == null) {
-                fault("nearDistance", (distance == null ? "it is not said how far the neighbour \"" + Shown.of(source) + "\" is"
-                        : "\"" + Shown.of(distance) + "\" is no distance") + ". Write it like 3 m, 80 cm, 10 ft or 30 in");
-            }
-            if (angleDegrees == null) {
-                fault("nearDegrees", "\"" + Shown.of(degrees) + "\" is no angle. Write degrees from 0 (behind the source) to 180 (behind the microphone)");
+            Double distanceM = distance == null ? null : typed("nearDistance", distance, visit.reader().imperial() ? "ft" : "m");
+            Double angleDegrees = degrees == null ? Double.valueOf(90) : typed("nearDegrees", degrees, "degrees");
+            if (distance == null) {
+                fault("nearDistance", "it is not said how far the neighbour \"" + Shown.of(source) + "\" is. Give a length such as 3 m or 10 ft");
             }
             return new Neighbour(source, distanceM == null ? 1 : distanceM, angleDegrees == null ? 90 : angleDegrees);
         }
@@ -246,21 +244,25 @@ record AskQuery(Request request, List<Fault> faults) {
 
         private Integer whole(String name) {
             String text = single(name);
-            Double number = text == null ? null : Typed.number(text);
-            if (text != null && (number == null || number != Math.rint(number))) {
-                fault(name, "\"" + Shown.of(text) + "\" is no whole number. Write digits, such as 2");
+            if (text != null && !WHOLE.matcher(text).matches()) {
+                fault(name, "\"" + Shown.of(text) + "\" is no whole number. Give digits, such as 2");
                 return null;
             }
-            return number == null ? null : number.intValue();
+            return text == null ? null : Integer.valueOf(text);
         }
 
         private Double number(String name, String unit) {
             String text = single(name);
-            Double number = text == null ? null : Typed.number(text, unit);
-            if (text != null && number == null) {
-                fault(name, "\"" + Shown.of(text) + "\" is no number of " + unit + ". Write it like 60 or 2,5");
+            return text == null ? null : typed(name, text, unit);
+        }
+
+        private Double typed(String name, String text, String unit) {
+            Typed typed = Typed.parse(text, unit, visit.reader());
+            if (typed.fault() != null) {
+                fault(name, typed.fault());
+                return null;
             }
-            return number;
+            return typed.number().getAsDouble();
         }
 
         private Boolean yesOrNo(String name) {

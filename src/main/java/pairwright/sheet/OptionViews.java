@@ -112,7 +112,7 @@ final class OptionViews {
     }
 
     private OptionView.Figure value(Value value) {
-        return new OptionView.Figure(named(value.name()), reader.sentence(Figure.forPeople(value.value(), value.unit())));
+        return new OptionView.Figure(named(value.name()), reader.value(value.value(), value.unit()));
     }
 
     /** The name of a number without its unit: "toneMissDb" is "tone miss". */
@@ -159,7 +159,7 @@ final class OptionViews {
 
     private void add(List<OptionView.Figure> figures, String name, Double value, String unit) {
         if (value != null) {
-            figures.add(new OptionView.Figure(name, reader.sentence(Figure.forPeople(value, unit)).replace('-', '\u2212')));
+            figures.add(new OptionView.Figure(name, reader.value(value, unit).replace('-', '\u2212')));
         }
     }
 
@@ -195,11 +195,11 @@ final class OptionViews {
         }
         if (together.firstNullHz() != null) {
             figures.add(new OptionView.Figure("Apart in time", reader.number(together.delayMs(), 2) + " ms"));
-            figures.add(new OptionView.Figure("First null of the sum", reader.sentence(Figure.forPeople(together.firstNullHz(), "Hz"))));
-            figures.add(new OptionView.Figure("Ripple of the sum", reader.sentence(Figure.forPeople(together.rippleDb(), "dB"))));
+            figures.add(new OptionView.Figure("First null of the sum", reader.frequency(together.firstNullHz())));
+            figures.add(new OptionView.Figure("Ripple of the sum", reader.value(together.rippleDb(), "dB")));
         }
         if (together.contrastDb() >= 0.5) {
-            figures.add(new OptionView.Figure("Contrast in tone", reader.sentence(Figure.forPeople(together.contrastDb(), "dB"))));
+            figures.add(new OptionView.Figure("Contrast in tone", reader.value(together.contrastDb(), "dB")));
         }
         return figures;
     }

@@ -1,5 +1,6 @@
 package pairwright.sheet;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -14,6 +15,16 @@ public record Param(String name, String value) {
             before = '&';
         }
         return address.toString();
+    }
+
+    /** A number as short as it can be written and read again exactly, with a point. */
+    static String number(double value) {
+        return value == Math.rint(value) && Math.abs(value) < 1e9 ? Long.toString((long) value) : new BigDecimal(Double.toString(value)).toPlainString();
+    }
+
+    /** A length in metres and with the unit, so that it means the same to every reader. */
+    static String metres(double metres) {
+        return number(metres) + "m";
     }
 
     /** One list after the other. */

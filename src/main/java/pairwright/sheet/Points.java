@@ -22,6 +22,6 @@ final class Points {
 
     private static String text(double number, Reader reader) {
         String plain = BigDecimal.valueOf(number + 0.0).setScale(2, RoundingMode.HALF_EVEN).toPlainString();
-        return plain.replace('.', java.text.DecimalFormatSymbols.getInstance(reader.locale()).getDecimalSeparator());
+        return plain.replace('.', reader.decimalSign());
     }
 }

@@ -1,8 +1,6 @@
 package pairwright.sheet;
 
 import java.time.LocalDate;
-import java.time.format.DateTimeFormatter;
-import java.time.format.FormatStyle;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -61,7 +59,7 @@ public final class SetUpPage {
     }
 
     private static Option option(Answer answer, String named, List<Fault> faults) {
-        Double rank = named == null ? Double.valueOf(1) : Typed.number(named);
+        Integer rank = named == null ? Integer.valueOf(1) : AskQuery.WHOLE.matcher(named).matches() ? Integer.valueOf(named) : null;
         Option found = rank == null ? null : answer.options().stream().filter(option -> option.rank() == rank).findFirst().orElse(null);
         if (found == null) {
             faults.add(new Fault("option", (named == null ? "there is no option" : "there is no option \"" + Shown.of(named) + "\"")
@@ -77,7 +75,7 @@ public final class SetUpPage {
         List<String> fetch = new ArrayList<>();
         option.mics().forEach(mic -> fetch(now.catalogue().mics().get(mic.micType()), mic, reader, fetch));
         String words = QuestionWords.of(now.catalogue(), question.meant(), reader);
-        String date = DateTimeFormatter.ofLocalizedDate(FormatStyle.LONG).withLocale(reader.locale()).format(LocalDate.now());
+        String date = reader.date(LocalDate.now());
         return html.fill("set-up.jte", Map.of("shell", html.shell("Set-up: " + words, "ask", visit), "view",
                 new SetUpView(words, question.words(), date, view, fetch, now.catalogue().sources().get(question.meant().source()).care().stream()
                         .map(reader::sentence).toList(), visit.to(Param.address("/", query)), visit.to(Param.address("/set-up", Param.joined(query, which))))));

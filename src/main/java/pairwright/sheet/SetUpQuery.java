@@ -19,6 +19,7 @@ import pairwright.model.Word;
  */
 record SetUpQuery(Setup setup, List<Fault> faults) {
     private static final int FIELDS = 5;
+    private static final java.util.regex.Pattern NUMBER = java.util.regex.Pattern.compile("-?\\d{1,9}(\\.\\d{1,25})?");
     static final String SHAPE = "Write type,pattern,position,metres,degrees, such as long-ribbon,figure-8,bell-to-keys,0.45,0";
 
     static SetUpQuery read(Visit visit) {
@@ -37,8 +38,8 @@ record SetUpQuery(Setup setup, List<Fault> faults) {
     private static Setup.Put put(String mic, List<Fault> faults) {
         String[] parts = mic.split(",", -1);
         Pattern pattern = parts.length < 2 ? null : pattern(parts[1].strip());
-        Double distanceM = parts.length < FIELDS ? null : Typed.number(parts[3]);
-        Double aimDegrees = parts.length < FIELDS ? null : Typed.number(parts[4]);
+        Double distanceM = parts.length < FIELDS ? null : number(parts[3]);
+        Double aimDegrees = parts.length < FIELDS ? null : number(parts[4]);
         if (parts.length != FIELDS || distanceM == null || aimDegrees == null) {
             faults.add(new Fault("mic", "\"" + Shown.of(mic) + "\" is no microphone as it stands. " + SHAPE));
             return null;
@@ -51,6 +52,10 @@ record SetUpQuery(Setup setup, List<Fault> faults) {
         return new Setup.Put(parts[0].strip(), pattern, parts[2].strip(), distanceM, aimDegrees);
     }
 
+    private static Double number(String text) {
+        return NUMBER.matcher(text.strip()).matches() ? Double.valueOf(text.strip()) : null;
+    }
+
     static Pattern pattern(String id) {
         return Stream.of(Pattern.values()).filter(one -> one.id().equals(id)).findFirst().orElse(null);
     }
@@ -59,8 +64,8 @@ record SetUpQuery(Setup setup, List<Fault> faults) {
     static List<Param> written(Setup setup) {
         List<Param> query = new ArrayList<>();
         for (Setup.Put mic : setup.mics()) {
-            query.add(new Param("mic", String.join(",", mic.micType(), mic.pattern().id(), mic.position(), Typed.plain(mic.distanceM()),
-                    Typed.plain(mic.aimDegrees() == null ? 0 : mic.aimDegrees()))));
+            query.add(new Param("mic", String.join(",", mic.micType(), mic.pattern().id(), mic.position(), Param.number(mic.distanceM()),
+                    Param.number(mic.aimDegrees() == null ? 0 : mic.aimDegrees()))));
         }
         if (setup.mics().size() > 1) {
             query.add(new Param("pair", setup.technique()));

@@ -141,7 +141,7 @@ class AskPagesTest {
     void everythingThatIsWrongIsSaidAtOnceAndEveryFieldIsKeptAsItWasTyped() {
         Markup page = page("/?words=%3Cb%3Esnare&mics=0&gain=abc&near=kit&nearDistance=x&room=barm&phantom=maybe&options=2.5&only=woods", 400);
         String faults = page.id("faults").text();
-        for (String part : List.of("mics must be 1 to 32, but was 0", "\"abc\" is no number", "\"x\" is no distance", "no source \"kit\". Maybe drum-kit",
+        for (String part : List.of("mics must be 1 to 32, but was 0", "\"abc\" is no number", "\"x\" is no number", "no source \"kit\". Maybe drum-kit",
                 "no room \"barm\". Maybe barn", "\"maybe\" is neither yes nor no", "\"2.5\" is no whole number", "no family \"woods\"")) {
             assertTrue(faults.contains(part), part + " in " + faults);
         }
