@@ -13,7 +13,6 @@ import pairwright.model.MoveKind;
 import pairwright.model.Moves;
 import pairwright.model.Option;
 import pairwright.model.Remedy;
-import pairwright.model.RuledOut;
 import pairwright.model.Severity;
 import pairwright.model.Source;
 
@@ -71,7 +70,8 @@ final class MovesCase {
             }
         }
         List<Moves.Move> moves = chosen(all);
-        return new Moves(Advisor.asked(meaning, scene), complaint.id(), complaint.name(), complaint.says(), option, ruledOut(), moves,
+        return new Moves(Advisor.asked(meaning, scene), complaint.id(), complaint.name(), complaint.says(), option,
+                SetUpJudge.ruledOut(base.candidate(), scene, now), moves,
                 new MoveNotes(complaint, base).of(moves, gauge.of(base, finder.order().get(0))), now.rules().version(), now.catalogue().version());
     }
 
@@ -91,19 +91,6 @@ final class MovesCase {
         }
         chosen.sort(Comparator.comparingInt(all::indexOf));
         return List.copyOf(chosen);
-    }
-
-    /** What the rules forbid of the set-up as it stands: it is told, and moved all the same. */
-    private List<RuledOut> ruledOut() {
-        List<RuledOut> out = new ArrayList<>();
-        Candidate candidate = base.candidate();
-        List<Judged> judged = candidate.isSingle() ? List.of(candidate.first()) : List.of(candidate.first(), candidate.second());
-        for (Judged one : judged) {
-            one.findings().stream().filter(WhyNotCase::rulesOut).forEach(finding -> out.add(new RuledOut(one.placed().mic().id(),
-                    one.placed().pattern(), one.placed().position().id(), finding.rule().id(), now.rules().says(finding, scene.setting()),
-                    finding.values())));
-        }
-        return out.stream().distinct().toList();
     }
 
     /** Whether it is a move for this source, these microphones, and what is beside them. */

@@ -85,7 +85,7 @@ final class Questions {
                 chosen(request.dynamics(), said.dynamics()),
                 request.room() != null ? request.room() : said.room(),
                 chosen(request.character(), said.character()),
-                merged(request.limits(), said.limits()),
+                merged(request.limits(), lifted(said.limits(), request.lifted())),
                 chosen(request.neighbours(), said.neighbours()),
                 chosen(request.circumstances(), said.circumstances()),
                 chosen(request.techniques(), said.techniques()),
@@ -134,6 +134,19 @@ final class Questions {
     private static void replace(List<Reading> readings, String as, List<String> ids, Function<String, String> name) {
         readings.removeIf(reading -> reading.as().equals(as));
         ids.forEach(id -> readings.add(new Reading("", as, id, name.apply(id))));
+    }
+
+    /** What the words set, less what was lifted. */
+    private static Limits lifted(Limits said, List<String> lifted) {
+        return lifted.isEmpty() ? said : new Limits(
+                lifted.contains("mics") ? null : said.mics(),
+                lifted.contains("phantom") ? null : said.phantom(),
+                lifted.contains("preampGainDb") ? null : said.preampGainDb(),
+                lifted.contains("preampNoiseDbu") ? null : said.preampNoiseDbu(),
+                lifted.contains("onlyFamilies") ? null : said.onlyFamilies(),
+                lifted.contains("withoutFamilies") ? null : said.withoutFamilies(),
+                lifted.contains("onlyMicTypes") ? null : said.onlyMicTypes(),
+                lifted.contains("withoutMicTypes") ? null : said.withoutMicTypes());
     }
 
     private static Limits merged(Limits given, Limits said) {

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.function.Function;
+import java.util.regex.Pattern;
 import pairwright.advice.KnowledgeStore;
 import pairwright.drawing.Reader;
 import pairwright.sheet.Assets;
@@ -17,6 +18,8 @@ import pairwright.sheet.Visit;
 
 /** The pages for people, and what a browser needs to show them. Nothing on them comes from another host. */
 final class PageRoutes {
+    private static final Pattern CONTROL = Pattern.compile("\\p{Cc}");
+
     private final KnowledgeStore knowledge;
     private final Assets assets;
     private final Html html;
@@ -52,7 +55,9 @@ final class PageRoutes {
     }
 
     static Visit visit(Context context) {
-        Map<String, List<String>> query = new LinkedHashMap<>(context.queryParamMap());
+        Map<String, List<String>> query = new LinkedHashMap<>();
+        // a page can show no control character, and no field has a use for one
+        context.queryParamMap().forEach((name, values) -> query.put(name, values.stream().map(value -> CONTROL.matcher(value).replaceAll(" ")).toList()));
         return new Visit(context.path(), query, new Reader("imperial".equals(context.queryParam("units")), locale(context.header("Accept-Language"))));
     }
 

@@ -8,6 +8,7 @@ import java.util.List;
  *
  * @param options how many options are wanted, 1 to 6; null for three
  * @param wishes families that would be welcome, in order; null for those of the words
+ * @param lifted limits of the words that no longer hold, by the names of their fields in {@link Limits}; empty for none
  * @param draws how often levels, rooms and types are drawn anew to see how sure the answer is, 0 to 1000; null for not at all
  */
 public record Request(
@@ -25,9 +26,21 @@ public record Request(
         OffsetDateTime from,
         OffsetDateTime until,
         List<MicFamily> wishes,
+        List<String> lifted,
         Integer draws) {
     /** How often is enough to tell one in two from two in three, and soon done. */
     public static final int USUAL_DRAWS = 200;
+
+    public Request {
+        lifted = lifted == null ? List.of() : List.copyOf(lifted);
+    }
+
+    /** With the limits of the words. */
+    public Request(String words, String source, List<String> ways, List<String> dynamics, String room, List<String> character, Limits limits,
+            List<Neighbour> neighbours, List<String> circumstances, List<String> techniques, Integer options, OffsetDateTime from,
+            OffsetDateTime until, List<MicFamily> wishes, Integer draws) {
+        this(words, source, ways, dynamics, room, character, limits, neighbours, circumstances, techniques, options, from, until, wishes, null, draws);
+    }
 
     /** With the wishes of the words. */
     public Request(String words, String source, List<String> ways, List<String> dynamics, String room, List<String> character, Limits limits,
@@ -39,7 +52,7 @@ public record Request(
     /** The same, with how often to draw. */
     public Request withDraws(int times) {
         return new Request(words, source, ways, dynamics, room, character, limits, neighbours, circumstances, techniques, options, from, until, wishes,
-                times);
+                lifted, times);
     }
 
     /** Only a sentence. */

@@ -1,0 +1,71 @@
+package pairwright.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Supplier;
+import pairwright.advice.Advisor;
+import pairwright.advice.Knowledge;
+import pairwright.advice.UnusableQuestion;
+import pairwright.model.Answer;
+import pairwright.model.Fault;
+import pairwright.model.Request;
+
+/** Where one asks, and the answer. Safe to share between threads. */
+public final class AskPage {
+    private static final List<String> EXAMPLES = List.of("Brushed snare, small room", "Tenor saxophone, dark, next to the drums",
+            "Singer with acoustic guitar, one player, intimate", "Upright piano in stereo, no phantom power");
+
+    private final Supplier<Knowledge> knowledge;
+    private final Html html;
+
+    public AskPage(Supplier<Knowledge> knowledge, Html html) {
+        this.knowledge = knowledge;
+        this.html = html;
+    }
+
+    /**
+     * The page, or with {@code part=answer} what changes on it when a part of the question is edited, or with {@code part=sure} how sure the
+     * answer is.
+     *
+     * @return 200, or 400 with every fault and every field as it was typed
+     */
+    public Page page(Visit visit) {
+        String part = visit.first("part");
+        if (AskQuery.FIELDS.keySet().stream().allMatch(name -> visit.first(name) == null)) {
+            return new Page(200, html.fill("ask.jte", Map.of("shell", html.shell("What do you record?", "ask", visit), "examples", examples(visit))));
+        }
+        AskQuery query = AskQuery.read(visit);
+        Used used = new Used(knowledge);
+        List<Fault> faults = new ArrayList<>(query.faults());
+        Answer answer = null;
+        try {
+            answer = new Advisor(used).ask("sure".equals(part) ? query.request().withDraws(Request.USUAL_DRAWS) : query.request());
+        } catch (UnusableQuestion unusable) {
+            faults.addAll(unusable.faults());
+        }
+        if (!faults.isEmpty()) {
+            return fault(html, visit, faults, part);
+        }
+        AnswerView view = AnswerViews.of(used.last(), query.request(), answer, visit);
+        if ("sure".equals(part)) {
+            return new Page(200, html.fill("sure.jte", Map.of("answer", view)));
+        }
+        if ("answer".equals(part)) {
+            return new Page(200, html.fill("answer-part.jte", Map.of("answer", view, "visit", visit)));
+        }
+        return new Page(200, html.fill("answer.jte", Map.of("shell", html.shell(view.heading(), "ask", visit), "answer", view)));
+    }
+
+    private static List<AnswerView.Link> examples(Visit visit) {
+        return EXAMPLES.stream().map(words -> new AnswerView.Link(words, visit.to(Param.address("/", List.of(new Param("words", words)))))).toList();
+    }
+
+    /** What is wrong with a question, as a page or as the part of one. */
+    static Page fault(Html html, Visit visit, List<Fault> faults, String part) {
+        FaultView view = FaultView.of(visit, faults);
+        return new Page(400, part == null
+                ? html.fill("ask-fault.jte", Map.of("shell", html.shell("This cannot be asked as it is", "ask", visit), "fault", view))
+                : html.fill("fault-part.jte", Map.of("fault", view)));
+    }
+}

@@ -1,0 +1,91 @@
+package pairwright.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Supplier;
+import pairwright.advice.Knowledge;
+import pairwright.advice.MoveFinder;
+import pairwright.advice.SetUpJudge;
+import pairwright.advice.UnusableQuestion;
+import pairwright.drawing.Reader;
+import pairwright.model.Answer;
+import pairwright.model.Complaint;
+import pairwright.model.Fault;
+import pairwright.model.Moves;
+import pairwright.model.MovesRequest;
+import pairwright.model.Option;
+import pairwright.model.Request;
+import pairwright.model.RuledOut;
+import pairwright.model.Setup;
+
+/** A set-up as it stands, and what to move when something is heard that is not wanted. Safe to share between threads. */
+public final class MovesPage {
+    private final Supplier<Knowledge> knowledge;
+    private final Html html;
+
+    public MovesPage(Supplier<Knowledge> knowledge, Html html) {
+        this.knowledge = knowledge;
+        this.html = html;
+    }
+
+    /** The page, or with {@code part=moves} the moves alone. Without {@code heard} it shows the set-up as it stands. */
+    public Page page(Visit visit) {
+        AskQuery query = AskQuery.read(visit);
+        SetUpQuery setUp = SetUpQuery.read(visit);
+        List<Fault> faults = new ArrayList<>(query.faults());
+        faults.addAll(setUp.faults());
+        if (visit.first("mic") == null) {
+            faults.add(new Fault("mic", "no microphone is given. " + SetUpQuery.SHAPE));
+        }
+        Used used = new Used(knowledge);
+        String part = visit.first("part");
+        String heard = visit.first("heard");
+        MovesView view = null;
+        try {
+            if (heard == null) {
+                SetUpJudge.Judgement judged = new SetUpJudge(used).judge(query.request(), setUp.setup());
+                view = view(used.last(), query.request(), judged.question(), judged.option(), judged.ruledOut(), null, visit);
+            } else {
+                Moves moves = new MoveFinder(used).find(new MovesRequest(query.request(), setUp.setup(), heard));
+                view = view(used.last(), query.request(), moves.question(), moves.option(), moves.ruledOut(), moves, visit);
+            }
+        } catch (UnusableQuestion unusable) {
+            unusable.faults().stream().filter(fault -> !fault.at().equals("/option")).forEach(faults::add);
+        }
+        if (!faults.isEmpty()) {
+            return AskPage.fault(html, visit, faults, part);
+        }
+        return new Page(200, part != null ? html.fill("moves-part.jte", Map.of("view", view))
+                : html.fill("moves.jte", Map.of("shell", html.shell(view.heading(), "ask", visit), "view", view)));
+    }
+
+    private static MovesView view(Knowledge now, Request asked, Answer.Asked question, Option option, List<RuledOut> ruledOut, Moves moves, Visit visit) {
+        Reader reader = visit.reader();
+        Request request = AnswerViews.shortest(now, asked, question.meant());
+        List<Param> query = AskQuery.written(request);
+        List<Param> hidden = AnswerViews.hidden(query, reader);
+        OptionViews views = new OptionViews(now, question.meant(), visit, hidden);
+        Setup stands = Setup.of(option);
+        OptionView shown = views.of(option, "now", visit.to(Param.address("/set-up", Param.joined(query, SetUpQuery.written(stands)))));
+        List<MovesView.Move> list = new ArrayList<>();
+        if (moves != null) {
+            boolean pair = option.mics().size() > 1;
+            for (Moves.Move move : moves.moves()) {
+                boolean stays = move.option() == null || Setup.of(move.option()).equals(stands);
+                list.add(new MovesView.Move(Choices.named(move.by().id()), pair && move.mic() > 0 ? "mic " + move.mic() : "", reader.sentence(move.says()),
+                        reader.sentence(move.why()), reader.sentence(move.change()), reader.sentence(move.effect()),
+                        move.scorePoints() == null ? "" : Points.signed(move.scorePoints(), reader),
+                        move.newCautions().stream().map(caution -> views.caution(caution, pair)).toList(),
+                        stays ? null : visit.to(Param.address("/moves", Param.joined(query, SetUpQuery.written(Setup.of(move.option())))))));
+            }
+        }
+        String heading = moves == null ? "Set up like this" : "It sounds: " + pairwright.model.Naming.small(moves.name());
+        return new MovesView(heading, QuestionWords.of(now.catalogue(), question.meant(), reader), visit.to(Param.address("/", query)),
+                moves == null ? "" : reader.sentence(moves.says()), moves != null, list,
+                moves == null ? List.of() : moves.notes().stream().map(reader::sentence).toList(), shown,
+                ruledOut.stream().map(out -> AnswerViews.out(out, now.catalogue(), visit)).toList(),
+                Choices.of(now.catalogue().complaints().values(), Complaint::id, Complaint::name, moves == null ? List.of() : List.of(moves.heard())),
+                visit.to(Param.address("/moves", Param.joined(query, SetUpQuery.written(stands)))));
+    }
+}

@@ -1,0 +1,140 @@
+package pairwright.sheet;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import pairwright.drawing.Reader;
+import pairwright.model.Address;
+import pairwright.model.Arrangement;
+import pairwright.model.Catalogue;
+import pairwright.model.MicFamily;
+import pairwright.model.Mount;
+import pairwright.model.Naming;
+import pairwright.model.Neighbour;
+import pairwright.model.Option;
+import pairwright.model.Placement;
+import pairwright.model.Question;
+import pairwright.model.Source;
+import pairwright.model.Technique;
+
+/** How microphones are set up, in words. */
+final class SetUpWords {
+    /** A null this near a neighbour is on it, as far as anybody can aim by eye. */
+    private static final double ON_IT_DEGREES = 15;
+
+    private final Catalogue catalogue;
+    private final Question question;
+    private final Reader reader;
+
+    SetUpWords(Catalogue catalogue, Question question, Reader reader) {
+        this.catalogue = catalogue;
+        this.question = question;
+        this.reader = reader;
+    }
+
+    /** The types of an option, and how they relate. */
+    String title(Option option) {
+        String first = option.mics().get(0).name();
+        if (option.mics().size() == 1) {
+            return first;
+        }
+        String second = option.mics().get(1).name();
+        if (first.equals(second)) {
+            return "Two of " + Naming.small(shortName(first));
+        }
+        boolean alike = shortName(first).equals(shortName(second)); // then what stands behind the comma tells them apart
+        return (alike ? first : shortName(first)) + " and " + Naming.small(alike ? second : shortName(second));
+    }
+
+    private static String shortName(String name) {
+        int comma = name.indexOf(',');
+        return comma < 0 ? name : name.substring(0, comma);
+    }
+
+    /** Behind the name of a type: place, pattern, distance, aim, null, what holds it, power. */
+    String line(Option option, int index) {
+        Placement mic = option.mics().get(index);
+        List<String> set = new ArrayList<>();
+        if (!wired(mic)) {
+            if (!mic.name().endsWith(", " + mic.pattern().id())) {
+                set.add(mic.pattern().id());
+            }
+            set.add(reader.distance(mic.distanceM()));
+        }
+        set.add(Naming.small(reader.sentence(mic.positionName())));
+        if (!wired(mic)) {
+            set.add(aim(option, index));
+            String nulled = nulled(option, index);
+            if (!nulled.isEmpty()) {
+                set.add(nulled);
+            }
+        }
+        String held = held(mic.mount());
+        if (!held.isEmpty()) {
+            set.add(held);
+        }
+        set.add(mic.phantom() ? "phantom on" : "phantom off");
+        if (mic.pad()) {
+            set.add(Math.round(mic.padDb()) + " dB pad in");
+        }
+        if (mic.invertPolarity()) {
+            set.add("polarity inverted");
+        }
+        if (mic.channels() > 1) {
+            set.add(mic.channels() + " channels");
+        }
+        return String.join(", ", set);
+    }
+
+    static boolean wired(Placement mic) {
+        return mic.family() == MicFamily.LINE || mic.family() == MicFamily.PICKUP;
+    }
+
+    /** Where it is turned. */
+    String aim(Option option, int index) {
+        Placement mic = option.mics().get(index);
+        if (index == 1 && arrangement(option) == Arrangement.MID_SIDE) {
+            return "across it: marked face to the left, null to the source";
+        }
+        long degrees = Math.round(Math.abs(mic.aimDegrees()));
+        if (degrees == 0) {
+            return catalogue.mics().get(mic.micType()).address() == Address.SIDE ? "its marked side aimed at it" : "aimed at it";
+        }
+        return degrees + " degrees " + (mic.aimDegrees() < 0 ? "toward the neighbour" : "off");
+    }
+
+    /** Where its null points, if at a neighbour; empty otherwise. */
+    String nulled(Option option, int index) {
+        Placement mic = option.mics().get(index);
+        Neighbour loudest = loudest();
+        return mic.nullMissDegrees() == null || mic.nullMissDegrees() > ON_IT_DEGREES || loudest == null ? ""
+                : "null to the " + Naming.small(catalogue.sources().get(loudest.source()).name());
+    }
+
+    /** The neighbour that is loudest where the microphone is; null without any. */
+    private Neighbour loudest() {
+        return question.neighbours().stream().max(Comparator.comparingDouble(neighbour -> {
+            Source source = catalogue.sources().get(neighbour.source());
+            return source.level() == null ? Double.NEGATIVE_INFINITY : source.level().typicalDbSpl() - 20 * Math.log10(neighbour.distanceM());
+        })).orElse(null);
+    }
+
+    Arrangement arrangement(Option option) {
+        Technique technique = catalogue.techniques().get(option.technique());
+        return technique == null ? null : technique.arrangement();
+    }
+
+    /** What holds it; empty for a lead. */
+    static String held(Mount mount) {
+        return switch (mount) {
+            case STAND -> "straight stand";
+            case BOOM -> "boom stand";
+            case OVERHEAD -> "tall stand";
+            case CLIP -> "clipped on";
+            case FLOOR -> "on the floor";
+            case INSIDE -> "held inside";
+            case HAND -> "in the hand";
+            case CONTACT, LEAD -> "";
+        };
+    }
+}
