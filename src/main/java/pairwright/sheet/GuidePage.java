@@ -7,7 +7,7 @@ import java.util.Map;
 public final class GuidePage {
     /** What a sentence may say, each with one that says it; a test reads them all. */
     static final List<Example> EXAMPLES = List.of(
-            new Example("the source, in any of five languages", "contrabass"),
+            new Example("the source, in English, German, French, Spanish, Italian or Portuguese", "contrabass"),
             new Example("how it is played", "snare drum with brushes"),
             new Example("how loud", "very soft nylon guitar"),
             new Example("the sound that is wanted, or what there is too much of", "trumpet, too bright"),
