@@ -4,6 +4,7 @@
 
   var PAUSE_MS = 120;
   var PATIENCE_MS = 4000;
+  var LONGEST = 300; // longer sentences are not completed
 
   var WORDS = {
     source: 'source', way: 'way of playing', dynamic: 'how loud', room: 'room', character: 'character', limit: 'limit', wish: 'wish',
@@ -129,7 +130,7 @@
     function ask() {
       var words = input.value;
       forget();
-      if (words.trim() === '' || input.selectionStart !== words.length) {
+      if (words.trim() === '' || words.length > LONGEST || input.selectionStart !== words.length) {
         close();
         say('');
         return;
