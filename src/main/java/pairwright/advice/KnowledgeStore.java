@@ -208,7 +208,7 @@ public final class KnowledgeStore {
             }
             Set<String> faults = new LinkedHashSet<>(before.house().faults());
             stopped.problems().forEach(problem -> faults.add(problem + ". The rule is left out until the house folder changes"));
-            return new Status(new Knowledge(before.knowledge().catalogue(), before.knowledge().reader(), stopped.without()),
+            return new Status(before.knowledge().with(stopped.without()),
                     new HouseState(HouseState.State.FAULTS, before.house().entries(), before.house().rules() - stopped.problems().size(),
                             List.copyOf(faults)));
         });
@@ -231,7 +231,7 @@ public final class KnowledgeStore {
                         again = false;
                     } catch (HouseRuleStopped stopped) {
                         stopped.problems().forEach(problem -> found.add(problem.toString()));
-                        left.set(new Knowledge(catalogue, knowledge.reader(), stopped.without()));
+                        left.set(knowledge.with(stopped.without()));
                     }
                 }
             } catch (RuntimeException tripped) {

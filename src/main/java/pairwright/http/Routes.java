@@ -20,8 +20,10 @@ import pairwright.advice.Knowledge;
 import pairwright.advice.KnowledgeStore;
 import pairwright.catalogue.Shown;
 import pairwright.model.Reading;
+import pairwright.model.Suggestion;
 import pairwright.rules.RuleBase;
 import pairwright.rules.RuleInfo;
+import pairwright.search.Suggester;
 
 /** The addresses and what answers at each. */
 final class Routes {
@@ -46,6 +48,10 @@ final class Routes {
 
     /** What a search found. */
     record Found(String words, List<Reading> found) {
+    }
+
+    /** How a sentence may go on. */
+    record Suggestions(String words, List<Suggestion> suggestions) {
     }
 
     /** A rule in a list. */
@@ -96,6 +102,7 @@ final class Routes {
         get(routes, "/api/rules", this::rules);
         get(routes, "/api/rules/{id}", this::rule);
         get(routes, "/api/search", this::search);
+        get(routes, "/api/suggest", this::suggest);
         get(routes, "/health", this::health);
         get(routes, "/metrics", context -> context.contentType("text/plain; version=0.0.4; charset=utf-8").result(metrics.scrape()));
         get(routes, "/openapi.yaml", context -> context.contentType("application/yaml; charset=utf-8").result(openApi));
@@ -151,14 +158,24 @@ final class Routes {
     }
 
     private void search(Context context) {
+        String words = words(context, LONGEST_SEARCH, "searched for");
+        answer(context, new Found(words, now().reader().nearest(words, MOST_FOUND)));
+    }
+
+    private void suggest(Context context) {
+        String words = words(context, Suggester.LONGEST, "completed");
+        answer(context, new Suggestions(words, now().suggester().suggest(words)));
+    }
+
+    private static String words(Context context, int longest, String what) {
         String words = context.queryParam("words");
         if (words == null || words.isBlank()) {
-            throw new BadRequest(Problem.of(400, "words is missing. Ask like /api/search?words=snare"));
+            throw new BadRequest(Problem.of(400, "words is missing. Ask like " + context.path() + "?words=snare"));
         }
-        if (words.length() > LONGEST_SEARCH) {
-            throw new BadRequest(Problem.of(400, "words is " + words.length() + " characters; at most " + LONGEST_SEARCH + " are searched for"));
+        if (words.length() > longest) {
+            throw new BadRequest(Problem.of(400, "words is " + words.length() + " characters; at most " + longest + " are " + what));
         }
-        answer(context, new Found(words, now().reader().nearest(words, MOST_FOUND)));
+        return words;
     }
 
     private void health(Context context) {

@@ -105,7 +105,7 @@ final class Phrases {
                 : tokens.subList(first, end).stream().map(Token::spelling).collect(Collectors.joining(" "));
     }
 
-    private static String spelledWithoutUmlauts(String phrase) {
+    static String spelledWithoutUmlauts(String phrase) {
         return phrase.replace("ä", "ae").replace("ö", "oe").replace("ü", "ue").replace("Ä", "Ae").replace("Ö", "Oe")
                 .replace("Ü", "Ue");
     }

@@ -46,9 +46,26 @@ public final class SentenceReader {
      * @param text a sentence of up to 2,000 characters; a longer one is read too, but takes its time
      */
     public Meaning read(String text) {
-        var tokens = corrected(Text.tokens(text));
-        var meaning = new Interpretation(lexicon, ambiguities, new Sentence(text, tokens, tagger.tags(tokens))).meaning();
-        return withSuggestions(meaning);
+        return withSuggestions(meaning(sentence(text)));
+    }
+
+    private Sentence sentence(String text) {
+        return sentence(text, new HashMap<>());
+    }
+
+    /**
+     * A sentence, cut and tagged.
+     *
+     * @param near what misspelt words may stand for, as far as it was looked up before; what is looked up is added
+     */
+    Sentence sentence(String text, Map<String, List<Speller.Known>> near) {
+        var tokens = corrected(Text.tokens(text), near);
+        return new Sentence(text, tokens, tagger.tags(tokens));
+    }
+
+    /** What a sentence means, without what comes near to the words that say nothing. */
+    Meaning meaning(Sentence sentence) {
+        return new Interpretation(lexicon, ambiguities, sentence).meaning();
     }
 
     /**
@@ -63,12 +80,11 @@ public final class SentenceReader {
     }
 
     /** Words that say nothing as they stand are read as the word they may be a misspelling of. */
-    private List<Token> corrected(List<Token> given) {
+    private List<Token> corrected(List<Token> given, Map<String, List<Speller.Known>> near) {
         var tags = tagger.tags(given);
         var unknown = new BitSet();
         unknown.set(0, given.size());
         tags.forEach(tag -> unknown.clear(tag.first(), tag.end()));
-        var near = new HashMap<String, List<Speller.Known>>();
         // null where a word was joined to the one before
         var tokens = new ArrayList<>(given);
         for (int at = unknown.nextSetBit(0); at >= 0; at = unknown.nextSetBit(at + 1)) {

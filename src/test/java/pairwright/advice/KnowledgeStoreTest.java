@@ -19,6 +19,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import pairwright.model.Answer;
 import pairwright.model.Request;
+import pairwright.model.Suggestion;
 
 /** A house folder comes into use as a whole or not at all. */
 class KnowledgeStoreTest {
@@ -99,6 +100,15 @@ class KnowledgeStoreTest {
         assertTrue(store.reload());
         assertEquals(6, roomWidthM());
         assertEquals(-5, points());
+    }
+
+    @Test
+    void theWordsOfTheHouseAreSuggestedOnceTheyAreRead() throws Exception {
+        assertEquals(List.of("tool-shed"), store.current().suggester().suggest("cello, tool sh").stream().map(Suggestion::id).toList());
+        write("catalogue/rooms/tool-shed.yaml", ROOM.replace("Tool shed", "Boat house"));
+        assertEquals(List.of(), store.current().suggester().suggest("cello, boat h"));
+        assertTrue(store.reload());
+        assertEquals("tool-shed", store.current().suggester().suggest("cello, boat h").get(0).id());
     }
 
     @Test

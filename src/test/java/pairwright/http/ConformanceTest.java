@@ -184,6 +184,10 @@ class ConformanceTest {
         JsonNode found = read("/api/search?words=sna", "/api/search", wrong);
         assertEquals("snare-drum", found.at("/found/0/id").asText());
         assertEquals("sn\u00e4re drum", read("/api/search?words=sn%C3%A4re+drum", "/api/search", wrong).path("words").asText());
+        JsonNode suggested = read("/api/suggest?words=brushed+sn", "/api/suggest", wrong);
+        assertEquals("brushed snare drum", suggested.at("/suggestions/0/sentence").asText());
+        assertTrue(read("/api/suggest?words=xyzzy", "/api/suggest", wrong).path("suggestions").isEmpty());
+        assertEquals("Kontrabass \u2192 double bass", read("/api/suggest?words=kontrab", "/api/suggest", wrong).at("/suggestions/0/names").asText());
         assertEquals("ok", read("/health", "/health", wrong).path("status").asText());
         assertTrue(raw("/metrics", "/metrics", wrong).body().contains("pairwright_request_seconds_count{path=\"/api/ask\",status=\"200\"}"));
         raw("/openapi.yaml", "/openapi.yaml", wrong);

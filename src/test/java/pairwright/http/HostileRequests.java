@@ -280,7 +280,7 @@ final class HostileRequests {
         String query = pick(List.of("", "?", "?words", "?words=", "?words=%", "?words=%zz", "?words=%ff%fe", "?words=%00", "?words=%0d%0aX-A:%20b", "?words=a&words=b", "?words[]=a",
                 "?" + "&".repeat(500), "?words=" + "a".repeat(random.nextInt(5000)), "?words=%F0%9F%A5%81", "?words=*:*", "?words=snare~2^9", "?words=(((", "?words=\"", "?words=a%20AND%20NOT",
                 "?words=%ED%A0%80", "?w\u00f6rds=\u00e4"));
-        return line("query trick", "GET", "/api/search" + query + (random.nextInt(4) > 0 ? "" : " HTTP/1.1\r\nContent-Type: text/plain; charset=nonsense\r\nX-A: b"));
+        return line("query trick", "GET", pick(List.of("/api/search", "/api/suggest")) + query + (random.nextInt(4) > 0 ? "" : " HTTP/1.1\r\nContent-Type: text/plain; charset=nonsense\r\nX-A: b"));
     }
 
     private Hostile flipped() {

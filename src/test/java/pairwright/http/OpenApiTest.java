@@ -63,7 +63,7 @@ class OpenApiTest {
     void answersAreDescribedFieldByFieldAsTheRecordsTheyAreMadeOf() {
         List<String> wrong = new ArrayList<>();
         for (Class<?> record : List.of(Answer.class, Source.class, MicType.class, Character.class, Room.class, Technique.class, Complaint.class, RuleInfo.class, WhyNot.class, Moves.class,
-                Routes.Lines.class, Routes.Found.class, Routes.RuleLines.class, Routes.Health.class, NumbersRoutes.Calculations.class, Worked.class, Problem.class)) {
+                Routes.Lines.class, Routes.Found.class, Routes.Suggestions.class, Routes.RuleLines.class, Routes.Health.class, NumbersRoutes.Calculations.class, Worked.class, Problem.class)) {
             compare(record, record.getSimpleName(), SCHEMAS.path(record.getSimpleName()), true, new TreeSet<>(), wrong);
         }
         assertEquals(List.of(), wrong);

@@ -168,6 +168,13 @@ class ProblemsTest {
         }
     }
 
+    @Test
+    void suggestionsNeedWordsAndNotTooMany() {
+        for (String query : List.of("", "?words=", "?words=%20", "?word=snare", "?words=" + "x".repeat(301))) {
+            assertProblem(400, Serving.get("/api/suggest" + query));
+        }
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {"GET /health", "GET /health HTTP/1.1\r\n\r\n", "GET  HTTP/1.1\r\nHost: a\r\n\r\n", "GET /health HTTP/1.1\r\nHost a\r\n\r\n",
             "GET /health HTTP/9.9\r\nHost: a\r\n\r\n", "\u0016\u0003\u0001\u0002", "GET /health HTTP/1.1\r\nHost: a\r\nHost: b\r\n\r\n",
