@@ -20,7 +20,7 @@ final class NumberPageRoutes {
 
     private void one(Context context) {
         NumberPages.Page page = pages.one(context.pathParam("id"), PageRoutes.visit(context));
-        PageRoutes.show(context, page.html());
         context.status(page.status());
+        PageRoutes.show(context, page.html());
     }
 }

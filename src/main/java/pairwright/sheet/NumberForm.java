@@ -200,11 +200,14 @@ final class NumberForm {
     }
 
     private String range(Input input) {
-        return reader.sentence(plain(input.least()) + " to " + plain(input.most()) + (input.unit().equals("1") ? "" : " " + input.unit()));
-    }
-
-    private static String plain(double value) {
-        return Reader.METRIC.number(value, 3);
+        double least = input.least();
+        double most = input.most();
+        return switch (input.unit()) {
+            case "1" -> reader.number(least, 3) + " to " + reader.number(most, 3);
+            case "m", "kg", "Hz", "ohm" -> reader.value(least, input.unit()) + " to " + reader.value(most, input.unit());
+            case "m3" -> reader.sentence(Reader.METRIC.number(least, 3) + " to " + Reader.METRIC.number(most, 3) + " m3");
+            default -> reader.number(least, 3) + " to " + reader.number(most, 3) + " " + input.unit();
+        };
     }
 
     /** What a bare number is in: inches for what is short by nature, otherwise feet, or the unit itself. */

@@ -69,7 +69,7 @@ final class NumberPlots {
 
     /** One curve without a name, with the point of the inputs on it. */
     private NumberPlot curve(String title, String varied, Axis across, double[] xs, Axis up, String result) {
-        return new NumberPlot(title, across, up, sweep.curves(varied, xs, List.of(result), List.of("")), here(varied, across, result, up), List.of());
+        return new NumberPlot(title, across, up, sweep.curves(varied, xs, List.of(result), List.of("")), here(varied, result, up), List.of());
     }
 
     private NumberPlot proximity() {
@@ -77,7 +77,7 @@ final class NumberPlots {
         Axis up = linear("Rise", "dB");
         double[] xs = Sweep.across(Math.min(0.02, in("distanceM")), Math.max(2, in("distanceM")), true, in("distanceM"));
         return new NumberPlot("Rise over distance at " + reader.frequency(in("frequencyHz")), across, up,
-                sweep.curves("distanceM", xs, List.of("boostDb", "plannedBoostDb"), List.of("rise", "to plan with")), here("distanceM", across, "boostDb", up), List.of());
+                sweep.curves("distanceM", xs, List.of("boostDb", "plannedBoostDb"), List.of("rise", "to plan with")), here("distanceM", "boostDb", up), List.of());
     }
 
     private NumberPlot comb() {
@@ -116,7 +116,7 @@ final class NumberPlots {
         series.add(new Series("both", xs, Arrays.stream(ratiosDb).map(db -> Double.isInfinite(db) ? 0 : Level.sumIncoherentDb(db, 0)).toArray()));
         double hereDb = Sweep.result(worked, "directToReverbDb");
         double equalM = in("distanceM") * Math.pow(10, hereDb / 20);
-        return new NumberPlot("Direct sound and room over distance", across, up, series, here("distanceM", across, "directToReverbDb", up),
+        return new NumberPlot("Direct sound and room over distance", across, up, series, here("distanceM", "directToReverbDb", up),
                 Double.isFinite(equalM) && equalM >= xs[0] && equalM <= xs[xs.length - 1] ? List.of(new Mark(equalM, "equal at " + reader.distance(equalM))) : List.of());
     }
 
@@ -128,7 +128,7 @@ final class NumberPlots {
         if (in("padDb") > 0) {
             series.addAll(sweep.with("padDb", 0).curves("truePeakDbSpl", xs, List.of("headroomDb"), List.of("without")));
         }
-        return new NumberPlot("Headroom over peak level", across, up, series, here("truePeakDbSpl", across, "headroomDb", up), List.of());
+        return new NumberPlot("Headroom over peak level", across, up, series, here("truePeakDbSpl", "headroomDb", up), List.of());
     }
 
     private NumberPlot loading() {
@@ -137,7 +137,7 @@ final class NumberPlots {
         double wantedOhm = Sweep.result(worked, "wantedLoadOhm");
         double[] xs = Sweep.across(Math.max(10, Math.min(in("loadOhm"), wantedOhm) / 10), Math.min(10_000_000, Math.max(in("loadOhm"), wantedOhm) * 10), true, in("loadOhm"));
         return new NumberPlot("What the input takes", across, up, sweep.curves("loadOhm", xs, List.of("bassChangeDb", "midChangeDb"), List.of("bass against middle", "middle")),
-                here("loadOhm", across, "bassChangeDb", up), List.of(new Mark(wantedOhm, "wanted " + reader.value(wantedOhm, "ohm"))));
+                here("loadOhm", "bassChangeDb", up), List.of(new Mark(wantedOhm, "wanted " + reader.value(wantedOhm, "ohm"))));
     }
 
     private NumberPlot phantom() {
@@ -154,14 +154,14 @@ final class NumberPlots {
         Axis up = linear("Recording angle", "degrees");
         return new NumberPlot("Recording angle over " + called.toLowerCase(Locale.ROOT), across, up,
                 sweep.curves(varied, Sweep.across(from, to, false, in(varied)), List.of("recordingAngleDegrees", "otherModelDegrees"), List.of("usual model", "other model")),
-                here(varied, across, "recordingAngleDegrees", up), List.of());
+                here(varied, "recordingAngleDegrees", up), List.of());
     }
 
     private NumberPlot midSide() {
         Axis across = linear("Side over mid", "dB");
         Axis up = linear("Angle", "degrees");
         return new NumberPlot("Angles over the level of the side", across, up, sweep.curves("sideToMidDb", span("sideToMidDb", -15, 10),
-                List.of("recordingAngleDegrees", "includedDegrees"), List.of("recording angle", "between the two")), here("sideToMidDb", across, "recordingAngleDegrees", up), List.of());
+                List.of("recordingAngleDegrees", "includedDegrees"), List.of("recording angle", "between the two")), here("sideToMidDb", "recordingAngleDegrees", up), List.of());
     }
 
     private NumberPlot exposure() {
@@ -184,7 +184,7 @@ final class NumberPlots {
         List<Series> series = new ArrayList<>(sweep.curves("reachM", xs, List.of("holdingRatio"), List.of("this stand")));
         series.add(new Series("2 is wanted", new double[] {0, most}, new double[] {2, 2}));
         series.add(new Series("below 1 it falls", new double[] {0, most}, new double[] {1, 1}));
-        return new NumberPlot("Stability over reach", across, up, series, here("reachM", across, "holdingRatio", up), List.of());
+        return new NumberPlot("Stability over reach", across, up, series, here("reachM", "holdingRatio", up), List.of());
     }
 
     private double ratio() {
@@ -204,10 +204,10 @@ final class NumberPlots {
                 Double.isFinite(nullDegrees) ? List.of(new Mark(nullDegrees, "null " + reader.value(nullDegrees, "degrees"))) : List.of());
     }
 
-    private Here here(String varied, Axis across, String result, Axis up) {
+    private Here here(String varied, String result, Axis up) {
         double x = in(varied);
         double y = Sweep.result(worked, result);
-        return Double.isFinite(y) ? new Here(x, y, "here: " + told(x, across.unit()) + ", " + told(y, up.unit())) : null;
+        return Double.isFinite(y) ? new Here(x, y, "here: " + told(y, up.unit())) : null;
     }
 
     private String told(double value, String unit) {
@@ -216,6 +216,7 @@ final class NumberPlots {
             case "Hz" -> hertz(value);
             case "ohm" -> reader.value(value, unit);
             case "" -> reader.figure(value, 2);
+            case "degrees" -> reader.number(value, 0) + "\u00b0";
             default -> reader.number(value, 1) + " " + unit;
         };
     }

@@ -95,7 +95,7 @@ final class NumberWords {
     private static final List<String> ENDINGS = UnitNames.all().keySet().stream().sorted(Comparator.comparing(String::length).reversed()).toList();
     private static final Pattern MIC_RESULT = Pattern.compile("mic(\\d+)(V|Mw)");
     private static final Pattern HUMP = Pattern.compile("(?<=[a-z])(?=[A-Z])");
-    private static final Pattern SEE = Pattern.compile("\\bsee ([a-z-]+)");
+    private static final Pattern SEE = Pattern.compile("\\b[Ss]ee ([a-z-]+)");
     private static final int DIGITS = 4;
 
     private NumberWords() {
