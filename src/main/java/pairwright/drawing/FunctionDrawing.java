@@ -7,7 +7,7 @@ import pairwright.model.Naming;
 
 /** One number over another: level over distance, boost over frequency, pickup over angle. */
 public final class FunctionDrawing {
-    private static final double TOP = 28;
+    private static final double TOP = 26;
     private static final double BOTTOM = 216;
     private static final double HEIGHT = 250;
     private static final double WIDEST_NAME = 84;
@@ -90,7 +90,7 @@ public final class FunctionDrawing {
         Measure upAs = Measure.of(up, extent(up, series.stream().map(Series::y).toList(), here == null ? Double.NaN : here.y()), reader);
         List<List<String>> names = series.stream().filter(one -> !one.name().isEmpty()).map(one -> Type.lines(one.name(), Type.SIZE, WIDEST_NAME)).toList();
         double right = Svg.PLOT_WIDTH - (names.isEmpty() ? 12 : 2 + Plot.margin(names));
-        double top = TOP + (marks.isEmpty() ? 0 : 2 * Type.SIZE);
+        double top = TOP + (marks.isEmpty() ? 0 : 2.2 * Type.SIZE);
         Scale y = upAs.scale(BOTTOM, top);
         List<Scale.Tick> ups = y.ticks(7, upAs.unit, reader);
         double left = Math.max(30, 9 + ups.stream().mapToDouble(tick -> Type.width(tick.text(), Type.SMALL)).max().orElse(0));

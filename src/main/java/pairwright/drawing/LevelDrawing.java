@@ -85,7 +85,7 @@ public final class LevelDrawing {
         if (predicted.noiseDba() != null && predicted.signalToNoiseDb() != null) {
             double heardDba = predicted.noiseDba() + predicted.signalToNoiseDb();
             if (Math.abs(heardDba - typicalDbSpl) > ONE_MARK_DB) {
-                marks.add(new Mark(heardDba, "heard " + whole(heardDba, reader) + " dBA"));
+                marks.add(new Mark(heardDba, "picked up " + whole(heardDba, reader) + " dBA"));
             }
             marks.add(new Mark(predicted.noiseDba(), "noise " + whole(predicted.noiseDba(), reader) + " dBA"));
             String over = predicted.signalToNoiseDb() >= 0 ? whole(predicted.signalToNoiseDb(), reader) + " dB over noise"

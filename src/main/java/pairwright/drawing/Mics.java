@@ -9,11 +9,28 @@ final class Mics {
     private Mics() {
     }
 
-    /** Name of the type; with its place where the two are of one type and stand apart. */
+    /** Name of the type; for two of one type that stand apart, their places. */
     static String name(Option option, int i) {
-        Placement mic = option.mics().get(i);
-        boolean alike = option.mics().size() == 2 && option.mics().get(0).micType().equals(option.mics().get(1).micType());
-        boolean onePlace = alike && option.mics().get(0).position().equals(option.mics().get(1).position());
-        return Naming.small(mic.name()) + (alike && !onePlace ? ", " + Naming.small(mic.positionName()) : "");
+        if (option.mics().size() == 2 && alike(option) && !onePlace(option)) {
+            String mine = place(option.mics().get(i), false);
+            boolean clear = !mine.equals(place(option.mics().get(1 - i), false));
+            return (i == 0 ? "first: " : "second: ") + (clear ? mine : place(option.mics().get(i), true));
+        }
+        return Naming.small(option.mics().get(i).name());
+    }
+
+    private static boolean alike(Option option) {
+        return option.mics().get(0).micType().equals(option.mics().get(1).micType());
+    }
+
+    private static boolean onePlace(Option option) {
+        return option.mics().get(0).position().equals(option.mics().get(1).position());
+    }
+
+    /** Where it stands, as far as the first comma or all of it. */
+    private static String place(Placement mic, boolean whole) {
+        String name = Naming.small(mic.positionName());
+        int comma = name.indexOf(',');
+        return whole || comma < 0 ? name : name.substring(0, comma);
     }
 }

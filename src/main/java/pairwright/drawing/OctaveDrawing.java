@@ -13,6 +13,7 @@ public final class OctaveDrawing {
     private static final double LEFT = 34;
     private static final double WIDEST_NAME = 88;
     private static final double LEAST_RANGE_DB = 12;
+    private static final double ROOM_FOR_A_VALUE = 20;
 
     private OctaveDrawing() {
     }
@@ -20,7 +21,7 @@ public final class OctaveDrawing {
     /**
      * One curve.
      *
-     * @param name what it is, in a few words: "long passive ribbon"
+     * @param name what it is, in a few words: "long passive ribbon"; empty for the only one
      * @param curveDb its nine values
      * @param look how it is told from the others; no two of a drawing alike
      */
@@ -49,7 +50,8 @@ public final class OctaveDrawing {
     public static Drawing of(String title, String unit, List<Series> series, Band band, String key, Reader reader) {
         StringBuilder says = new StringBuilder();
         for (Series one : series) {
-            says.append(says.isEmpty() ? "" : " ").append(Words.sentence(one.name() + ": " + Words.octaves(one.curveDb(), unit, reader)));
+            says.append(says.isEmpty() ? "" : " ").append(Words.sentence((one.name().isEmpty() ? title : one.name()) + ": "
+                    + Words.octaves(one.curveDb(), unit, reader)));
         }
         if (band != null) {
             says.append(' ').append(Words.sentence("Shaded: " + band.name()));
@@ -63,7 +65,8 @@ public final class OctaveDrawing {
      */
     static Drawing draw(String title, String unit, List<Series> series, Band band, OctaveCurve shares, String says, String key, Reader reader) {
         List<List<String>> names = series.stream().map(one -> Type.lines(one.name(), Type.SIZE, WIDEST_NAME)).toList();
-        double right = Svg.PLOT_WIDTH - 2 - Plot.margin(names);
+        boolean named = series.stream().anyMatch(one -> !one.name().isEmpty());
+        double right = Svg.PLOT_WIDTH - (named ? 2 + Plot.margin(names) : 6);
         Scale x = Scale.octaves(LEFT, right);
         Scale y = fitted(series, band);
         Svg svg = new Svg(key, Svg.PLOT_WIDTH, HEIGHT, title, says);
@@ -80,10 +83,37 @@ public final class OctaveDrawing {
         for (int i = series.size() - 1; i >= 0; i--) {
             Series one = series.get(i);
             plot.curve(one.look(), hertz, one.curveDb().toArray(), true);
-            ends.add(new Plot.End(one.look(), names.get(i), y.at(one.curveDb().at(Octaves.COUNT - 1))));
+            if (!one.name().isEmpty()) {
+                ends.add(new Plot.End(one.look(), names.get(i), y.at(one.curveDb().at(Octaves.COUNT - 1))));
+            }
         }
         plot.ends(ends);
+        if (series.size() == 1) {
+            extremes(svg, series.get(0).curveDb(), x, y, right, reader);
+        }
         return svg.drawing();
+    }
+
+    /** The highest and the lowest value beside their points, above and below, where they differ. */
+    private static void extremes(Svg svg, OctaveCurve curve, Scale x, Scale y, double right, Reader reader) {
+        int low = 0;
+        int high = 0;
+        for (int band = 1; band < Octaves.COUNT; band++) {
+            low = curve.at(band) < curve.at(low) ? band : low;
+            high = curve.at(band) > curve.at(high) ? band : high;
+        }
+        if (low == high) {
+            return;
+        }
+        for (int band : new int[]{low, high}) {
+            if (curve.at(band) != 0) {
+                String words = Words.signed(curve.at(band), 1, reader);
+                double half = Type.width(words, Type.SIZE) / 2;
+                double atX = Math.max(LEFT + half + 3, Math.min(right - half - 3, x.at(Octaves.centreHz(band))));
+                svg.leafText("text", words, "class", "label", "x", atX, "y", y.at(curve.at(band)) + (band == low ? 17 : -8), "text-anchor", "middle",
+                        "font-size", Type.SIZE, "font-weight", "bold", "fill", "#1d1d1b");
+            }
+        }
     }
 
     private static double[] hertz() {
@@ -122,10 +152,16 @@ public final class OctaveDrawing {
         }
         least = least > 0 && least < LEAST_RANGE_DB ? 0 : least;
         most = most < 0 && most > -LEAST_RANGE_DB ? 0 : most;
-        double missing = Math.max(0, LEAST_RANGE_DB - (most - least)) / 2;
-        double step = Scale.step(most - least + 2 * missing, 7, "dB");
-        double from = Math.floor((least - missing) / step + 1e-9) * step;
-        double to = Math.ceil((most + missing) / step - 1e-9) * step;
+        double missing = Math.max(0, LEAST_RANGE_DB - (most - least));
+        double above = least == 0 && most > 0 ? missing : most == 0 && least < 0 ? 0 : missing / 2;
+        double step = Scale.step(most - least + missing, 7, "dB");
+        double from = Math.floor((least - (missing - above)) / step + 1e-9) * step;
+        double to = Math.ceil((most + above) / step - 1e-9) * step;
+        if (series.size() == 1) { // the two values that are written beside it need room
+            double room = ROOM_FOR_A_VALUE * (to - from + 2 * step) / (BOTTOM - TOP);
+            from -= least != 0 && least - from < room ? step : 0;
+            to += most != 0 && to - most < room ? step : 0;
+        }
         return new Scale(false, from, to, BOTTOM, TOP);
     }
 }

@@ -10,6 +10,8 @@ final class Plot {
     private static final double LEADER = 20;
     private static final double LINE = Type.SIZE * Type.LINE;
     private static final double BETWEEN_NAMES = 4;
+    /** Where it is written what the axis from bottom to top measures. */
+    private static final double NAME = 14;
 
     private final Svg svg;
     private final Scale x;
@@ -67,7 +69,7 @@ final class Plot {
             svg.leafText("text", tick.text(), "x", left - 5, "y", at + 4, "text-anchor", "end");
         }
         svg.leafText("text", acrossName, "x", right, "y", bottom + 30, "text-anchor", "end");
-        svg.leafText("text", upName, "x", 2, "y", top - 11);
+        svg.leafText("text", upName, "x", 2, "y", NAME);
         svg.close();
         svg.leaf("path", "class", "grid", "d", hairlines, "fill", "none", "stroke", "#c9c5ba", "stroke-width", 0.7);
         svg.leaf("rect", "class", "axis", "x", left, "y", top, "width", right - left, "height", bottom - top, "fill", "none", "stroke", "#4a4a46");

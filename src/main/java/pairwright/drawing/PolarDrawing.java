@@ -21,6 +21,8 @@ public final class PolarDrawing {
     private static final int[] THREE = {1, 4, 7};
     private static final Look[] THREE_LOOKS = {Look.TWO, Look.SUM, Look.ONE};
     private static final int KILOHERTZ = 4;
+    /** Directions nearer than this would share the room of their words. */
+    private static final double NEAR_DEGREES = 18;
     private static final double[] SHOWN_DEGREES = {0, 90, 180};
 
     private PolarDrawing() {
@@ -37,7 +39,7 @@ public final class PolarDrawing {
         if (hearsNoAir(pattern)) {
             return null;
         }
-        double radius = 132;
+        double radius = 112;
         boolean half = half(pattern);
         double middleX = Svg.PLOT_WIDTH / 2;
         double middleY = radius + 22;
@@ -128,11 +130,11 @@ public final class PolarDrawing {
         }
 
         private double x(double angleDegrees, double share) {
-            return middleX + radius * share * Math.sin(Math.toRadians(frontDegrees + angleDegrees));
+            return middleX + radius * share * Math.sin(Math.toRadians(frontDegrees - angleDegrees));
         }
 
         private double y(double angleDegrees, double share) {
-            return middleY - radius * share * Math.cos(Math.toRadians(frontDegrees + angleDegrees));
+            return middleY - radius * share * Math.cos(Math.toRadians(frontDegrees - angleDegrees));
         }
 
         private static double share(double db) {
@@ -165,6 +167,11 @@ public final class PolarDrawing {
                 StringBuilder plate = new StringBuilder();
                 Plot.line(plate, middleX - radius - 4, middleY, middleX + radius + 4, middleY);
                 svg.leaf("path", "class", "axis", "d", plate, "fill", "none", "stroke", "#4a4a46", "stroke-width", 2.5);
+                StringBuilder ground = new StringBuilder();
+                for (double at = -radius; at <= radius; at += 7) {
+                    Plot.line(ground, middleX + at, middleY + 1, middleX + at - 5, middleY + 6);
+                }
+                svg.leaf("path", "class", "axis", "d", ground, "fill", "none", "stroke", "#4a4a46", "stroke-width", 0.7);
             }
             if (numbers) {
                 numbers(reader);
@@ -179,15 +186,17 @@ public final class PolarDrawing {
 
         private void numbers(Reader reader) {
             svg.open("g", "class", "label faint", "font-size", Type.SMALL, "fill", "#4a4a46");
-            double turned = pattern.pattern() == Pattern.HALF_CARDIOID ? -72 : 18;
+            double turned = pattern.pattern() == Pattern.HALF_CARDIOID ? 72 : -18;
             for (double db = -RING_DB; db > INNERMOST_DB + 1; db -= RING_DB) {
                 String words = Words.number(db, 0, reader) + (db == -RING_DB ? " dB" : "");
-                double at = middleX + radius * share(db) * Math.sin(Math.toRadians(frontDegrees + turned));
-                svg.leafText("text", words, "class", "label faint", "x", at, "y", middleY - radius * share(db) * Math.cos(Math.toRadians(frontDegrees + turned)) + 4,
+                double at = middleX + radius * share(db) * Math.sin(Math.toRadians(frontDegrees - turned));
+                svg.leafText("text", words, "class", "label faint", "x", at, "y", middleY - radius * share(db) * Math.cos(Math.toRadians(frontDegrees - turned)) + 4,
                         "text-anchor", "middle", "font-size", Type.SMALL, "fill", "#4a4a46");
             }
             for (double angle : SHOWN_DEGREES) {
-                if (angle <= widestDegrees) {
+                OptionalDouble nullDegrees = nullDegrees(pattern, KILOHERTZ);
+                boolean taken = nullDegrees.isPresent() && Math.abs(nullDegrees.getAsDouble() - angle) < NEAR_DEGREES;
+                if (angle <= widestDegrees && !taken) {
                     direction(angle, reader);
                 }
             }
@@ -232,15 +241,16 @@ public final class PolarDrawing {
             }
             svg.leaf("path", "class", "null", "d", path, "fill", "none", "stroke", "#4a4a46", "stroke-width", 1.5, "stroke-dasharray", "3 3");
             if (numbers) {
-                nullWords(angle, reader);
-                if (two) {
-                    nullWords(-angle, reader);
+                boolean oneWord = angle > 180 - NEAR_DEGREES;
+                nullWords(angle, oneWord ? 180 : angle, reader);
+                if (two && !oneWord) {
+                    nullWords(angle, -angle, reader);
                 }
             }
         }
 
-        private void nullWords(double angle, Reader reader) {
-            String words = "null " + degrees(Math.abs(angle), reader);
+        private void nullWords(double nullDegrees, double angle, Reader reader) {
+            String words = "null " + degrees(nullDegrees, reader);
             double atX = x(angle, 1.04);
             double atY = y(angle, 1.04);
             double aside = Math.abs(atX - middleX) < 12 ? 0 : Math.signum(atX - middleX);

@@ -19,9 +19,9 @@ public final class SumDrawing {
     private static final double LEAST_HZ = 50;
     private static final double MOST_HZ = 16_000;
     private static final double LEFT = 34;
-    private static final double TOP = 42;
-    private static final double BOTTOM = 222;
-    private static final double HEIGHT = 256;
+    private static final double TOP = 46;
+    private static final double BOTTOM = 226;
+    private static final double HEIGHT = 260;
     private static final double DEEPEST_DB = -30;
     private static final double MOST_DB = 7;
     private static final double WIDEST_NAME = 84;

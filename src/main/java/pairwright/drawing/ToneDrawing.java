@@ -20,8 +20,6 @@ import pairwright.model.Question;
 public final class ToneDrawing {
     /** So far off on the whole, a tone neither fits nor misses: {@link Predicted#toneFit()} is 0 there. */
     private static final double TOLERANCE_DB = 3;
-    /** Below this an octave hardly counts, and is not said to miss. */
-    private static final double LEAST_SHARE = 0.2;
 
     private ToneDrawing() {
     }
@@ -65,15 +63,20 @@ public final class ToneDrawing {
     private static String miss(OctaveCurve off, OctaveCurve weights, Reader reader) {
         int worst = -1;
         for (int octave = 0; octave < Octaves.COUNT; octave++) {
-            if (weights.at(octave) >= LEAST_SHARE && (worst < 0 || Math.abs(off.at(octave)) > Math.abs(off.at(worst)))) {
+            if (worst < 0 || weighed(off, weights, octave) > weighed(off, weights, worst)) {
                 worst = octave;
             }
         }
         double missDb = off.weightedRms(weights);
         String onTheWhole = "It misses by " + Words.number(missDb, 1, reader) + " dB on the whole";
-        return worst < 0 || Math.abs(off.at(worst)) < 0.5 ? onTheWhole + "."
+        return Math.abs(off.at(worst)) < 0.5 ? onTheWhole + "."
                 : onTheWhole + ", most at " + Words.octave(worst, reader) + ": " + Words.number(Math.abs(off.at(worst)), 1, reader) + " dB too "
                         + (off.at(worst) > 0 ? "much." : "little.");
+    }
+
+    /** What an octave adds to the whole. */
+    private static double weighed(OctaveCurve off, OctaveCurve weights, int octave) {
+        return weights.at(octave) * off.at(octave) * off.at(octave);
     }
 
     /** How much each octave of the source counts: what is recorded less the colour is the source itself. */

@@ -25,11 +25,27 @@ final class Type {
         return ems * size;
     }
 
-    /** Broken at spaces so that no line is wider, unless it is one long word. */
+    /** Broken at spaces so that no line is wider, unless it is one long word; as few lines as that takes, and those about even. */
     static List<String> lines(String text, double size, double widest) {
+        String[] words = text.strip().split(" ");
+        List<String> lines = broken(words, size, widest);
+        for (double narrower = widest - 4; lines.size() > 1; narrower -= 4) {
+            List<String> even = broken(words, size, narrower);
+            if (even.size() > lines.size() || even.stream().anyMatch(line -> width(line, size) > widest)) {
+                break;
+            }
+            lines = even;
+            if (narrower < widest / 2) {
+                break;
+            }
+        }
+        return lines;
+    }
+
+    private static List<String> broken(String[] words, double size, double widest) {
         List<String> lines = new ArrayList<>();
         String line = "";
-        for (String word : text.strip().split(" ")) {
+        for (String word : words) {
             String longer = line.isEmpty() ? word : line + " " + word;
             if (!line.isEmpty() && width(longer, size) > widest) {
                 lines.add(line);
