@@ -34,6 +34,7 @@ final class PageRoutes {
         Routes.get(routes, "/assets/{name}", this::asset);
         page(routes, "/guide", new GuidePage(html)::page);
         new ReadingRoutes(knowledge, html).add(routes);
+        new AskPageRoutes(knowledge::current, html).add(routes);
         new NumberPageRoutes(html).add(routes);
     }
 
