@@ -48,7 +48,7 @@ class SuggestTest {
         WebElement list = browser.find("#" + field.getDomAttribute("aria-controls"));
         assertEquals("listbox", list.getDomAttribute("role"));
         int count = browser.all("#" + list.getDomAttribute("id") + " [role=option]").size();
-        browser.until("it is said how many", () -> browser.find(".suggest [role=status]").getText().equals(count + " suggestions"));
+        browser.until("it is said how many", () -> browser.find(".suggest [role=status]").getDomProperty("textContent").equals(count + " suggestions"));
         assertNull(chosen(browser), "nothing is chosen unasked");
         field.sendKeys(Keys.ARROW_DOWN);
         assertTrue(chosen(browser).startsWith("brushed snare drum"), chosen(browser));
