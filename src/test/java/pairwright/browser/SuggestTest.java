@@ -126,6 +126,19 @@ class SuggestTest {
     }
 
     @Test
+    void theFieldWhereOneAsksTakesSuggestions(Browser browser) {
+        WebElement field = browser.open("/").find("#words");
+        field.sendKeys("brushed sn");
+        browser.until("the list is open", () -> field.getDomAttribute("aria-expanded").equals("true"));
+        field.sendKeys(Keys.ARROW_DOWN, Keys.ENTER);
+        assertEquals("brushed snare drum", field.getDomProperty("value"));
+        assertEquals("/", browser.at());
+        field.sendKeys(Keys.ENTER);
+        browser.until("it is asked", () -> browser.at().contains("words=brushed+snare+drum"));
+        browser.until("it is answered", () -> !browser.all("article.option").isEmpty());
+    }
+
+    @Test
     void nobodyIsKeptOutWhileItIsOpen(Browser browser) {
         WebElement field = field(browser);
         field.sendKeys("snare");
