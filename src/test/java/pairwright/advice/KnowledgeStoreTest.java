@@ -106,7 +106,7 @@ class KnowledgeStoreTest {
     void theWordsOfTheHouseAreSuggestedOnceTheyAreRead() throws Exception {
         assertEquals(List.of("tool-shed"), store.current().suggester().suggest("cello, tool sh").stream().map(Suggestion::id).toList());
         write("catalogue/rooms/tool-shed.yaml", ROOM.replace("Tool shed", "Boat house"));
-        assertEquals(List.of(), store.current().suggester().suggest("cello, boat h"));
+        assertTrue(store.current().suggester().suggest("cello, boat h").stream().noneMatch(one -> one.id().equals("tool-shed")));
         assertTrue(store.reload());
         assertEquals("tool-shed", store.current().suggester().suggest("cello, boat h").get(0).id());
     }
