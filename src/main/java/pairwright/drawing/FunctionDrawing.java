@@ -95,22 +95,24 @@ public final class FunctionDrawing {
         List<Scale.Tick> ups = y.ticks(7, upAs.unit, reader);
         double left = Math.max(30, 9 + ups.stream().mapToDouble(tick -> Type.width(tick.text(), Type.SMALL)).max().orElse(0));
         Scale x = acrossAs.scale(left, right);
-        Svg svg = new Svg(key, Svg.PLOT_WIDTH, HEIGHT, title, says(across, up, series, here, marks, acrossAs, upAs, reader));
+        Svg svg = new Svg(key, Svg.PLOT_WIDTH, HEIGHT, title, says(across, up, series, here, marks, reader));
         Plot plot = new Plot(svg, x, y, left, top, right, BOTTOM);
         plot.frame(x.ticks(8, acrossAs.unit, reader), ups, acrossAs.name(across), upAs.name(up));
         marks(svg, plot, marks.stream().map(mark -> new Mark(mark.x() * acrossAs.factor, mark.says())).toList(), x, top);
         List<Plot.End> ends = new ArrayList<>();
+        List<double[]> curves = new ArrayList<>();
         for (int i = series.size() - 1; i >= 0; i--) {
             double[] xs = acrossAs.all(series.get(i).x());
             double[] ys = upAs.all(series.get(i).y());
             plot.curve(LOOKS.get(i), xs, ys, xs.length <= MOST_MARKED);
+            curves.add(plot.places(xs, ys));
             if (!series.get(i).name().isEmpty()) {
                 ends.add(new Plot.End(LOOKS.get(i), Type.lines(series.get(i).name(), Type.SIZE, WIDEST_NAME), plot.lastHeight(xs, ys)));
             }
         }
         plot.ends(ends);
         if (here != null) {
-            here(svg, here, x, y, acrossAs, upAs, left, right, top);
+            here(svg, new Here(here.x() * acrossAs.factor, here.y() * upAs.factor, here.says()), curves, x, y, left, right, top);
         }
         return svg.drawing();
     }
@@ -163,12 +165,6 @@ public final class FunctionDrawing {
         String name(Axis axis) {
             return unit.isEmpty() ? axis.name() : axis.name() + ", " + unit;
         }
-
-        String words(double value, Reader reader) {
-            double size = Math.abs(value * factor);
-            String number = Words.number(value * factor, size >= 100 ? 0 : size >= 10 ? 1 : size >= 1 ? 2 : 3, reader);
-            return unit.isEmpty() ? number : number + " " + unit;
-        }
     }
 
     /** From the least to the most of the values, unless the axis says otherwise; never empty. */
@@ -210,27 +206,45 @@ public final class FunctionDrawing {
     }
 
     /** The point itself, ringed, with its words where there is room for them. */
-    private static void here(Svg svg, Here here, Scale x, Scale y, Measure acrossAs, Measure upAs, double left, double right, double top) {
-        double valueX = here.x() * acrossAs.factor;
-        double valueY = here.y() * upAs.factor;
-        if (!Double.isFinite(valueX) || !Double.isFinite(valueY) || !x.holds(valueX) || !y.holds(valueY)) {
+    private static void here(Svg svg, Here here, List<double[]> curves, Scale x, Scale y, double left, double right, double top) {
+        if (!x.holds(here.x()) || !y.holds(here.y())) {
             return;
         }
-        double atX = x.at(valueX);
-        double atY = y.at(valueY);
+        double atX = x.at(here.x());
+        double atY = y.at(here.y());
         svg.leaf("circle", "class", "sum", "cx", atX, "cy", atY, "r", 7, "fill", "none", "stroke", "#1d1d1b", "stroke-width", 2);
         svg.leaf("circle", "class", "sum", "cx", atX, "cy", atY, "r", 2.5, "fill", "#1d1d1b");
-        double width = Type.width(here.says(), Type.SIZE);
-        boolean leftward = atX + 12 + width > right;
-        double from = leftward ? Math.max(left + 4, atX - 12 - width) : atX + 12;
-        double baseline = atY - 14 > top ? atY - 10 : atY + 20;
+        double width = Type.width(here.says(), Type.SIZE) * 1.06;
+        double from = 0;
+        double baseline = 0;
+        int fewest = Integer.MAX_VALUE;
+        for (int place = 0; place < 4; place++) { // beside the point, where the fewest points of curves are hidden
+            double tryFrom = Math.max(left + 4, Math.min(right - 3 - width, place % 2 == 0 ? atX + 10 : atX - 10 - width));
+            double tryBaseline = place < 2 ? atY - 10 : atY + 20;
+            int hidden = tryBaseline - Type.SIZE < top || tryBaseline > BOTTOM - 3 ? 10_000 : hidden(curves, tryFrom, tryFrom + width, tryBaseline);
+            if (hidden < fewest) {
+                fewest = hidden;
+                from = tryFrom;
+                baseline = tryBaseline;
+            }
+        }
         svg.leafText("text", here.says(), "class", "label halo", "x", from, "y", baseline, "font-size", Type.SIZE, "font-weight", "bold", "fill", "#1d1d1b");
     }
 
-    private static String says(Axis across, Axis up, List<Series> series, Here here, List<Mark> marks, Measure acrossAs, Measure upAs, Reader reader) {
+    private static int hidden(List<double[]> curves, double from, double to, double baseline) {
+        int hidden = 0;
+        for (double[] points : curves) {
+            for (int i = 0; i < points.length; i += 2) {
+                hidden += points[i] > from - 2 && points[i] < to + 2 && points[i + 1] > baseline - Type.SIZE && points[i + 1] < baseline + 4 ? 1 : 0;
+            }
+        }
+        return hidden;
+    }
+
+    private static String says(Axis across, Axis up, List<Series> series, Here here, List<Mark> marks, Reader reader) {
         StringBuilder says = new StringBuilder(up.name()).append(" over ").append(Naming.small(across.name())).append('.');
         for (Series one : series) {
-            course(says, one, acrossAs, upAs, reader);
+            course(says, one, across, up, reader);
         }
         if (here != null) {
             says.append(' ').append(Words.sentence("Marked: " + here.says()));
@@ -242,7 +256,7 @@ public final class FunctionDrawing {
     }
 
     /** Where a curve begins and ends, and its highest and lowest value where they lie between. */
-    private static void course(StringBuilder says, Series one, Measure acrossAs, Measure upAs, Reader reader) {
+    private static void course(StringBuilder says, Series one, Axis across, Axis up, Reader reader) {
         int first = -1;
         int last = -1;
         int low = -1;
@@ -260,17 +274,33 @@ public final class FunctionDrawing {
             return;
         }
         StringBuilder course = new StringBuilder(one.name().isEmpty() ? "it" : one.name());
-        course.append(" goes from ").append(point(one, first, acrossAs, upAs, reader)).append(" to ").append(point(one, last, acrossAs, upAs, reader));
+        course.append(" goes from ").append(point(one, first, across, up, reader)).append(" to ").append(point(one, last, across, up, reader));
         if (high != first && high != last) {
-            course.append(", highest ").append(point(one, high, acrossAs, upAs, reader));
+            course.append(", highest ").append(point(one, high, across, up, reader));
         }
         if (low != first && low != last) {
-            course.append(", lowest ").append(point(one, low, acrossAs, upAs, reader));
+            course.append(", lowest ").append(point(one, low, across, up, reader));
         }
         says.append(' ').append(Words.sentence(course.toString()));
     }
 
-    private static String point(Series one, int i, Measure acrossAs, Measure upAs, Reader reader) {
-        return upAs.words(one.y()[i], reader) + " at " + acrossAs.words(one.x()[i], reader);
+        /** A value with its unit, as one says it. */
+        private static String words(double value, Axis axis, Reader reader) {
+            double size = Math.abs(value);
+            return switch (axis.unit()) {
+                case "m" -> reader.distance(value);
+                case "Hz" -> Words.hertz(value, reader);
+                case "degrees" -> Words.number(value, 0, reader) + "\u00b0";
+                case "" -> Words.number(value, decimals(size), reader);
+                default -> Words.number(value, axis.unit().startsWith("dB") ? 1 : decimals(size), reader) + " " + axis.unit();
+            };
+        }
+
+        private static int decimals(double size) {
+            return size >= 100 ? 0 : size >= 10 ? 1 : size >= 1 ? 2 : 3;
+        }
+
+    private static String point(Series one, int i, Axis across, Axis up, Reader reader) {
+        return words(one.y()[i], up, reader) + " at " + words(one.x()[i], across, reader);
     }
 }

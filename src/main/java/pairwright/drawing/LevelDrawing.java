@@ -180,12 +180,12 @@ public final class LevelDrawing {
             labels.add(new Plot.End(null, List.of(stretch.words()), (from + to) / 2));
         }
         svg.leaf("path", "class", look.style(), "d", ticks, "fill", "none", "stroke", look.colour(), "stroke-width", 2);
-        labels.sort(Comparator.comparingDouble(Plot.End::atY));
+        labels.sort(Comparator.comparingDouble(Plot.End::y));
         double[] middles = Plot.apart(labels, HEAD - 4, HEAD + RULED + 10);
         StringBuilder leaders = new StringBuilder();
         for (int i = 0; i < middles.length; i++) {
             boolean distance = labels.get(i).look() == null;
-            Plot.line(leaders, stem + (distance ? 4 : 7), labels.get(i).atY(), stem + LABEL - STEM - 3, middles[i]);
+            Plot.line(leaders, stem + (distance ? 4 : 7), labels.get(i).y(), stem + LABEL - STEM - 3, middles[i]);
             svg.leafText("text", labels.get(i).lines().get(0), "class", "label", "x", stem + LABEL - STEM, "y", middles[i] + Type.SIZE * 0.35, "font-size", Type.SIZE,
                     "font-weight", distance ? "bold" : null, "fill", "#1d1d1b");
         }

@@ -26,9 +26,9 @@ final class Plot {
      *
      * @param look of the curve
      * @param lines the name, broken
-     * @param atY where the curve ends
+     * @param y where the curve ends
      */
-    record End(Look look, List<String> lines, double atY) {
+    record End(Look look, List<String> lines, double y) {
         private double height() {
             return lines.size() * LINE + BETWEEN_NAMES;
         }
@@ -98,6 +98,16 @@ final class Plot {
         }
     }
 
+    /** Where the points of a curve stand in the picture, across and up in turn; those outside the frame at its edge. */
+    double[] places(double[] xs, double[] ys) {
+        double[] places = new double[2 * xs.length];
+        for (int i = 0; i < xs.length; i++) {
+            places[2 * i] = x.at(xs[i]);
+            places[2 * i + 1] = y.at(inside(ys[i]));
+        }
+        return places;
+    }
+
     /** How high in the picture a curve ends that may leave the frame before. */
     double lastHeight(double[] xs, double[] ys) {
         for (int i = xs.length - 1; i >= 0; i--) {
@@ -130,12 +140,12 @@ final class Plot {
     /** Names at the ends of curves, moved apart where they would meet, each joined to its end. */
     void ends(List<End> ends) {
         List<End> ordered = new ArrayList<>(ends);
-        ordered.sort(Comparator.comparingDouble(End::atY));
+        ordered.sort(Comparator.comparingDouble(End::y));
         double[] middles = apart(ordered, top - BETWEEN_NAMES, bottom + LINE);
         for (int i = 0; i < middles.length; i++) {
             End end = ordered.get(i);
             StringBuilder leader = new StringBuilder();
-            line(leader, right + 1, end.atY(), right + LEADER - 8, middles[i]);
+            line(leader, right + 1, end.y(), right + LEADER - 8, middles[i]);
             svg.leaf("path", "class", end.look().style(), "d", leader, "fill", "none", "stroke", end.look().colour());
             marker(svg, end.look(), right + LEADER - 8, middles[i]);
             lines(svg, end.lines(), right + LEADER - 1, middles[i], "start", "label");
@@ -216,7 +226,7 @@ final class Plot {
         double free = from;
         for (int i = 0; i < middles.length; i++) {
             double half = ordered.get(i).height() / 2;
-            middles[i] = Math.max(ordered.get(i).atY(), free + half);
+            middles[i] = Math.max(ordered.get(i).y(), free + half);
             free = middles[i] + half;
         }
         double limit = to;

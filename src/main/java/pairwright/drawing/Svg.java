@@ -112,7 +112,8 @@ final class Svg {
                 case '"' -> safe.append("&quot;");
                 case '\'' -> safe.append("&#39;");
                 default -> {
-                    if (point >= 0x20 || point == '\n' || point == '\t') {
+                    boolean halfOrNone = point >= 0xd800 && point <= 0xdfff || point == 0xfffe || point == 0xffff;
+                    if (point >= 0x20 && !halfOrNone || point == '\n' || point == '\t') {
                         safe.appendCodePoint(point);
                     }
                 }
