@@ -19,6 +19,13 @@ final class Mics {
         return Naming.small(option.mics().get(i).name());
     }
 
+    /** The same, always told which of the two it is. */
+    static String counted(Option option, int i) {
+        String which = i == 0 ? "first: " : "second: ";
+        String name = name(option, i);
+        return name.startsWith(which) ? name : which + name;
+    }
+
     private static boolean alike(Option option) {
         return option.mics().get(0).micType().equals(option.mics().get(1).micType());
     }

@@ -149,12 +149,10 @@ public final class SumDrawing {
     }
 
     private static String says(Option option, Comb comb, Reader reader) {
-        String first = Mics.name(option, 0);
-        String second = Mics.name(option, 1);
         boolean firstLouder = comb.levelDifferenceDb >= 0;
         String difference = comb.quieterDb > -0.1 ? "both equally loud"
                 : "the " + (firstLouder ? "second" : "first") + " " + Words.number(-comb.quieterDb, 1, reader) + " dB quieter";
-        StringBuilder says = new StringBuilder(Words.sentence("First " + first + ", second " + second + ", at equal gain: the sound reaches them "
+        StringBuilder says = new StringBuilder(Words.sentence(Mics.counted(option, 0) + "; " + Mics.counted(option, 1) + "; at equal gain: the sound reaches them "
                 + Words.number(comb.delayMs, 2, reader) + " ms apart, " + difference)).append(' ');
         says.append(comb.against ? "They are of opposite polarity, so their sum has no bass, and its first null above that is at "
                 : "They are of the same polarity; the first null of their sum is at ");
