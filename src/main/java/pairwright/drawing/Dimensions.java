@@ -1,5 +1,7 @@
 package pairwright.drawing;
 
+import pairwright.model.Mount;
+
 /** What is measured in a picture: distances, heights, angles, and the bar that gives the scale. */
 final class Dimensions {
     private static final double[] METRIC_M = {0.01, 0.02, 0.05, 0.1, 0.2, 0.5, 1, 2, 5, 10, 20};
@@ -59,7 +61,7 @@ final class Dimensions {
         return mic.mic().steep() ? null : reader.distance(shownM) + " along the floor";
     }
 
-    void distance(View.Seen mic, boolean above) {
+    void distance(View.Seen mic, boolean above, String prefix) {
         double fromX = frame.x(mic.surface());
         double fromY = frame.y(mic.surface());
         double toX = frame.x(mic.place());
@@ -77,7 +79,7 @@ final class Dimensions {
                 + Svg.number(toX + acrossX) + " " + Svg.number(toY + acrossY));
         labels.passing(fromX, fromY, toX, toY);
         double wanted = Math.toDegrees(Math.atan2(-(toY - fromY), toX - fromX)) + 90;
-        labels.put(Type.lines(called, Type.SIZE, 60), "label", (fromX + toX) / 2, (fromY + toY) / 2, Math.sin(Math.toRadians(wanted)) < 0 ? wanted + 180 : wanted);
+        labels.must(Type.lines(prefix + called, Type.SIZE, 92), "Distance", (fromX + toX) / 2, (fromY + toY) / 2, Math.sin(Math.toRadians(wanted)) < 0 ? wanted + 180 : wanted);
     }
 
     /** Whether the angle off the axis of the source is true in this view and worth drawing. */
@@ -122,13 +124,15 @@ final class Dimensions {
     }
 
     /** From the floor, or from the lower edge where the floor is farther down, up to a microphone. */
-    void height(View.Seen mic) {
+    void height(View.Seen mic, String prefix) {
         double heightM = mic.mic().heightM();
         double micX = frame.x(mic.place());
         double micY = frame.y(mic.place());
         double floorY = frame.y(0);
         double side = frame.x(mic.surface()) <= micX ? 1 : -1;
-        double x = Math.max(16, Math.min(Frame.WIDTH - 16, micX + side * 48));
+        // between a microphone on a boom and its pole, beyond a straight stand
+        boolean onBoom = mic.mic().placement().mount() == Mount.BOOM || mic.mic().placement().mount() == Mount.OVERHEAD;
+        double x = Math.max(16, Math.min(Frame.WIDTH - 16, micX + side * (onBoom ? 30 : 48)));
         boolean floorSeen = floorY <= frame.heightPx() - 4;
         double lowY = floorSeen ? floorY : frame.heightPx() - 4;
         if (lowY - micY > 8) {
@@ -136,7 +140,7 @@ final class Dimensions {
             svg.leaf("path", "class", "axis", "stroke", "#6a675f", "stroke-width", 1, "fill", "none", "d", "M" + Svg.number(x - 4) + " " + Svg.number(micY) + "h8"
                     + (floorSeen ? "M" + Svg.number(x - 4) + " " + Svg.number(lowY) + "h8" : "M" + Svg.number(x - 4) + " " + Svg.number(lowY - 7) + "l4 7l4 -7"));
             labels.passing(x, micY, x, lowY);
-            labels.put(Type.lines(reader.distance(rounded(heightM)) + (floorSeen ? "" : " above floor"), Type.SIZE, 64), "label", x, (micY + lowY) / 2, side > 0 ? 0 : 180);
+            labels.must(Type.lines(prefix + reader.distance(rounded(heightM)) + (floorSeen ? "" : " above floor"), Type.SIZE, 64), "Height", x, (micY + lowY) / 2, side > 0 ? 0 : 180);
         }
     }
 

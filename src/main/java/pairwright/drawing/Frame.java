@@ -15,6 +15,8 @@ record Frame(double leftM, double topM, double scalePxPerM, double heightPx) {
     static final double WIDTH = Svg.PLOT_WIDTH;
     /** Around what matters: room for a microphone, its pattern and a label. */
     static final double ROOM = 62;
+    /** Where arrows to neighbours stand at the edge. */
+    static final double MORE_ROOM = 84;
     private static final double MOST_HEIGHT = 330;
     private static final double LEAST_HEIGHT = 210;
     /** The shortest distance is drawn at least so long, where the longest one leaves room for it. */
@@ -32,7 +34,7 @@ record Frame(double leftM, double topM, double scalePxPerM, double heightPx) {
         }
     }
 
-    static Frame around(List<View.Seen> mics, Span bodyX, Span bodyY) {
+    static Frame around(List<View.Seen> mics, Span bodyX, Span bodyY, double room) {
         Span x = new Span(Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY);
         Span y = x;
         double shortestM = Double.POSITIVE_INFINITY;
@@ -45,17 +47,17 @@ record Frame(double leftM, double topM, double scalePxPerM, double heightPx) {
         }
         Span allX = bodyX.with(x.least()).with(x.most());
         Span allY = bodyY.with(y.least()).with(y.most());
-        double whole = Math.min(reach(WIDTH, allX), reach(MOST_HEIGHT, allY));
-        double mattering = Math.min(reach(WIDTH, x), reach(MOST_HEIGHT, y));
+        double whole = Math.min(reach(WIDTH, allX, room), reach(MOST_HEIGHT, allY, room));
+        double mattering = Math.min(reach(WIDTH, x, room), reach(MOST_HEIGHT, y, room));
         double scale = Math.min(Math.min(mattering, LARGEST_SCALE), Math.max(whole, SHORTEST / shortestM));
-        double height = Math.max(LEAST_HEIGHT, Math.min(MOST_HEIGHT, allY.length() * scale + 2 * ROOM));
-        double leftM = start(x, allX, WIDTH / scale, ROOM / scale);
-        double bottomM = start(y, allY, height / scale, ROOM / scale);
+        double height = Math.max(LEAST_HEIGHT, Math.min(MOST_HEIGHT, allY.length() * scale + 2 * room));
+        double leftM = start(x, allX, WIDTH / scale, room / scale);
+        double bottomM = start(y, allY, height / scale, room / scale);
         return new Frame(leftM, bottomM + height / scale, scale, height);
     }
 
-    private static double reach(double room, Span span) {
-        return (room - 2 * ROOM) / Math.max(1e-6, span.length());
+    private static double reach(double length, Span span, double room) {
+        return (length - 2 * room) / Math.max(1e-6, span.length());
     }
 
     /** The middle of everything in the middle, but what matters inside. */

@@ -19,6 +19,7 @@ final class Labels {
     private final List<Box> taken = new ArrayList<>();
     private final List<Box> crossed = new ArrayList<>();
     private final List<Placed> placed = new ArrayList<>();
+    private final List<String> without = new ArrayList<>();
 
     /** Something that takes room. */
     record Box(double leftPx, double topPx, double rightPx, double bottomPx) {
@@ -50,6 +51,18 @@ final class Labels {
         int steps = Math.max(1, (int) (Math.hypot(toX - fromX, toY - fromY) / 6));
         for (int i = 0; i <= steps; i++) {
             crossed.add(Box.round(fromX + (toX - fromX) * i / steps, fromY + (toY - fromY) * i / steps, 1));
+        }
+    }
+
+    /** What found no room, to be said elsewhere. */
+    List<String> without() {
+        return without;
+    }
+
+    /** As {@link #put}; what finds no room is remembered, with what it is. */
+    void must(List<String> lines, String what, double anchorX, double anchorY, double wantedDegrees) {
+        if (!put(lines, "label", anchorX, anchorY, wantedDegrees)) {
+            without.add((what + " " + String.join(" ", lines)).strip());
         }
     }
 

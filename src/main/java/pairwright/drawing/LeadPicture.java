@@ -1,7 +1,6 @@
 package pairwright.drawing;
 
 import java.util.List;
-import pairwright.model.Mount;
 import pairwright.model.Placement;
 
 /** A set-up without air: from the instrument by a box and leads to the preamplifier. */
@@ -15,8 +14,7 @@ final class LeadPicture {
         StringBuilder says = new StringBuilder();
         for (Stood mic : setUp.mics()) {
             Placement placement = mic.placement();
-            says.append(says.isEmpty() ? "" : " ").append(Words.sentence(setUp.source().name() + " goes by " + (placement.mount() == Mount.CONTACT ? "" : "a lead and ")
-                    + placement.name() + " to a preamplifier, phantom " + (placement.phantom() ? "on" : "off"))).append(' ')
+            says.append(says.isEmpty() ? "" : " ").append(Words.sentence(setUp.source().name() + ": through " + placement.name() + " to a preamplifier, phantom " + (placement.phantom() ? "on" : "off"))).append(' ')
                     .append(Words.sentence(placement.positionName()));
         }
         Svg svg = new Svg(key, Frame.WIDTH, setUp.mics().size() * ROW + 16, setUp.source().name() + ", by lead", says.toString());

@@ -21,8 +21,15 @@ final class SetUpPicture {
     private final Frame frame;
     private final Labels labels;
     private final Outline body;
+    /** Labels that found no room, said below the picture instead. */
+    private final List<String> below;
 
     SetUpPicture(SetUp setUp, View view, String key, Reader reader) {
+        this(setUp, view, key, reader, List.of());
+    }
+
+    private SetUpPicture(SetUp setUp, View view, String key, Reader reader, List<String> below) {
+        this.below = below;
         this.setUp = setUp;
         this.view = view;
         this.key = key;
@@ -30,7 +37,8 @@ final class SetUpPicture {
         this.mics = setUp.inAir().stream().map(mic -> view.seen(setUp, mic)).toList();
         Outline body = view.above() ? BodyFromAbove.of(setUp.source(), setUp.body()) : BodyFromSide.of(setUp.source(), setUp.body());
         Frame.Span bodyY = new Frame.Span(view.above() ? body.leastY() : Math.min(0, body.leastY()), body.mostY());
-        this.frame = Frame.around(mics, new Frame.Span(body.leastX(), body.mostX()), bodyY);
+        this.frame = Frame.around(mics, new Frame.Span(body.leastX(), body.mostX()), bodyY,
+                setUp.beside().isEmpty() || !Surroundings.showsNeighbours(mics, view) ? Frame.ROOM : Frame.MORE_ROOM);
         this.labels = new Labels(Frame.WIDTH, frame.heightPx());
         this.body = body;
     }
@@ -40,12 +48,12 @@ final class SetUpPicture {
         legend(legend);
         Svg svg = new Svg(key, Frame.WIDTH, frame.heightPx() + legend.height(), setUp.source().name() + (view.above() ? ", from above" : ", from the side"),
                 new SetUpWords(setUp, view, mics, reader).says());
-        Surroundings surroundings = new Surroundings(svg, key, setUp, view, frame);
+        Surroundings surroundings = new Surroundings(svg, key, setUp, view, frame, labels);
         Dimensions dimensions = new Dimensions(svg, frame, labels, reader);
         surroundings.begin();
-        surroundings.keepClear(mics);
         surroundings.body(body);
-        surroundings.floor(labels);
+        surroundings.keepClear(mics);
+        surroundings.floor();
         mics.forEach(surroundings::stand);
         surroundings.end();
         dimensions.scaleBar(!view.above());
@@ -61,24 +69,32 @@ final class SetUpPicture {
         for (View.Seen mic : mics) {
             boolean again = setUp.asOne() && mic.mic().number() == 2;
             if (!again) {
-                dimensions.distance(mic, view.above());
+                dimensions.distance(mic, view.above(), prefix(mic));
                 dimensions.offAxis(mic, view);
                 if (!view.above()) {
-                    dimensions.height(mic);
+                    dimensions.height(mic, prefix(mic));
                 }
             }
         }
-        surroundings.neighbours(mics, labels, reader);
+        surroundings.neighbours(mics, reader);
         for (View.Seen mic : mics) {
             if (showsNulls(mic)) {
                 nullLabel(mic);
             }
         }
-        surroundings.keepClearLabel(mics, labels);
+        surroundings.keepClearLabel(mics);
+        if (below.isEmpty() && !labels.without().isEmpty()) {
+            return new SetUpPicture(setUp, view, key, reader, labels.without()).drawing();
+        }
         labels.write(svg);
         svg.leaf("rect", "class", "grid", "x", 0.5, "y", 0.5, "width", Frame.WIDTH - 1, "height", frame.heightPx() - 1, "fill", "none", "stroke", "#d8d2c4");
         legend.write(svg, key, frame.heightPx());
         return svg.drawing();
+    }
+
+    /** With two that are measured one by one, a number says whose the measure is. */
+    private String prefix(View.Seen mic) {
+        return mics.size() == 2 && !setUp.asOne() ? mic.mic().number() + ": " : "";
     }
 
     private double pixelX(View.Seen mic) {
@@ -187,6 +203,7 @@ final class SetUpPicture {
         if (setUp.stereo() && setUp.asOne()) {
             legend.plain(SetUpWords.pair(setUp, reader));
         }
+        below.forEach(legend::plain);
         if (mics.stream().anyMatch(this::showsNulls)) {
             legend.nulls();
         }

@@ -2,6 +2,7 @@ package pairwright.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
+import pairwright.model.BodyShape;
 import pairwright.model.KeepClear;
 import pairwright.model.Mount;
 import pairwright.model.Placement;
@@ -33,8 +34,8 @@ final class SetUpWords {
 
     String says() {
         String name = setUp.source().name();
-        sentences.add(view.above() ? name + " from above; where its player faces is to the right"
-                : view.fromBehind() ? name + " from the side, as one stands behind the player" : name + " from the side; where its player faces is to the right");
+        String forward = setUp.body().shape() == BodyShape.CABINET ? "; its front is to the right" : "; where the player faces is to the right";
+        sentences.add(view.above() ? name + " from above" + forward : view.fromBehind() ? name + " as one sees it from behind the player" : name + " from the side" + forward);
         for (Stood mic : setUp.mics()) {
             View.Seen seen = mics.stream().filter(one -> one.mic() == mic).findFirst().orElse(null);
             if (seen == null) {

@@ -18,13 +18,15 @@ final class Surroundings {
     private final SetUp setUp;
     private final View view;
     private final Frame frame;
+    private final Labels labels;
 
-    Surroundings(Svg svg, String key, SetUp setUp, View view, Frame frame) {
+    Surroundings(Svg svg, String key, SetUp setUp, View view, Frame frame, Labels labels) {
         this.svg = svg;
         this.key = key;
         this.setUp = setUp;
         this.view = view;
         this.frame = frame;
+        this.labels = labels;
     }
 
     /** What follows is cut off at the frame. */
@@ -52,7 +54,7 @@ final class Surroundings {
         }
     }
 
-    void keepClearLabel(List<View.Seen> mics, Labels labels) {
+    void keepClearLabel(List<View.Seen> mics) {
         for (View.Seen mic : mics) {
             for (KeepClear clear : mic.mic().position().keepClear()) {
                 double reach = clear.distanceM() * frame.scalePxPerM();
@@ -88,7 +90,7 @@ final class Surroundings {
         }
     }
 
-    void floor(Labels labels) {
+    void floor() {
         double y = frame.y(0);
         if (view.above() || y > frame.heightPx()) {
             return;
@@ -148,6 +150,7 @@ final class Surroundings {
     }
 
     private void line(double fromX, double fromY, double toX, double toY, double width) {
+        labels.passing(fromX, fromY, toX, Math.min(toY, frame.heightPx()));
         svg.leaf("line", "class", "faint", "x1", fromX, "y1", fromY, "x2", toX, "y2", toY, "stroke", "#8a867b", "stroke-width", width, "stroke-linecap", "round");
     }
 
@@ -156,7 +159,7 @@ final class Surroundings {
         return !mics.isEmpty() && (view.above() || mics.get(0).flat() && mics.get(0).mic().steep());
     }
 
-    void neighbours(List<View.Seen> mics, Labels labels, Reader reader) {
+    void neighbours(List<View.Seen> mics, Reader reader) {
         if (!showsNeighbours(mics, view)) {
             return;
         }
@@ -181,12 +184,12 @@ final class Surroundings {
             if (inside) {
                 svg.leaf("path", "class", "neighbour", "d", "M" + Svg.number(x - 8) + " " + Svg.number(y) + "l8 -8l8 8l-8 8Z", "fill", "#efe9dc", "stroke", Look.NEIGHBOUR.colour(), "stroke-width", 2);
                 labels.keepFree(Labels.Box.round(x, y, 9));
-                labels.put(lines, "label", x, y, degrees);
+                labels.must(lines, "", x, y, degrees);
             } else {
                 String transform = "translate(" + Svg.number(tipX) + " " + Svg.number(tipY) + ") rotate(" + Svg.number(-degrees) + ")";
                 svg.leaf("path", "class", "neighbour", "transform", transform, "d", "M-" + Svg.number(ARROW) + " 0L-2 0M-9 -5L0 0L-9 5", "fill", "none", "stroke", Look.NEIGHBOUR.colour(), "stroke-width", 2);
                 labels.keepFree(Labels.Box.round(tipX - 7 * Math.cos(angle), tipY + 7 * Math.sin(angle), 7));
-                labels.put(lines, "label", tipX - ARROW * 0.6 * Math.cos(angle), tipY + ARROW * 0.6 * Math.sin(angle), degrees + 90);
+                labels.must(lines, "", tipX - ARROW * 0.6 * Math.cos(angle), tipY + ARROW * 0.6 * Math.sin(angle), degrees + 90);
             }
         }
     }

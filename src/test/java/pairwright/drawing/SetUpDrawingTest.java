@@ -34,7 +34,7 @@ class SetUpDrawingTest {
     private static final Reader IMPERIAL = new Reader(true, Locale.GERMANY);
     private static final Pattern NUMBER = Pattern.compile("-?[0-9]+(?:\\.[0-9]+)?");
 
-    /** Every source of the catalogue, quiet and with two neighbours: one near, one far. */
+    /** Every source of the catalogue with two neighbours, one near, one far; some alone. */
     private static final List<Shown> ALL = all();
 
     private record Shown(Catalogue catalogue, Question question, Option option, boolean above) {
@@ -60,8 +60,10 @@ class SetUpDrawingTest {
         Advisor advisor = new Advisor(store::current);
         Catalogue catalogue = store.current().catalogue();
         List<Shown> all = new ArrayList<>();
+        List<Neighbour> two = List.of(new Neighbour("drum-kit", 3, 120), new Neighbour("driven-guitar-amplifier", 0.6, 75));
         for (String source : catalogue.sources().keySet()) {
-            for (List<Neighbour> beside : List.of(List.<Neighbour>of(), List.of(new Neighbour("drum-kit", 3, 120), new Neighbour("driven-guitar-amplifier", 0.6, 75)))) {
+            // every fourth one in a quiet room as well
+            for (List<Neighbour> beside : source.hashCode() % 4 == 0 ? List.of(two, List.<Neighbour>of()) : List.of(two)) {
                 Answer answer = advisor.ask(new Request(null, source, null, null, null, null, null, beside, null, null, null, null, null, null));
                 for (Option option : answer.options()) {
                     all.add(new Shown(catalogue, answer.question().meant(), option, true));
@@ -74,7 +76,7 @@ class SetUpDrawingTest {
 
     @Test
     void everyDrawingIsWellFormedWithFiniteNumbersInsideItsBox() throws Exception {
-        assertTrue(ALL.size() > 1000, "only " + ALL.size());
+        assertTrue(ALL.size() > 700, "only " + ALL.size());
         List<String> wrong = new ArrayList<>();
         for (Shown shown : ALL) {
             for (Reader reader : List.of(Reader.METRIC, IMPERIAL)) {
@@ -157,7 +159,7 @@ class SetUpDrawingTest {
                 }
             }
         }
-        assertTrue(checked > 600, "only " + checked);
+        assertTrue(checked > 350, "only " + checked);
     }
 
     @Test
@@ -179,7 +181,7 @@ class SetUpDrawingTest {
                 }
             }
         }
-        assertTrue(checked > 400, "only " + checked);
+        assertTrue(checked > 200, "only " + checked);
     }
 
     @Test
@@ -214,7 +216,7 @@ class SetUpDrawingTest {
                 assertFalse(Double.isNaN(facing), shown.name() + ": a null ray that is none of a microphone");
             }
         }
-        assertTrue(checked > 500, "only " + checked);
+        assertTrue(checked > 250, "only " + checked);
     }
 
     @Test
@@ -237,7 +239,7 @@ class SetUpDrawingTest {
                 }
             }
         }
-        assertTrue(checked > 200, "only " + checked);
+        assertTrue(checked > 150, "only " + checked);
     }
 
     @Test
@@ -263,7 +265,16 @@ class SetUpDrawingTest {
                             assertTrue(says.contains("Keep clear " + reader.distance(clear.distanceM()) + " for " + clear.of()), shown.name());
                         }
                     }
+                    String written = String.join(" ", labels(drawing));
+                    for (Placement mic : air(shown.option())) {
+                        if (!shown.above() && mic.distanceM() > 0) {
+                            assertTrue(written.contains(reader.distance(mic.distanceM())), shown.name() + ": " + reader.distance(mic.distanceM()) + " is not in " + written);
+                        }
+                    }
                     if (shown.above()) {
+                        for (SetUp.Beside beside : shown.setUp().beside()) {
+                            assertTrue(written.contains(beside.name()), shown.name() + ": " + beside.name() + " is not in " + written);
+                        }
                         for (SetUp.Beside beside : shown.setUp().beside()) {
                             assertTrue(says.contains(beside.name() + " is " + reader.distance(beside.distanceM())), shown.name());
                         }
