@@ -5,7 +5,9 @@ import static pairwright.drawing.Outline.Kind.DETAIL;
 import static pairwright.drawing.Outline.Kind.PLAYER;
 
 import pairwright.model.Body;
+import pairwright.model.BodyShape;
 import pairwright.model.Source;
+import pairwright.model.SourceFamily;
 
 /** A source seen from above, its sounding surface at the origin: forward is to the right, the left of the player is up. */
 final class BodyFromAbove {
@@ -56,8 +58,10 @@ final class BodyFromAbove {
             case CABINET -> {
                 double wide = Depth.cabinetHalfM(source);
                 double deep = Math.min(wide, 1.5);
-                outline.box(BODY, -deep, -wide, 0, wide).line(DETAIL, -0.02 * deep / 0.3, -wide, -0.02 * deep / 0.3, wide)
-                        .shape(DETAIL, -0.01, -half, -deep * 0.35, -half * 0.25, -deep * 0.35, half * 0.25, -0.01, half);
+                outline.box(BODY, -deep, -wide, 0, wide).line(DETAIL, -0.02 * deep / 0.3, -wide, -0.02 * deep / 0.3, wide);
+                if (source.family() == SourceFamily.AMPLIFIERS) {
+                    outline.shape(DETAIL, -0.01, -half, -deep * 0.35, -half * 0.25, -deep * 0.35, half * 0.25, -0.01, half);
+                }
             }
             case HEAD -> head(outline, -0.1, 0);
             case SINGING_GUITARIST -> head(outline.box(BODY, 0.04, -0.24, 0.13, 0.24).box(BODY, 0.07, 0.24, 0.1, 0.6), -0.1, 0);
@@ -65,7 +69,7 @@ final class BodyFromAbove {
             case HAND_HELD -> player(outline.round(BODY, 0, 0, half * 0.6, half), -0.35, 0);
             case FLOOR_BOARD -> outline.box(BODY, -half, -half, half, half).round(DETAIL, -0.05, 0.1, 0.13, 0.045).round(DETAIL, -0.05, -0.1, 0.13, 0.045);
         }
-        return body.shape() == pairwright.model.BodyShape.UPRIGHT_PIANO ? outline.facing(backward, true) : outline;
+        return body.shape() == BodyShape.UPRIGHT_PIANO ? outline.facing(backward, true) : outline;
     }
 
     private static void kit(Outline outline) {

@@ -7,6 +7,7 @@ import static pairwright.drawing.Outline.Kind.PLAYER;
 import pairwright.model.Body;
 import pairwright.model.BodyShape;
 import pairwright.model.Source;
+import pairwright.model.SourceFamily;
 
 /**
  * A source seen from the side, its sounding surface at the origin and its height above the floor: forward is to the right. What sounds
@@ -90,8 +91,10 @@ final class BodyFromSide {
                 double wide = Depth.cabinetHalfM(source);
                 double deep = Math.min(wide, 1.5);
                 double top = Math.max(2 * high, high + half + 0.03);
-                outline.box(BODY, -deep, 0, 0, top).line(DETAIL, -0.02 * deep / 0.3, 0, -0.02 * deep / 0.3, top)
-                        .shape(DETAIL, -0.01, high - half, -deep * 0.35, high - half * 0.25, -deep * 0.35, high + half * 0.25, -0.01, high + half);
+                outline.box(BODY, -deep, 0, 0, top).line(DETAIL, -0.02 * deep / 0.3, 0, -0.02 * deep / 0.3, top);
+                if (source.family() == SourceFamily.AMPLIFIERS) {
+                    outline.shape(DETAIL, -0.01, high - half, -deep * 0.35, high - half * 0.25, -deep * 0.35, high + half * 0.25, -0.01, high + half);
+                }
             }
             case HEAD -> head(outline, -0.1, 0.03 + high, high);
             case SINGING_GUITARIST -> head(outline.box(BODY, 0.04, high - 0.62, 0.13, high - 0.26), -0.1, 0.03 + high, high);

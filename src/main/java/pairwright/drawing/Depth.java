@@ -2,6 +2,7 @@ package pairwright.drawing;
 
 import pairwright.model.Position;
 import pairwright.model.Source;
+import pairwright.model.SourceFamily;
 
 /** Sizes of a body that no entry gives but that follow from it. */
 final class Depth {
@@ -17,16 +18,15 @@ final class Depth {
         if (depth > 0) {
             return depth;
         }
-        Double kept = switch (Bodies.of(source).shape()) {
+        return switch (Bodies.of(source).shape()) {
             case UPRIGHT_PIANO -> Math.min(0.6, source.sizeM() * 0.5);
             case STANDING_DRUM -> 0.15 * source.sizeM();
             default -> 0.5 * source.sizeM();
         };
-        return kept;
     }
 
     /** Half the width of a box round a sounding surface. */
     static double cabinetHalfM(Source source) {
-        return source.sizeM() < 0.5 ? source.sizeM() * 0.9 : source.sizeM() * 0.55;
+        return source.family() == SourceFamily.AMPLIFIERS && source.sizeM() < 0.5 ? source.sizeM() * 0.9 : source.sizeM() * 0.55;
     }
 }

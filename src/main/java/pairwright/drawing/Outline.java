@@ -5,7 +5,7 @@ import java.util.List;
 
 /** Lines of a simple drawing, in metres: to the right and up in the picture. */
 final class Outline {
-    private static final int ROUND_POINTS = 28;
+    private static final int ROUND_POINTS = 48;
 
     private final List<Line> lines = new ArrayList<>();
     private double leastX = Double.POSITIVE_INFINITY;

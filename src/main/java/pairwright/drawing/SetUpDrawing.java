@@ -11,11 +11,17 @@ public final class SetUpDrawing {
 
     /** Seen from above. */
     public static Drawing fromAbove(Catalogue catalogue, Question question, Option option, String key, Reader reader) {
-        return new Svg(key, 400, 300, "From above", "").drawing();
+        return drawing(SetUp.of(catalogue, question, option), true, key, reader);
     }
 
     /** Seen from the side. */
     public static Drawing fromSide(Catalogue catalogue, Question question, Option option, String key, Reader reader) {
-        return new Svg(key, 400, 300, "From the side", "").drawing();
+        return drawing(SetUp.of(catalogue, question, option), false, key, reader);
+    }
+
+    /** Without air between there is nothing to measure: then both views are the way from the instrument to the preamplifier. */
+    private static Drawing drawing(SetUp setUp, boolean above, String key, Reader reader) {
+        return setUp.inAir().isEmpty() ? LeadPicture.of(setUp, key)
+                : new SetUpPicture(setUp, new View(above, !above && BodyFromSide.fromBehind(setUp.body().shape())), key, reader).drawing();
     }
 }

@@ -91,7 +91,8 @@ record Standpoint(Point surface, Point place, Point axis, double offAxisDegrees)
         }
         Point across = side.minus(axis.times(side.dot(axis)));
         if (across.lengthM() < PARALLEL_M) {
-            Point instead = steep ? Point.FORWARD : fromAbove ? Point.UP : Point.LEFT.times(-1);
+            boolean acrossThePlayer = Math.abs(axis.leftM()) > 0.7;
+            Point instead = steep ? Point.FORWARD : fromAbove ? Point.UP : acrossThePlayer ? Point.FORWARD : Point.LEFT.times(-1);
             across = instead.minus(axis.times(instead.dot(axis)));
         }
         return across.unit();

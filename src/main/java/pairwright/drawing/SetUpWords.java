@@ -1,0 +1,117 @@
+package pairwright.drawing;
+
+import java.util.ArrayList;
+import java.util.List;
+import pairwright.model.BodyShape;
+import pairwright.model.KeepClear;
+import pairwright.model.Mount;
+import pairwright.model.Placement;
+
+/** What a picture of a set-up shows, in sentences, with the numbers it is drawn from. */
+final class SetUpWords {
+    private final SetUp setUp;
+    private final View view;
+    private final List<View.Seen> mics;
+    private final Reader reader;
+    private final List<String> sentences = new ArrayList<>();
+
+    SetUpWords(SetUp setUp, View view, List<View.Seen> mics, Reader reader) {
+        this.setUp = setUp;
+        this.view = view;
+        this.mics = mics;
+        this.reader = reader;
+    }
+
+    static String type(Placement placement) {
+        String pattern = placement.pattern().id();
+        return placement.name().endsWith(pattern) ? placement.name() : placement.name() + ", " + pattern;
+    }
+
+    static String wired(Placement placement) {
+        return placement.name() + ", " + (placement.mount() == Mount.CONTACT ? "fixed to it" : "on its lead") + ", phantom "
+                + (placement.phantom() ? "on" : "off");
+    }
+
+    String says() {
+        String name = setUp.source().name();
+        String forward = setUp.body().shape() == BodyShape.CABINET ? "; its front is to the right" : "; where the player faces is to the right";
+        sentences.add(view.above() ? name + " from above" + forward : view.fromBehind() ? name + " as one sees it from behind the player" : name + " from the side" + forward);
+        for (Stood mic : setUp.mics()) {
+            View.Seen seen = mics.stream().filter(one -> one.mic() == mic).findFirst().orElse(null);
+            if (seen == null) {
+                sentences.add(mic.number() + " is " + wired(mic.placement()) + ": " + mic.position().name());
+            } else {
+                mic(seen);
+            }
+        }
+        if (setUp.asOne() && setUp.stereo()) {
+            sentences.add(pair(setUp, reader) + ", 1 to the left as one stands behind them");
+        }
+        if (Surroundings.showsNeighbours(mics, view)) {
+            for (SetUp.Beside beside : setUp.beside()) {
+                sentences.add(beside.name() + " is " + reader.distance(beside.distanceM()) + " from microphone " + mics.get(0).mic().number() + ", "
+                        + degrees(beside.angleDegrees()) + " off its line to the source");
+            }
+        }
+        for (KeepClear clear : SetUpPicture.keepClear(mics)) {
+            sentences.add("Keep clear " + reader.distance(clear.distanceM()) + " for " + clear.of());
+        }
+        StringBuilder all = new StringBuilder();
+        for (String sentence : sentences) {
+            all.append(all.isEmpty() ? "" : " ").append(Words.sentence(sentence));
+        }
+        return all.toString();
+    }
+
+    private void mic(View.Seen seen) {
+        Stood mic = seen.mic();
+        sentences.add("Microphone " + mic.number() + " is " + type(mic.placement()) + ": " + mic.position().name());
+        boolean again = setUp.asOne() && mic.number() == 2;
+        if (again) {
+            if (!setUp.stereo()) {
+                sentences.add("It stands beside microphone 1, as far away");
+            }
+        } else {
+            StringBuilder where = new StringBuilder("It is ").append(reader.distance(mic.placement().distanceM())).append(" from the source");
+            String called = Dimensions.called(seen, view.above(), reader);
+            if (called != null && called.endsWith("floor")) {
+                where.append(", ").append(called);
+            }
+            if (Dimensions.showsOffAxis(seen, view)) {
+                where.append(", ").append(degrees(mic.standpoint().offAxisDegrees())).append(" off the axis of the source");
+            }
+            if (!view.above()) {
+                where.append(", ").append(reader.distance(Dimensions.rounded(mic.heightM()))).append(" above the floor");
+            }
+            sentences.add(where.toString());
+        }
+        if (seen.aimDegrees() == null) {
+            sentences.add(!view.above() ? "It faces across the picture" : mic.sight().upM() < 0 ? "It looks down" : "It looks up");
+        }
+        turn(seen);
+        if (seen.flat() && seen.aimDegrees() != null && mic.placement().nullDegrees() != null) {
+            double nullDegrees = mic.placement().nullDegrees();
+            sentences.add("It hears least " + (nullDegrees > 179 ? "straight behind" : degrees(nullDegrees) + " to either side of where it faces"));
+        }
+    }
+
+    private void turn(View.Seen seen) {
+        double turn = setUp.stereo() && setUp.asOne() ? 0 : seen.mic().turnDegrees();
+        if (Math.abs(turn) >= 1) {
+            String way = seen.mic().steep() ? "" : turn > 0 ? " to the left" : " to the right";
+            sentences.add("It is turned " + degrees(Math.abs(turn)) + way + " off the line to the source");
+        }
+    }
+
+    /** How the two of a stereo pair stand to each other. */
+    static String pair(SetUp setUp, Reader reader) {
+        Double includedDegrees = setUp.technique().includedDegrees();
+        Double spacingM = setUp.technique().spacingM();
+        String apart = spacingM == null || spacingM == 0 ? "Both in one point" : reader.distance(spacingM) + " apart";
+        return apart + (includedDegrees == null || includedDegrees == 0 ? ", parallel" : ", turned " + reader.number(includedDegrees, 0) + "\u00b0 apart");
+    }
+
+    private String degrees(double degrees) {
+        return reader.number(degrees, 0) + " degrees";
+    }
+}
