@@ -92,7 +92,8 @@ final class Questions {
                 request.options() == null ? Usual.OPTIONS : request.options(),
                 request.from(),
                 request.until(),
-                chosen(request.wishes(), said.wishes()));
+                chosen(request.wishes(), said.wishes()),
+                request.lifted());
         List<String> notUnderstood = new ArrayList<>(meaning.notUnderstood());
         if (request.ways() != null) {
             request.ways().stream().filter(way -> !ways.contains(way) && !notUnderstood.contains(way)).forEach(notUnderstood::add);

@@ -30,7 +30,7 @@ import pairwright.model.Word;
  */
 final class RequestBody {
     private static final Set<String> FIELDS = Set.of("words", "source", "ways", "dynamics", "room", "character", "limits", "neighbours",
-            "circumstances", "techniques", "options", "from", "until", "wishes", "draws");
+            "circumstances", "techniques", "options", "from", "until", "wishes", "lifted", "draws");
     private static final Set<String> LIMITS = Set.of("mics", "phantom", "preampGainDb", "preampNoiseDbu", "onlyFamilies", "withoutFamilies",
             "onlyMicTypes", "withoutMicTypes");
     private static final Set<String> NEIGHBOUR = Set.of("source", "distanceM", "angleDegrees");
@@ -118,6 +118,7 @@ final class RequestBody {
                 time(root, at + "/from"),
                 time(root, at + "/until"),
                 words(root, at + "/wishes", this::family),
+                words(root, at + "/lifted", this::limit),
                 whole(root, at + "/draws"));
         return request.draws() == null ? request.withDraws(Request.USUAL_DRAWS) : request;
     }
@@ -184,6 +185,15 @@ final class RequestBody {
         }
         Double angleDegrees = number(root, at + "/angleDegrees");
         return new Neighbour(source, distanceM == null ? 1 : distanceM, angleDegrees == null ? 90 : angleDegrees);
+    }
+
+    private String limit(JsonNode root, String at) {
+        String name = text(root, at);
+        if (name != null && !LIMITS.contains(name)) {
+            faults.add(new Fault(at, "there is no limit \"" + Shown.of(name) + "\". Use one of " + String.join(", ", new TreeSet<>(LIMITS))));
+            return null;
+        }
+        return name;
     }
 
     private MicFamily family(JsonNode root, String at) {

@@ -20,6 +20,7 @@ import java.util.List;
  * @param from start of the time it is needed; null for now
  * @param until end of that time; null for unknown
  * @param wishes families that would be welcome, in the order they were said; any other may still be answered
+ * @param lifted limits of the words that no longer hold, by the names of their fields in {@link Limits}
  */
 public record Question(
         String words,
@@ -35,10 +36,19 @@ public record Question(
         int options,
         OffsetDateTime from,
         OffsetDateTime until,
-        List<MicFamily> wishes) {
+        List<MicFamily> wishes,
+        List<String> lifted) {
 
     public Question {
         wishes = wishes == null ? List.of() : List.copyOf(wishes);
+        lifted = lifted == null ? List.of() : List.copyOf(lifted);
+    }
+
+    /** With the limits of the words. */
+    public Question(String words, String source, List<String> ways, List<String> dynamics, String room, List<String> character, Limits limits,
+            List<Neighbour> neighbours, List<String> circumstances, List<String> techniques, int options, OffsetDateTime from, OffsetDateTime until,
+            List<MicFamily> wishes) {
+        this(words, source, ways, dynamics, room, character, limits, neighbours, circumstances, techniques, options, from, until, wishes, List.of());
     }
 
     /** Without a wish for a family. */

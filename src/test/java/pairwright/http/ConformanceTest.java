@@ -50,6 +50,7 @@ class ConformanceTest {
             "{'source': 'violin', 'limits': {'onlyMicTypes': ['passive-di']}}",
             "{'words': 'trumpet, ribbon please', 'wishes': ['moving-coil']}",
             "{'source': 'trumpet', 'wishes': 'ribbon'}",
+            "{'words': 'trumpet, no phantom, one mic', 'lifted': ['phantom', 'mics']}",
             "{'source': 'triangle', 'limits': {'onlyFamilies': ['ribbon'], 'preampGainDb': 20}}",
             "{'source': 'kick-drum', 'limits': {'onlyFamilies': ['boundary'], 'mics': 1}}",
             "{'source': 'cello', 'room': 'open-air'}",

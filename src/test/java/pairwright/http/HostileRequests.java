@@ -19,7 +19,7 @@ final class HostileRequests {
     private static final Numbers NUMBERS = new Numbers();
     private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
     private static final List<String> FIELDS = List.of("words", "source", "ways", "dynamics", "room", "character", "limits", "neighbours", "circumstances",
-            "techniques", "options", "wishes", "draws", "from", "until");
+            "techniques", "options", "wishes", "lifted", "draws", "from", "until");
     private static final List<String> LIMITS = List.of("mics", "phantom", "preampGainDb", "preampNoiseDbu", "onlyFamilies", "withoutFamilies", "onlyMicTypes",
             "withoutMicTypes");
     private static final List<String> ODD_VALUES = List.of("null", "true", "0", "-1", "1.5", "1e999", "-1e999", "1e-999", "-0", "9".repeat(400), "0." + "3".repeat(900),
@@ -111,6 +111,7 @@ final class HostileRequests {
                 () -> body.put("options", pick(List.of(1, 2, 6, 7, 0))),
                 () -> body.put("character", pick(List.of("warm", "Warm", "sad"))),
                 () -> body.set("ways", many("way", random.nextInt(60))),
+                () -> body.putArray("lifted").add(pick(List.of("phantom", "mics", "gain"))),
                 () -> body.putArray("wishes").add(pick(List.of("ribbon", "line", "Ribbon", "ribbons"))),
                 () -> body.putNull(pick(FIELDS.subList(2, 12))),
                 () -> body.putObject("limits").put("mics", pick(List.of(1, 2, 3, 32, 33))).put("onlyFamilies", pick(List.of("ribbon", "line", "Ribbon"))),
