@@ -62,7 +62,7 @@ public final class Reader {
         double size = Math.abs(kilograms);
         if (imperial) {
             double pounds = kilograms / Tape.POUND_KG;
-            return size < Tape.POUND_KG ? number(pounds * Tape.OUNCES, size < Tape.POUND_KG / 2 ? 1 : 0) + " oz"
+            return size > 0 && size < Tape.POUND_KG ? number(pounds * Tape.OUNCES, size < Tape.POUND_KG / 2 ? 1 : 0) + " oz"
                     : number(pounds, Math.abs(pounds) < 20 ? 1 : 0) + " lb";
         }
         return size > 0 && size < 0.9995 ? number(kilograms * 1000, 0) + " g" : number(kilograms, size < 19.95 ? 1 : 0) + " kg";

@@ -1,8 +1,10 @@
 package pairwright.numbers;
 
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import pairwright.model.Nearest;
 
 /** All calculations. */
@@ -24,20 +26,25 @@ public final class Numbers {
             new NullAngles(),
             new TravelTime(),
             new SourceSpacing());
+    private final Map<String, Entry> byId = calculations.stream().map(one -> new Entry(one, one.info()))
+            .collect(Collectors.toMap(entry -> entry.info().id(), entry -> entry, (one, other) -> one, LinkedHashMap::new));
+
+    private record Entry(Calculation calculation, CalculationInfo info) {
+    }
 
     /** What each says of itself. */
     public List<CalculationInfo> all() {
-        return calculations.stream().map(Calculation::info).toList();
+        return byId.values().stream().map(Entry::info).toList();
     }
 
     /** What one says of itself; empty for an id there is not. */
     public Optional<CalculationInfo> info(String id) {
-        return all().stream().filter(info -> info.id().equals(id)).findFirst();
+        return Optional.ofNullable(byId.get(id)).map(Entry::info);
     }
 
     /** What to tell somebody who asked for a calculation there is not. */
     public String unknown(String id) {
-        return "There is no calculation \"" + id + "\". " + Nearest.remedy(id, all().stream().map(CalculationInfo::id).toList());
+        return "There is no calculation \"" + id + "\". " + Nearest.remedy(id, List.copyOf(byId.keySet()));
     }
 
     /**
@@ -47,13 +54,15 @@ public final class Numbers {
      * @throws IllegalArgumentException for an id there is not
      */
     public Worked work(String id, Map<String, Given> given) {
-        Calculation calculation = calculations.stream().filter(one -> one.info().id().equals(id)).findFirst()
-                .orElseThrow(() -> new IllegalArgumentException(unknown(id)));
-        Inputs in = Inputs.read(calculation.info(), given);
-        calculation.check(in);
+        Entry entry = byId.get(id);
+        if (entry == null) {
+            throw new IllegalArgumentException(unknown(id));
+        }
+        Inputs in = Inputs.read(entry.info(), given);
+        entry.calculation().check(in);
         in.orThrow();
         Working out = new Working();
-        calculation.work(in, out);
-        return out.worked(calculation.info(), in);
+        entry.calculation().work(in, out);
+        return out.worked(entry.info(), in);
     }
 }

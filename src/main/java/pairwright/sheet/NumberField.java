@@ -15,6 +15,10 @@ import java.util.List;
  * @param fault what is wrong with it; null for nothing
  */
 public record NumberField(String name, String label, String unit, String hint, String text, List<String> choices, boolean required, String fault) {
+    public NumberField {
+        fault = fault == null || fault.endsWith(".") ? fault : fault + ".";
+    }
+
     NumberField wrong(String says) {
         return new NumberField(name, label, unit, hint, text, choices, required, says);
     }

@@ -53,8 +53,8 @@ final class NumberPlots {
             case "headroom" -> List.of(headroom());
             case "ribbon-loading" -> List.of(loading());
             case "phantom-budget" -> List.of(phantom());
-            case "recording-angle" -> List.of(recordingAngle("spacingM", "Spacing", "m", 0, Math.max(0.6, 2 * in("spacingM"))),
-                    recordingAngle("includedDegrees", "Angle between the two", "degrees", 0, 180));
+            case "recording-angle" -> List.of(in("spacingM") > 0 ? recordingAngle("spacingM", "Spacing", "m", 0, Math.min(10, Math.max(0.6, 2 * in("spacingM"))))
+                    : recordingAngle("includedDegrees", "Angle between the two", "degrees", 0, 180));
             case "mid-side" -> List.of(midSide());
             case "exposure" -> List.of(exposure());
             case "stand-stability" -> List.of(stand());
@@ -169,7 +169,7 @@ final class NumberPlots {
         double least = Math.min(80, levelsDba.stream().mapToDouble(Double::doubleValue).min().orElse(80));
         double most = Math.max(115, levelsDba.stream().mapToDouble(Double::doubleValue).max().orElse(115));
         double[] xs = Sweep.across(least, most, false);
-        List<Series> hours = sweep.with("hours", 1).curves("levelDba", xs, List.of("allowed85Minutes", "allowed90Minutes"), List.of("85 dB(A), 3 dB", "90 dB(A), 5 dB")).stream()
+        List<Series> hours = sweep.with("hours", 1).curves("levelDba", xs, List.of("allowed85Minutes", "allowed90Minutes"), List.of("by 85 dB(A)", "by 90 dB(A)")).stream()
                 .map(one -> new Series(one.name(), one.x(), Arrays.stream(one.y()).map(minutes -> minutes / MINUTES).toArray())).toList();
         List<Mark> marks = IntStream.range(0, Math.min(MOST_PARTS, levelsDba.size()))
                 .mapToObj(i -> new Mark(levelsDba.get(i), (levelsDba.size() == 1 ? "" : "part " + (i + 1) + ": ") + reader.figure(levelsDba.get(i), 3))).toList();

@@ -16,7 +16,7 @@ import pairwright.numbers.Worked;
 
 /** A calculation asked again and again with one input moved, so that a curve is what the calculation says at each of its points. */
 final class Sweep {
-    private static final int POINTS = 72;
+    private static final int POINTS = 48;
 
     private final Numbers numbers;
     private final String id;

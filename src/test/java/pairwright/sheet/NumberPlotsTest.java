@@ -35,7 +35,7 @@ class NumberPlotsTest {
         "comb, 1, 0, pathDifferenceM, firstNullHz, 1", "critical-distance, 0, 0, distanceM, directToReverbDb, 1", "noise, 0, 0, sensitivityMvPerPa, noiseDba, 1",
         "gain, 0, 0, levelDbSpl, gainDb, 1", "headroom, 0, 0, truePeakDbSpl, headroomDb, 1", "ribbon-loading, 0, 0, loadOhm, bassChangeDb, 1",
         "ribbon-loading, 0, 1, loadOhm, midChangeDb, 1", "phantom-budget, 0, 0, currentsMa, mic1V, 1", "recording-angle, 0, 0, spacingM, recordingAngleDegrees, 1",
-        "recording-angle, 1, 1, includedDegrees, otherModelDegrees, 1", "mid-side, 0, 0, sideToMidDb, recordingAngleDegrees, 1", "mid-side, 0, 1, sideToMidDb, includedDegrees, 1",
+        "recording-angle, 0, 1, spacingM, otherModelDegrees, 1", "mid-side, 0, 0, sideToMidDb, recordingAngleDegrees, 1", "mid-side, 0, 1, sideToMidDb, includedDegrees, 1",
         "stand-stability, 0, 0, reachM, holdingRatio, 1", "null-angles, 0, 0, otherDegrees, otherDb, 1", "delay, 0, 0, distanceM, delayMs, 1",
         "spacing, 0, 0, separationDb, otherDistanceM, 1"})
     void plottedPointsAreTheCalculationsOwn(String id, int plot, int curve, String varied, String result, double factor) {
@@ -48,7 +48,7 @@ class NumberPlotsTest {
         NumberPlot drawn = NumberPlots.of(NUMBERS, NUMBERS.work(id, example), Reader.METRIC).get(plot);
         Series series = drawn.series().get(curve);
         int compared = 0;
-        for (int i = 0; i < series.x().length; i += 7) {
+        for (int i = 0; i < series.x().length; i += 5) {
             if (Double.isFinite(series.y()[i])) {
                 Map<String, Given> asked = new LinkedHashMap<>(example);
                 asked.put(varied, new Given.Number(series.x()[i]));
@@ -79,6 +79,15 @@ class NumberPlotsTest {
             assertEquals(3, plot.marks().size());
             assertEquals(Sweep.result(worked, "firstNullHz"), plot.marks().get(0).x());
         }
+    }
+
+    @Test
+    void ofACoincidentPairTheAngleBetweenTheTwoIsVaried() {
+        Worked worked = NUMBERS.work("recording-angle", Map.of("pattern", new Given.Text("cardioid"), "includedDegrees", new Given.Number(90)));
+        NumberPlot plot = NumberPlots.of(NUMBERS, worked, Reader.METRIC).get(0);
+        assertEquals("degrees", plot.across().unit());
+        assertEquals(90, plot.here().x());
+        assertEquals(Sweep.result(worked, "recordingAngleDegrees"), plot.here().y());
     }
 
     @Test
