@@ -101,7 +101,7 @@ class ProblemsTest {
 
     @Test
     void whatIsNotThereIs404() {
-        for (String address : List.of("/", "/api", "/api/nothing", "/api/sources/lute-of-glass", "/api/mics/x", "/api/characters/x", "/api/rooms/x",
+        for (String address : List.of("/nothing", "/api", "/api/nothing", "/api/sources/lute-of-glass", "/api/mics/x", "/api/characters/x", "/api/rooms/x",
                 "/api/techniques/x", "/api/rules/TON-999", "/schema/nothing.schema.json", "/schema/pom.xml", "/api/sources/" + "x".repeat(500))) {
             Reply reply = Serving.get(address);
             assertProblem(404, reply);

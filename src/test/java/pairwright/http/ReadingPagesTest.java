@@ -214,7 +214,6 @@ class ReadingPagesTest {
             }
         }
         assertTrue(most < MOST_BYTES, largest + " takes " + most + " bytes");
-        System.out.println("Largest page to read: " + largest + ", " + most + " bytes gzipped, of " + read.size());
     }
 
     @Test
