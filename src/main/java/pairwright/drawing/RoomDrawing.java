@@ -43,7 +43,8 @@ public final class RoomDrawing {
                 "stroke-dasharray", "9 5");
         svg.close();
         // a person, so that an eye has something to hold the room against
-        svg.leaf("ellipse", "class", "source", "cx", middleX, "cy", middleY, "rx", PERSON_M / 2 * perMetre, "ry", PERSON_M / 4 * perMetre, "fill", "#666");
+        svg.leaf("ellipse", "class", "source", "cx", middleX, "cy", middleY, "rx", PERSON_M / 2 * perMetre, "ry", PERSON_M / 4 * perMetre,
+                "fill", "#ddd", "stroke", "#222", "stroke-width", 1.5);
         svg.leafText("text", reader.distance(acrossM), "class", "label", "x", middleX, "y", MARGIN - 12, "text-anchor", "middle", "font-size", 16);
         svg.leafText("text", reader.distance(downM), "class", "label", "x", MARGIN + LONGEST + 10, "y", middleY + 5, "font-size", 16);
         scale(svg, perMetre, MARGIN + downM * perMetre + 30, reader);

@@ -5,7 +5,7 @@ import io.javalin.http.Context;
 import java.util.function.Function;
 import pairwright.advice.KnowledgeStore;
 import pairwright.sheet.Html;
-import pairwright.sheet.ReadingParts.Page;
+import pairwright.sheet.Page;
 import pairwright.sheet.Readings;
 import pairwright.sheet.Shelf;
 import pairwright.sheet.Visit;
@@ -32,7 +32,7 @@ final class ReadingRoutes {
         Routes.get(routes, path, context -> {
             Page page = made.apply(context);
             context.status(page.status());
-            PageRoutes.show(context, page.html());
+            PageRoutes.show(context, page.content());
         });
     }
 

@@ -17,7 +17,6 @@ import pairwright.model.SourceFamily;
 import pairwright.sheet.ReadingParts.Group;
 import pairwright.sheet.ReadingParts.Line;
 import pairwright.sheet.ReadingParts.Link;
-import pairwright.sheet.ReadingParts.Page;
 
 /** The catalogue as a whole, and the lists of its entries. */
 public final class Catalogues {

@@ -13,7 +13,6 @@ import pairwright.sheet.ReadingParts.Frame;
 import pairwright.sheet.ReadingParts.Ground;
 import pairwright.sheet.ReadingParts.Grounds;
 import pairwright.sheet.ReadingParts.Link;
-import pairwright.sheet.ReadingParts.Page;
 
 /**
  * What a page is made with, for one visit.

@@ -16,7 +16,6 @@ import pairwright.sheet.ReadingParts.Fact;
 import pairwright.sheet.ReadingParts.Grounds;
 import pairwright.sheet.ReadingParts.Link;
 import pairwright.sheet.ReadingParts.Mention;
-import pairwright.sheet.ReadingParts.Page;
 import pairwright.sheet.ReadingParts.Plot;
 import pairwright.sheet.ReadingParts.Spread;
 

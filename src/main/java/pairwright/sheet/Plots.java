@@ -57,7 +57,7 @@ final class Plots {
                 yield nullDegrees.isPresent()
                         ? "Null at 1 kHz: " + desk.measures().degrees(nullDegrees.getAsDouble()) + " off its front, "
                         + (nullDegrees.getAsDouble() > 175 ? "straight behind." : "on every side alike.")
-                        : data.coefficient().at(4) > 0.95 ? "No null: it hears all round alike." : "No null; it hears least straight behind.";
+                        : data.coefficient().at(4) > 0.95 ? "No null at 1 kHz: it hears all round alike." : "No null at 1 kHz; it hears least straight behind.";
             }
         };
     }

@@ -8,15 +8,6 @@ public final class ReadingParts {
     private ReadingParts() {
     }
 
-    /**
-     * A whole page.
-     *
-     * @param status the HTTP status it goes with
-     * @param html the document
-     */
-    public record Page(int status, String html) {
-    }
-
     /** A link to another page, or to a place on one. */
     public record Link(String href, String text) {
     }

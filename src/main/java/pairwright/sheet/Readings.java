@@ -2,7 +2,6 @@ package pairwright.sheet;
 
 import java.util.function.Supplier;
 import pairwright.advice.Knowledge;
-import pairwright.sheet.ReadingParts.Page;
 
 /** The catalogue and the rules to read. Everything that names something else links to it. */
 public final class Readings {

@@ -2,6 +2,8 @@ package pairwright.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import pairwright.model.Catalogue;
@@ -10,6 +12,7 @@ import pairwright.model.Complaint;
 import pairwright.model.Habit;
 import pairwright.model.HabitRank;
 import pairwright.model.MicType;
+import pairwright.model.Naming;
 import pairwright.model.PairRecipe;
 import pairwright.model.Position;
 import pairwright.model.Remedy;
@@ -92,7 +95,7 @@ final class References {
             Character much = catalogue.characters().get(opposite.character());
             Character wanted = catalogue.characters().get(opposite.wants());
             if (much != null && wanted != null && much != wanted && much.id().equals(character.id())) {
-                found.add(new Mention(desk.at().character(wanted), "wanted where it is too " + character.name().toLowerCase(java.util.Locale.ROOT), "", ""));
+                found.add(new Mention(desk.at().character(wanted), "wanted where it is too " + character.name().toLowerCase(Locale.ROOT), "", ""));
             } else if (much != null && wanted != null && much != wanted && wanted.id().equals(character.id())) {
                 found.add(new Mention(desk.at().character(much), "too much of it asks for this", "", ""));
             }
@@ -100,7 +103,7 @@ final class References {
         return found;
     }
 
-    private List<Mention> complaints(java.util.function.Predicate<Remedy> names) {
+    private List<Mention> complaints(Predicate<Remedy> names) {
         List<Mention> found = new ArrayList<>();
         for (Complaint complaint : catalogue.complaints().values()) {
             complaint.moves().stream().filter(names).forEach(move -> found.add(new Mention(desk.at().complaint(complaint),
@@ -122,7 +125,7 @@ final class References {
     }
 
     String way(String id) {
-        return catalogue.words().ways().stream().filter(way -> way.id().equals(id)).map(way -> pairwright.model.Naming.small(way.name()))
+        return catalogue.words().ways().stream().filter(way -> way.id().equals(id)).map(way -> Naming.small(way.name()))
                 .findFirst().orElse(id.replace('-', ' '));
     }
 
@@ -132,7 +135,7 @@ final class References {
     }
 
     static String place(Source source, String position) {
-        return source.positions().stream().filter(one -> one.id().equals(position)).map(Position::name).map(pairwright.model.Naming::small)
+        return source.positions().stream().filter(one -> one.id().equals(position)).map(Position::name).map(Naming::small)
                 .findFirst().orElse(position);
     }
 }

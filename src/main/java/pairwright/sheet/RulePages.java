@@ -17,7 +17,6 @@ import pairwright.sheet.ReadingParts.Fact;
 import pairwright.sheet.ReadingParts.Group;
 import pairwright.sheet.ReadingParts.Line;
 import pairwright.sheet.ReadingParts.Link;
-import pairwright.sheet.ReadingParts.Page;
 
 /** The rules to read, all of them and one by one. */
 public final class RulePages {
@@ -26,10 +25,6 @@ public final class RulePages {
     private static final int MOST_NEAR = 6;
 
     private RulePages() {
-    }
-
-    /** A choice of a form. */
-    public record Choice(String value, String text, boolean chosen) {
     }
 
     /**

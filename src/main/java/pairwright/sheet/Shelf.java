@@ -1,8 +1,10 @@
 package pairwright.sheet;
 
 import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import pairwright.model.Catalogue;
 import pairwright.sheet.ReadingParts.Link;
@@ -62,9 +64,9 @@ public enum Shelf {
         };
     }
 
-    private static <T> Map<String, String> named(Map<String, T> entries, java.util.function.Function<T, String> name) {
+    private static <T> Map<String, String> named(Map<String, T> entries, Function<T, String> name) {
         return entries.entrySet().stream().collect(Collectors.toMap(Map.Entry::getKey, entry -> name.apply(entry.getValue()), (one, other) -> one,
-                java.util.LinkedHashMap::new));
+                LinkedHashMap::new));
     }
 
     static Optional<Shelf> ofKind(String kind) {

@@ -17,7 +17,6 @@ import pairwright.sheet.ReadingParts.Fact;
 import pairwright.sheet.ReadingParts.Grounds;
 import pairwright.sheet.ReadingParts.Link;
 import pairwright.sheet.ReadingParts.Mention;
-import pairwright.sheet.ReadingParts.Page;
 import pairwright.sheet.ReadingParts.Plot;
 
 /** Characters, rooms, techniques and complaints to read. */
@@ -26,12 +25,12 @@ public final class SmallPages {
     }
 
     /** What the page of a character shows. */
-    public record OfCharacter(String says, List<String> words, Link ask, Plot tone, List<Fact> facts, List<Mention> against, List<Mention> opposites,
+    public record OfCharacter(String says, List<String> words, Plot tone, List<Fact> facts, List<Mention> against, List<Mention> opposites,
             Grounds grounds) {
     }
 
     /** What the page of a room shows; no plan of the open air. */
-    public record OfRoom(String says, List<String> words, Link ask, Drawing plan, List<Fact> facts, List<Link> numbers, Grounds grounds) {
+    public record OfRoom(String says, List<String> words, Drawing plan, List<Fact> facts, List<Link> numbers, Grounds grounds) {
     }
 
     /** What the page of a technique shows. */
@@ -58,7 +57,7 @@ public final class SmallPages {
         }
         References named = new References(desk);
         return desk.page("character", desk.entry(Shelf.CHARACTERS, character.name(), "Character"), "character", new OfCharacter(
-                desk.measures().sentence(character.says()), character.words(), null,
+                desk.measures().sentence(character.says()), character.words(),
                 Plots.octaves(desk, "tone", "How the recording should differ from the source as it is", "Wanted", character.toneDb()), facts,
                 named.against(character), named.opposites(character), desk.grounds(character.confidence(), character.basis())));
     }
@@ -88,7 +87,7 @@ public final class SmallPages {
             case NEUTRAL -> "It neither adds nor harms.";
             case UNFLATTERING -> "It adds something unwanted: stay closer.";
         }));
-        return desk.page("room", desk.entry(Shelf.ROOMS, room.name(), "Room"), "room", new OfRoom(measures.sentence(room.says()), room.words(), null,
+        return desk.page("room", desk.entry(Shelf.ROOMS, room.name(), "Room"), "room", new OfRoom(measures.sentence(room.says()), room.words(),
                 room.outdoors() ? null : RoomDrawing.fromAbove(room, "plan", desk.visit().reader()), facts, numbers,
                 desk.grounds(room.confidence(), room.basis())));
     }

@@ -2,6 +2,7 @@ package pairwright.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Objects;
 import pairwright.acoustics.OctaveCurve;
 import pairwright.model.Habit;
@@ -13,12 +14,12 @@ import pairwright.model.Position;
 import pairwright.model.Source;
 import pairwright.model.Technique;
 import pairwright.model.Way;
+import pairwright.rules.Figure;
 import pairwright.rules.RuleInfo;
 import pairwright.sheet.ReadingParts.Fact;
 import pairwright.sheet.ReadingParts.Grounds;
 import pairwright.sheet.ReadingParts.Link;
 import pairwright.sheet.ReadingParts.Mention;
-import pairwright.sheet.ReadingParts.Page;
 import pairwright.sheet.ReadingParts.Plot;
 
 /** A source to read. */
@@ -90,7 +91,7 @@ public final class SourcePage {
         if (source.lead() != null) {
             all.add(new Fact("Level on the lead", measures.with(source.lead().typicalDbu(), 0, "dBu"),
                     "Running; the loudest peak reaches " + measures.with(source.lead().peakDbu(), 0, "dBu") + "."));
-            all.add(new Fact("Impedance", measures.sentence(pairwright.rules.Figure.forPeople(source.lead().sourceOhm(), "ohm")), "What drives the lead."));
+            all.add(new Fact("Impedance", measures.sentence(Figure.forPeople(source.lead().sourceOhm(), "ohm")), "What drives the lead."));
         }
         all.add(new Fact("Peak over running level", measures.range(source.crestDb(), 0, "dB"), "Of one note."));
         all.add(new Fact("Fundamentals", measures.frequencies(source.fundamentalHz()), "What sounds lowest in a note; overtones go far higher."));
@@ -108,7 +109,7 @@ public final class SourcePage {
             facts.add(new Fact("Attack", ReadingWords.words(way.attack()), ""));
         }
         String name = named.way(way.id());
-        return new Played(name.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + name.substring(1), desk.measures().sentence(way.says()), facts,
+        return new Played(name.substring(0, 1).toUpperCase(Locale.ROOT) + name.substring(1), desk.measures().sentence(way.says()), facts,
                 tone("way-" + way.id(), "What changes in its spectrum", way.toneDb()));
     }
 

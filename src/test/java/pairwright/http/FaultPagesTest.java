@@ -39,12 +39,19 @@ class FaultPagesTest {
         assertTrue(reply.headers().get("allow").contains("GET"), reply.headers().toString());
     }
 
+    /** The server reads what it can of a query that is not well-formed. */
     @ParameterizedTest
-    @ValueSource(strings = {"/catalogue?words=%ff%fe", "/rules?words=%zz", "/mics/%00", "/catalogue?%=1"})
-    void anAddressThatIsBrokenIsNoMistakeOfTheProgram(String address) {
+    @ValueSource(strings = {"/catalogue?words=%ff%fe", "/rules?words=%zz", "/catalogue?%=1", "/rules?words=%00%01", "/rules?concern=%00"})
+    void aQueryThatIsBrokenIsNoMistakeOfTheProgram(String address) {
         Reply reply = ask("GET", address, BROWSER);
-        assertTrue(reply.status() == 400 || reply.status() == 404, address + " is " + reply.status());
+        assertTrue(reply.status() < 500, address + " is " + reply.status());
         assertPage(reply.status(), reply);
+    }
+
+    /** Such a request ends before its headers are read, so that nobody knows who asks. */
+    @Test
+    void aPathThatIsBrokenIsRefusedAsAProblem() {
+        Serving.assertProblem(400, ask("GET", "/mics/%00", BROWSER));
     }
 
     @Test
@@ -91,7 +98,7 @@ class FaultPagesTest {
         Document page = assertPage(200, ask("GET", "/rules?words=ribbon+phantom&concern=power&effect=care", BROWSER));
         assertTrue(page.links().contains("/rules/PWR-002"));
         assertFalse(page.links().contains("/rules/PWR-001"));
-        assertTrue(page.page().select(".shelf").stream().allMatch(shelf -> shelf.id().equals("power")));
+        assertTrue(page.page().select(".listed").stream().allMatch(shelf -> shelf.id().equals("power")));
         assertEquals("care", page.page().select("#effect option[selected]").attr("value"));
         assertTrue(assertPage(200, ask("GET", "/rules?words=zzzz", BROWSER)).page().text().contains("0 of"));
     }
@@ -100,7 +107,7 @@ class FaultPagesTest {
     void theCatalogueIsSearchedByNamesInAnyLanguageAndRulesByTheirId() {
         assertTrue(found("caisse+claire").contains("/sources/snare-drum"));
         assertTrue(found("B%C3%A4ndchen").contains("/mics/long-ribbon"));
-        assertTrue(found("blumlein+nothing").isEmpty() || !found("blumlein+nothing").contains("/rules"));
+        assertEquals(List.of(), found("zzzzzzzzzz"));
         assertTrue(found("pwr-002").contains("/rules/PWR-002"));
         assertTrue(found("boomy").contains("/complaints/boomy"));
         assertTrue(found("mid+and+side").contains("/techniques/mid-side"));

@@ -90,7 +90,7 @@ class HouseReadingTest {
         Document page = site.page("/rules/HOUSE-001");
         assertEquals("Keep clear of the <b>door</b>", page.heading());
         assertEquals("The microphone would stand in the way of the <door> at distance in m.", page.page().select("blockquote").text());
-        assertTrue(page.page().select(".effect").text().contains("house"));
+        assertTrue(page.page().select(".rule-effect").text().contains("house"));
         assertTrue(page.page().text().contains("A rule of the house need not have any"));
         assertTrue(site.page("/rules").page().select("#house .tag").text().contains("house"));
         assertEquals(List.of(), page.faults());

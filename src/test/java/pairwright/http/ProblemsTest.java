@@ -39,11 +39,11 @@ class ProblemsTest {
         Reply reply = Serving.ask("""
                 {"words": 4, "source": [], "ways": {}, "dynamics": 1, "room": true, "character": ["warm", 7, null], "limits": {"mics": "x", "phantom": "no",
                  "preampGainDb": "loud", "preampNoiseDbu": [], "onlyFamilies": ["ribbons"], "onlyMicTypes": 1, "tape": 1},
-                 "neighbours": [3, {"distanceM": "far", "who": 1}], "circumstances": 3, "wishes": ["ribbons"], "lifted": ["gain"], "options": 1.5, "draws": "many", "from": "tomorrow", "until": "+12000-01-01T00:00:00Z", "mood": 1}""");
+                 "neighbours": [3, {"distanceM": "far", "who": 1}], "circumstances": 3, "wishes": ["ribbons"], "options": 1.5, "draws": "many", "from": "tomorrow", "until": "+12000-01-01T00:00:00Z", "mood": 1}""");
         assertProblem(400, reply);
         assertEquals(List.of("/mood", "/words", "/source", "/ways", "/dynamics", "/room", "/character/1", "/character/2", "/limits/tape", "/limits/mics",
                 "/limits/phantom", "/limits/preampGainDb", "/limits/preampNoiseDbu", "/limits/onlyFamilies/0", "/limits/onlyMicTypes", "/neighbours/0",
-                "/neighbours/1/who", "/neighbours/1/source", "/neighbours/1/distanceM", "/circumstances", "/options", "/from", "/until", "/wishes/0", "/lifted/0", "/draws"), places(reply));
+                "/neighbours/1/who", "/neighbours/1/source", "/neighbours/1/distanceM", "/circumstances", "/options", "/from", "/until", "/wishes/0", "/draws"), places(reply));
     }
 
     @Test
@@ -101,7 +101,7 @@ class ProblemsTest {
 
     @Test
     void whatIsNotThereIs404() {
-        for (String address : List.of("/api", "/api/nothing", "/api/sources/lute-of-glass", "/api/mics/x", "/api/characters/x", "/api/rooms/x",
+        for (String address : List.of("/nothing", "/api", "/api/nothing", "/api/sources/lute-of-glass", "/api/mics/x", "/api/characters/x", "/api/rooms/x",
                 "/api/techniques/x", "/api/rules/TON-999", "/schema/nothing.schema.json", "/schema/pom.xml", "/api/sources/" + "x".repeat(500))) {
             Reply reply = Serving.get(address);
             assertProblem(404, reply);
