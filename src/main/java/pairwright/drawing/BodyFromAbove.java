@@ -122,7 +122,7 @@ final class BodyFromAbove {
                 // the ends of a row come forward, as in an arc; the middle of the first row is what is measured from
                 double curve = 0.8 * across * across / Math.max(1, sizeM);
                 double x = -round - row * gap * 1.1 + curve;
-                outline.round(BODY, x, across, round * 0.75, round).round(DETAIL, x, across, round * 0.42, round * 0.42);
+                outline.dot(BODY, x, across, round * 0.75, round).dot(DETAIL, x, across, round * 0.42, round * 0.42);
             }
         }
     }

@@ -6,6 +6,7 @@ import java.util.List;
 /** Lines of a simple drawing, in metres: to the right and up in the picture. */
 final class Outline {
     private static final int ROUND_POINTS = 48;
+    private static final int DOT_POINTS = 12;
 
     private final List<Line> lines = new ArrayList<>();
     private double leastX = Double.POSITIVE_INFINITY;
@@ -53,9 +54,18 @@ final class Outline {
     }
 
     Outline round(Kind kind, double centreX, double centreY, double acrossX, double acrossY) {
-        double[] xy = new double[2 * ROUND_POINTS];
-        for (int i = 0; i < ROUND_POINTS; i++) {
-            double angle = 2 * Math.PI * i / ROUND_POINTS;
+        return round(kind, centreX, centreY, acrossX, acrossY, ROUND_POINTS);
+    }
+
+    /** One of many, drawn with fewer points. */
+    Outline dot(Kind kind, double centreX, double centreY, double acrossX, double acrossY) {
+        return round(kind, centreX, centreY, acrossX, acrossY, DOT_POINTS);
+    }
+
+    private Outline round(Kind kind, double centreX, double centreY, double acrossX, double acrossY, int points) {
+        double[] xy = new double[2 * points];
+        for (int i = 0; i < points; i++) {
+            double angle = 2 * Math.PI * i / points;
             xy[2 * i] = centreX + acrossX * Math.cos(angle);
             xy[2 * i + 1] = centreY + acrossY * Math.sin(angle);
         }
