@@ -232,7 +232,7 @@ class AskPagesTest {
         fields.removeIf(field -> field[0].equals("heard"));
         fields.add(new String[] {"heard", "boomy"});
         Markup page = page(form.sent(fields));
-        List<Markup> moves = page.all(one -> one.is("moves")).get(0).all(one -> one.name().equals("li") && !one.within("ul"));
+        List<Markup> moves = page.all(one -> one.is("ask-moves")).get(0).all(one -> one.name().equals("li") && !one.within("ul"));
         assertTrue(moves.size() >= 2 && moves.size() <= 3, page.text());
         List<Markup> set = moves.stream().flatMap(move -> move.all("a").stream()).filter(link -> link.text().equals("See it set up")).toList();
         assertFalse(set.isEmpty());
