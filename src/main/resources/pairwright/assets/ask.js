@@ -10,7 +10,7 @@
   let turn = 0;
   let running = null;
   let sureTimer = 0;
-  let shown = location.pathname + location.search;
+  let wanted = location.pathname + location.search; // what is shown, or is on its way
 
   function fragment(html) {
     const template = document.createElement('template');
@@ -61,9 +61,11 @@
     byId('notes').replaceWith(content.getElementById('notes'));
     swapParts(content.getElementById('parts'), mayKeep);
     byId('answer').replaceWith(answer);
-    shown = answer.dataset.address;
-    if (push && shown !== location.pathname + location.search) {
-      history.pushState(null, '', shown);
+    if (push) {
+      wanted = answer.dataset.address;
+    }
+    if (wanted !== location.pathname + location.search) {
+      history.pushState(null, '', wanted);
     }
     document.title = answer.dataset.title + ' \u00b7 Pairwright';
     byId('told').textContent = answer.dataset.says;
@@ -79,6 +81,7 @@
 
   async function ask(address, push, mayKeep) {
     const mine = ++turn;
+    wanted = address;
     if (running) {
       running.abort();
     }
@@ -164,7 +167,7 @@
     }
   });
   window.addEventListener('popstate', () => {
-    if (location.pathname === '/' && location.pathname + location.search !== shown) {
+    if (location.pathname === '/' && location.pathname + location.search !== wanted) {
       ask(location.pathname + location.search, false, false);
     }
   });
