@@ -9,8 +9,6 @@ public final class Weighting {
     private static final double HIGHEST = Math.pow(12194, 2);
 
     /** Rough audibility of the nine octaves at studio levels: the outermost count less. Our own, for comparing tone only. */
-    private static final OctaveCurve EAR = OctaveCurve.of(0.4, 0.8, 1, 1, 1, 1, 1, 0.8, 0.4);
-    private static final double SILENT_DB = 40;
 
     private static final double AT_ONE_KILOHERTZ_DB = unnormalisedDb(1000);
 
@@ -51,21 +49,6 @@ public final class Weighting {
             weighted += Decibels.toPowerRatio(downDb + OCTAVES_DB.at(band));
         }
         return Decibels.ofPowerRatio(weighted / unweighted);
-    }
-
-    /**
-     * How much each octave counts when the tone of two sounds is compared, 0 to 1: in full where the sound is strongest, not at all where
-     * it is 40 dB down, straight in decibels between, and less in the outermost octaves, which the ear hears less of. Our own judgement.
-     *
-     * @param spectrumDb of the sound, strongest octave 0
-     */
-    public static OctaveCurve toneWeights(OctaveCurve spectrumDb) {
-        double[] weights = new double[Octaves.COUNT];
-        for (int band = 0; band < weights.length; band++) {
-            double heard = Math.max(0, Math.min(1, (spectrumDb.at(band) + SILENT_DB) / SILENT_DB));
-            weights[band] = heard * EAR.at(band);
-        }
-        return OctaveCurve.of(weights);
     }
 
     private static OctaveCurve octavesDb() {

@@ -18,6 +18,7 @@ import pairwright.model.Question;
 import pairwright.model.Signal;
 import pairwright.model.Source;
 import pairwright.model.SourceFamily;
+import pairwright.model.ToneWeights;
 import pairwright.model.Vocabulary;
 import pairwright.model.Way;
 import pairwright.rules.Setting;
@@ -155,7 +156,7 @@ record Scene(
                 question.neighbours().stream().map(neighbour -> catalogue.sources().get(neighbour.source()))
                         .anyMatch(other -> other.family() == SourceFamily.AMPLIFIERS || other.signal() != Signal.ACOUSTIC),
                 question.wishes());
-        return new Scene(question, catalogue, setting, spectrum, aWeightingDb, Weighting.toneWeights(spectrum),
+        return new Scene(question, catalogue, setting, spectrum, aWeightingDb, ToneWeights.of(spectrum),
                 wanted == null ? OctaveCurve.ZERO : wanted.toneDb(), absorptionM2, List.copyOf(beside), List.copyOf(assumed));
     }
 
@@ -184,7 +185,7 @@ record Scene(
                 acoustic ? setting.peakDbSpl() + louderDb : 0,
                 acoustic ? setting.typicalDbSpl() + louderDb + weightingDb : 0,
                 others.stream().mapToDouble(Beside::directDbSpl).max().orElse(0));
-        return new Scene(question, catalogue, drawn, spectrum, weightingDb, brighterDb == 0 ? weights : Weighting.toneWeights(spectrum), wantedToneDb,
+        return new Scene(question, catalogue, drawn, spectrum, weightingDb, brighterDb == 0 ? weights : ToneWeights.of(spectrum), wantedToneDb,
                 absorption, others, assumed);
     }
 

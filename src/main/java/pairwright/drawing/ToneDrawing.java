@@ -5,13 +5,13 @@ import java.util.List;
 import pairwright.acoustics.Level;
 import pairwright.acoustics.OctaveCurve;
 import pairwright.acoustics.Octaves;
-import pairwright.acoustics.Weighting;
 import pairwright.model.Catalogue;
 import pairwright.model.Character;
 import pairwright.model.Naming;
 import pairwright.model.Option;
 import pairwright.model.Predicted;
 import pairwright.model.Question;
+import pairwright.model.ToneWeights;
 
 /**
  * What an option is predicted to sound like, octave by octave, against what is wanted. Each curve is set where it comes nearest to what is
@@ -86,7 +86,7 @@ public final class ToneDrawing {
         for (int octave = 1; octave < Octaves.COUNT; octave++) {
             loudest = Math.max(loudest, source.at(octave));
         }
-        return Weighting.toneWeights(source.plus(-loudest));
+        return ToneWeights.of(source.plus(-loudest));
     }
 
     /** Moved up or down until it lies about what is wanted. */

@@ -40,7 +40,7 @@ final class SetUpWords {
         }
         String second = option.mics().get(1).name();
         if (first.equals(second)) {
-            return "Two of " + Naming.small(shortName(first));
+            return "2 \u00d7 " + Naming.small(shortName(first));
         }
         boolean alike = shortName(first).equals(shortName(second)); // then what stands behind the comma tells them apart
         return (alike ? first : shortName(first)) + " and " + Naming.small(alike ? second : shortName(second));
