@@ -7,6 +7,9 @@
     return;
   }
   document.documentElement.classList.add('live');
+  if (window.matchMedia('(max-width: 40rem)').matches) {
+    byId('parts-fold').open = false; // on a phone the answer is what is wanted first
+  }
   let turn = 0;
   let running = null;
   let sureTimer = 0;

@@ -156,6 +156,7 @@
         .catch(function () {
           if (mine === asked) {
             close();
+            say(''); // what was said of an earlier list holds no longer
           }
         })
         .finally(function () {

@@ -11,7 +11,6 @@ import java.util.List;
  * they go to, the others are addresses such as {@code /guide}; without any, one of each kind of page.
  */
 public final class Pictures {
-    private static final List<String> PAGES = List.of("/", "/?words=brushed+snare%2C+dark%2C+small+room%2C+no+phantom", "/guide");
     private static final int[] WIDTHS = {360, 800, 1400};
 
     private Pictures() {
@@ -21,8 +20,8 @@ public final class Pictures {
     public static void main(String[] arguments) throws IOException, InterruptedException {
         List<String> given = List.of(arguments);
         Path folder = Files.createDirectories(Path.of(given.get(0)));
-        List<String> pages = given.size() > 1 ? given.subList(1, given.size()) : PAGES;
         try (Browser browser = Browser.start()) {
+            List<String> pages = given.size() > 1 ? given.subList(1, given.size()) : EveryKind.addresses(browser);
             for (String page : pages) {
                 take(browser, page, folder);
             }

@@ -13,10 +13,12 @@ import java.net.http.HttpResponse;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -28,6 +30,7 @@ class PagesTest {
     private static final List<String> STARTS = List.of("/", "/guide", "/catalogue", "/rules", "/numbers",
             "/?words=brushed+snare%2C+dark%2C+small+room%2C+no+phantom", "/?words=acoustic+guitar+and+voice&units=imperial");
     private static final Pattern LINK = Pattern.compile("(?:href|src|action)=\"([^\"]*)\"");
+    private static final Pattern ID = Pattern.compile("\\sid=\"([^\"]*)\"");
     private static final Pattern INLINE = Pattern.compile("(?i)\\sstyle\\s*=|<style|<script(?![^>]*\\ssrc=)|\\son[a-z]+\\s*=\\s*[\"']|javascript:|<iframe|<base\\b");
     private static final Pattern HOST = Pattern.compile("(?i)(?:https?:)?//[a-z0-9][a-z0-9.-]*\\.[a-z]{2,}");
     private static final int MOST_OF_A_KIND = 4;
@@ -132,7 +135,7 @@ class PagesTest {
     }
 
     @Test
-    void everyPageOneCanReachHasOneHeadingOfItsOwnATitleAndTheUsualHeaders() {
+    void everyPageOneCanReachHasOneHeadingOfItsOwnATitleAndNoTwoOfOneId() {
         List<String> faults = new ArrayList<>();
         crawled().forEach((address, page) -> {
             if (page.split("<h1", -1).length != 2) {
@@ -140,6 +143,13 @@ class PagesTest {
             }
             if (!page.contains("<html lang=\"en\">") || !page.contains("· Pairwright</title>")) {
                 faults.add(address + " has no title or no language");
+            }
+            Set<String> ids = new HashSet<>();
+            Matcher id = ID.matcher(page);
+            while (id.find()) {
+                if (!ids.add(id.group(1))) {
+                    faults.add(address + " has two of " + id.group(1));
+                }
             }
         });
         assertEquals(List.of(), faults);

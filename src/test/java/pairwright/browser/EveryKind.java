@@ -1,0 +1,37 @@
+package pairwright.browser;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** One address of each kind of page, and some that are likely to be wide, long or wrong. */
+final class EveryKind {
+    static final String PAIRS = "/?words=brushed+snare%2C+dark%2C+small+room%2C+no+phantom";
+    static final String DANGERS = "/?words=trumpet%2C+dead+room%2C+no+phantom%2C+next+to+a+drum+kit";
+    static final String WHY_NOT = "/why-not?words=brushed+snare%2C+dark&type=large-condenser-cardioid";
+
+    private static final List<String> ADDRESSES = List.of("/", PAIRS, DANGERS, "/?words=snare&mics=1", "/?words=blorp+fnord",
+            "/?words=snare&only=boundary&phantom=no&mics=1", "/?source=nosuch&gain=lots", WHY_NOT, "/catalogue", "/mics", "/mics/active-ribbon",
+            "/sources/snare-drum", "/characters/dark", "/rooms/church", "/techniques/mid-side", "/complaints/boxy", "/rules", "/rules/SAF-005", "/numbers",
+            "/numbers/comb", "/numbers/recording-angle", "/numbers/delay?distanceM=far", "/guide", "/no-such-page");
+
+    private EveryKind() {
+    }
+
+    /** All of them; the pages that follow an answer are found where it links to them. */
+    static List<String> addresses(Browser browser) {
+        List<String> all = new ArrayList<>(ADDRESSES);
+        all.add(1, setUp(browser));
+        all.add(2, moves(browser));
+        return all;
+    }
+
+    static String setUp(Browser browser) {
+        return browser.open(PAIRS).find(".option .actions a[href^='/set-up']").getDomAttribute("href");
+    }
+
+    /** What the form of the first option asks for without script. */
+    static String moves(Browser browser) {
+        return (String) browser.open(PAIRS).js("(f => { f.elements.heard.value = 'boxy'; "
+                + "return f.getAttribute('action') + '?' + new URLSearchParams(new FormData(f)); })(document.querySelector('form.heard'))");
+    }
+}

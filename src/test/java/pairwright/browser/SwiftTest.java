@@ -1,0 +1,58 @@
+package pairwright.browser;
+
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+
+/** How much comes over the line, and how long an edited part takes until its answer stands on the page. */
+@InBrowser
+class SwiftTest {
+    private static final int MOST_BYTES = 200_000;
+    private static final double MOST_MS = 1000;
+    private static final String EDITS = """
+            const done = arguments[arguments.length - 1];
+            const sources = ['trumpet', 'cello', 'snare-drum', 'grand-piano', 'tenor-saxophone', 'kick-drum'];
+            const taken = [];
+            (async () => {
+              for (let at = 0; at < 24; at++) {
+                const select = document.getElementById('source');
+                const old = document.getElementById('answer');
+                select.value = sources[at % sources.length];
+                const began = performance.now();
+                await new Promise(shown => {
+                  const watch = new MutationObserver(() => {
+                    if (document.getElementById('answer') !== old) { watch.disconnect(); shown(); }
+                  });
+                  watch.observe(document.body, {childList: true, subtree: true});
+                  select.dispatchEvent(new Event('change', {bubbles: true}));
+                });
+                document.body.getBoundingClientRect();
+                taken.push(performance.now() - began);
+              }
+              done(taken);
+            })();""";
+
+    @Test
+    void aFirstVisitIsLight(Browser browser) {
+        for (String address : List.of("/", EveryKind.PAIRS)) {
+            browser.cdp("Network.clearBrowserCache", Map.of());
+            browser.open(address);
+            long bytes = ((Number) browser.js("performance.getEntriesByType('navigation').concat(performance.getEntriesByType('resource'))"
+                    + ".reduce((sum, one) => sum + one.transferSize, 0)")).longValue();
+            System.out.println("first load of " + address + ": " + bytes + " bytes on the line");
+            assertTrue(bytes > 2000, address + " was not loaded anew");
+            assertTrue(bytes < MOST_BYTES, address + ": " + bytes + " bytes");
+        }
+    }
+
+    @Test
+    void anEditedPartIsAnsweredAtOnce(Browser browser) {
+        browser.open(EveryKind.PAIRS);
+        List<Double> taken = ((List<?>) browser.driver().executeAsyncScript(EDITS)).stream().map(one -> ((Number) one).doubleValue()).sorted().toList();
+        double medianMs = taken.get(taken.size() / 2);
+        System.out.printf("edited part: median %.0f ms, slowest %.0f ms of %d%n", medianMs, taken.get(taken.size() - 1), taken.size());
+        assertTrue(taken.size() >= 20 && medianMs < MOST_MS, taken.toString());
+    }
+}
