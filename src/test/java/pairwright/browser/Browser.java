@@ -83,6 +83,8 @@ final class Browser implements AutoCloseable {
     /** Goes to an address of the server. */
     Browser open(String path) {
         driver.get(server() + path);
+        // on a busy machine the driver may come back before the scripts of the page have run
+        until(path + " is loaded", () -> "complete".equals(js("document.readyState")));
         return this;
     }
 

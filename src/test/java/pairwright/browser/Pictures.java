@@ -37,8 +37,9 @@ public final class Pictures {
             } else {
                 browser.light();
             }
-            browser.open(page);
             for (int width : WIDTHS) {
+                browser.size(width, 900);
+                browser.open(page);
                 Files.write(folder.resolve(name + "-" + width + (dark ? "-dark" : "") + ".png"), browser.picture(width));
             }
         }

@@ -30,7 +30,7 @@ class SuggestTest {
     }
 
     private static void untilOpen(Browser browser) {
-        browser.until("the list is open", () -> browser.find("#typed").getDomAttribute("aria-expanded").equals("true"));
+        browser.until("the list is open", () -> "true".equals(browser.find("#typed").getDomAttribute("aria-expanded")));
     }
 
     private static String chosen(Browser browser) {
@@ -133,7 +133,7 @@ class SuggestTest {
     void theFieldWhereOneAsksTakesSuggestions(Browser browser) {
         WebElement field = browser.open("/").find("#words");
         field.sendKeys("brushed sn");
-        browser.until("the list is open", () -> field.getDomAttribute("aria-expanded").equals("true"));
+        browser.until("the list is open", () -> "true".equals(field.getDomAttribute("aria-expanded")));
         field.sendKeys(Keys.ARROW_DOWN, Keys.ENTER);
         assertEquals("brushed snare drum", field.getDomProperty("value"));
         assertEquals("/", browser.at());
