@@ -7,7 +7,7 @@
     return;
   }
   document.documentElement.classList.add('live');
-  if (window.matchMedia('(max-width: 40rem)').matches) {
+  if (document.querySelector('.option') && window.matchMedia('(max-width: 40rem)').matches) {
     byId('parts-fold').open = false; // on a phone the answer is what is wanted first
   }
   let turn = 0;

@@ -136,6 +136,13 @@ class AskFlowsTest {
     }
 
     @Test
+    void onAPhoneThePartsStayOpenWhereTheSourceIsToBeChosen(Browser browser) {
+        browser.size(360, 740);
+        browser.open("/?words=blorp+fnord");
+        assertTrue(browser.find("#source").isDisplayed());
+    }
+
+    @Test
     void onADeskTheOptionsStandBesideEachOtherAndTheirDrawingsOnOneLine(Browser browser) {
         browser.size(1400, 900);
         browser.open(EveryKind.PAIRS);

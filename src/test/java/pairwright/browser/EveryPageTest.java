@@ -138,6 +138,9 @@ class EveryPageTest {
         assertEquals("", String.join("\n", faults));
         browser.open(EveryKind.DANGERS);
         assertTrue(shown(browser, ".danger") > 0 && shown(browser, ".care") > 0, "an answer with dangers was to be printed");
+        browser.print();
+        assertEquals("auto auto", browser.js("(style => style.breakInside + ' ' + style.breakBefore)(getComputedStyle(document.querySelector('.option')))"),
+                "the first option begins on the first leaf");
     }
 
     /** Everything folded away is opened: what is inside must fit as well. */
