@@ -12,10 +12,12 @@ final class SetUpWords {
     private final SetUp setUp;
     private final View view;
     private final List<View.Seen> mics;
+    private final List<Zones.Zone> zones;
     private final Reader reader;
     private final List<String> sentences = new ArrayList<>();
 
-    SetUpWords(SetUp setUp, View view, List<View.Seen> mics, Reader reader) {
+    SetUpWords(SetUp setUp, View view, List<View.Seen> mics, List<Zones.Zone> zones, Reader reader) {
+        this.zones = zones;
         this.setUp = setUp;
         this.view = view;
         this.mics = mics;
@@ -47,14 +49,17 @@ final class SetUpWords {
         if (setUp.asOne() && setUp.stereo()) {
             sentences.add(pair(setUp, reader) + ", 1 to the left as one stands behind them");
         }
-        if (Surroundings.showsNeighbours(mics, view)) {
-            for (SetUp.Beside beside : setUp.beside()) {
-                sentences.add(beside.name() + " is " + reader.distance(beside.distanceM()) + " from microphone " + mics.get(0).mic().number() + ", "
-                        + degrees(beside.angleDegrees()) + " off its line to the source");
-            }
+        for (SetUp.Beside beside : Surroundings.neighboursShown(setUp, mics, view)) {
+            sentences.add(beside.name() + " is " + reader.distance(beside.distanceM()) + " from microphone " + mics.get(0).mic().number() + ", "
+                    + degrees(beside.angleDegrees()) + " off its line to the source");
         }
-        for (KeepClear clear : SetUpPicture.keepClear(mics)) {
-            sentences.add("Keep clear " + reader.distance(clear.distanceM()) + " for " + clear.of());
+        String elsewhere = Surroundings.neighboursElsewhere(setUp, mics, view);
+        if (elsewhere != null) {
+            sentences.add(elsewhere);
+        }
+        for (KeepClear clear : Zones.said(mics)) {
+            boolean drawn = zones.stream().anyMatch(zone -> zone.clear().equals(clear));
+            sentences.add("Keep clear " + reader.distance(clear.distanceM()) + " for " + clear.of() + (drawn ? "" : ", not drawn"));
         }
         StringBuilder all = new StringBuilder();
         for (String sentence : sentences) {
@@ -74,7 +79,7 @@ final class SetUpWords {
         } else {
             StringBuilder where = new StringBuilder("It is ").append(reader.distance(mic.placement().distanceM())).append(" from the source");
             String called = Dimensions.called(seen, view.above(), reader);
-            if (called != null && called.endsWith("floor")) {
+            if (called != null && !called.equals(reader.distance(mic.placement().distanceM()))) {
                 where.append(", ").append(called);
             }
             if (Dimensions.showsOffAxis(seen, view)) {
@@ -84,6 +89,9 @@ final class SetUpWords {
                 where.append(", ").append(reader.distance(Dimensions.rounded(mic.heightM()))).append(" above the floor");
             }
             sentences.add(where.toString());
+        }
+        if (Surroundings.hasPopScreen(seen)) {
+            sentences.add("A pop screen stands half way");
         }
         if (seen.aimDegrees() == null) {
             sentences.add(!view.above() ? "It faces across the picture" : mic.sight().upM() < 0 ? "It looks down" : "It looks up");
