@@ -155,7 +155,7 @@ final class SetUpPicture {
     }
 
     private boolean showsNulls(View.Seen mic) {
-        return mic.flat() && mic.aimDegrees() != null && mic.mic().placement().nullDegrees() != null;
+        return mic.showsNulls();
     }
 
     static double[] nulls(View.Seen mic) {
@@ -227,6 +227,10 @@ final class SetUpPicture {
         below.forEach(legend::plain);
         if (mics.stream().anyMatch(this::showsNulls)) {
             legend.nulls();
+        }
+        String nullsElsewhere = SetUpWords.nullsElsewhere(setUp, view, mics);
+        if (nullsElsewhere != null) {
+            legend.plain(nullsElsewhere);
         }
         String elsewhere = Surroundings.neighboursElsewhere(setUp, mics, view);
         if (elsewhere != null) {

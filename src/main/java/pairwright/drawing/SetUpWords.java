@@ -38,6 +38,9 @@ final class SetUpWords {
         String name = setUp.source().name();
         String forward = setUp.body().shape() == BodyShape.CABINET ? "; its front is to the right" : "; where the player faces is to the right";
         sentences.add(view.above() ? name + " from above" + forward : view.fromBehind() ? name + " as one sees it from behind the player" : name + " from the side" + forward);
+        if (setUp.body().shape() == BodyShape.KICK_DRUM && BodyFromSide.hasPort(setUp.source())) {
+            sentences.add("Its front head has a port");
+        }
         for (Stood mic : setUp.mics()) {
             View.Seen seen = mics.stream().filter(one -> one.mic() == mic).findFirst().orElse(null);
             if (seen == null) {
@@ -56,6 +59,10 @@ final class SetUpWords {
         String elsewhere = Surroundings.neighboursElsewhere(setUp, mics, view);
         if (elsewhere != null) {
             sentences.add(elsewhere);
+        }
+        String nulls = nullsElsewhere(setUp, view, mics);
+        if (nulls != null) {
+            sentences.add(nulls);
         }
         for (KeepClear clear : Zones.said(mics)) {
             boolean drawn = zones.stream().anyMatch(zone -> zone.clear().equals(clear));
@@ -97,10 +104,18 @@ final class SetUpWords {
             sentences.add(!view.above() ? "It faces across the picture" : mic.sight().upM() < 0 ? "It looks down" : "It looks up");
         }
         turn(seen);
-        if (seen.flat() && seen.aimDegrees() != null && mic.placement().nullDegrees() != null) {
+        if (seen.showsNulls()) {
             double nullDegrees = mic.placement().nullDegrees();
             sentences.add("It hears least " + (nullDegrees > 179 ? "straight behind" : degrees(nullDegrees) + " to either side of where it faces"));
         }
+    }
+
+    /** Of which microphones the other view shows where they hear least, and this one does not; null for none. */
+    static String nullsElsewhere(SetUp setUp, View view, List<View.Seen> mics) {
+        View other = View.of(setUp, !view.above());
+        List<String> numbers = mics.stream().filter(mic -> !mic.showsNulls() && other.seen(setUp, mic.mic()).showsNulls())
+                .map(mic -> String.valueOf(mic.mic().number())).toList();
+        return numbers.isEmpty() ? null : "Null of " + String.join(" and ", numbers) + ": drawn " + (view.above() ? "from the side" : "from above");
     }
 
     private void turn(View.Seen seen) {

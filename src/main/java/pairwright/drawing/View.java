@@ -37,6 +37,11 @@ record View(boolean above, boolean fromBehind) {
      * @param flat whether its turn, its nulls and its neighbours lie in the plane of the picture
      */
     record Seen(Stood mic, Flat surface, Flat place, Flat capsule, double sightDegrees, Double aimDegrees, int turnSign, boolean flat) {
+        /** Whether where it hears least lies in the plane of the picture. */
+        boolean showsNulls() {
+            return flat && aimDegrees != null && mic.placement().nullDegrees() != null;
+        }
+
         /** Where a neighbour is heard from, in the picture. */
         double neighbourDegrees(double angleDegrees) {
             return sightDegrees - turnSign * angleDegrees;

@@ -428,6 +428,41 @@ class SetUpDrawingTest {
     }
 
     @Test
+    void aNullThatLiesOutOfThePictureIsSaidToBeInTheOther() {
+        int elsewhere = 0;
+        for (Shown shown : ALL) {
+            View other = View.of(shown.setUp(), !shown.above());
+            String says = shown.drawing(Reader.METRIC).says();
+            for (Stood mic : shown.setUp().inAir()) {
+                boolean here = shown.view().seen(shown.setUp(), mic).showsNulls();
+                boolean there = other.seen(shown.setUp(), mic).showsNulls();
+                if (!here && there) {
+                    assertTrue(says.contains(shown.above() ? ": drawn from the side." : ": drawn from above."), shown.name() + ": " + says);
+                    elsewhere++;
+                }
+            }
+        }
+        assertTrue(elsewhere > 50, "only " + elsewhere);
+    }
+
+    @Test
+    void aKickDrumThatIsMikedInsideHasAPort() {
+        Shown kick = ALL.stream().filter(shown -> !shown.above() && shown.question().source().equals("kick-drum")).findFirst().orElseThrow();
+        assertTrue(kick.drawing(Reader.METRIC).says().contains("Its front head has a port."));
+        Outline outline = BodyFromSide.of(kick.setUp().source(), kick.setUp().body(), false);
+        double frontM = outline.mostX();
+        double heightM = kick.setUp().body().heightM();
+        // nothing of the shell lies on the front plane where the port is
+        for (Outline.Line line : outline.lines()) {
+            for (int i = 0; line.kind() == Outline.Kind.BODY && i < line.xy().length; i += 2) {
+                int next = (i + 2) % line.xy().length;
+                boolean front = line.xy()[i] == frontM && line.xy()[next] == frontM;
+                assertFalse(front && (line.xy()[i + 1] - heightM) * (line.xy()[next + 1] - heightM) < 0);
+            }
+        }
+    }
+
+    @Test
     void twoThatLieOnEachOtherAreNumberedTogether() {
         Shown pair = ALL.stream().filter(shown -> !shown.above() && shown.question().source().equals("choir") && shown.setUp().stereo() && shown.setUp().asOne()).findFirst().orElseThrow();
         List<String> labels = labels(pair.drawing(Reader.METRIC));
