@@ -23,8 +23,8 @@ final class BodyFromAbove {
             case DRUM -> player(outline.round(BODY, 0, 0, half, half).round(DETAIL, 0, 0, half * 0.92, half * 0.92), -half - 0.25, 0);
             case DRUM_PAIR -> player(outline.round(BODY, 0, half * 0.52, half * 0.48, half * 0.48).round(BODY, 0, -half * 0.52, half * 0.48, half * 0.48)
                     .round(DETAIL, 0, half * 0.52, half * 0.43, half * 0.43).round(DETAIL, 0, -half * 0.52, half * 0.43, half * 0.43), -half - 0.2, 0);
-            case KICK_DRUM -> player(outline.box(BODY, 0, -half, depth, half).line(DETAIL, 0.015, -half, 0.015, half)
-                    .line(DETAIL, depth - 0.015, -half, depth - 0.015, half).box(DETAIL, -0.3, -0.05, -0.06, 0.05).line(DETAIL, -0.06, 0, -0.01, 0),
+            case KICK_DRUM -> player(BodyFromSide.kick(outline, 0, half, depth, BodyFromSide.hasPort(source)).line(DETAIL, 0.015, -half, 0.015, half)
+                    .box(DETAIL, -0.3, -0.05, -0.06, 0.05).line(DETAIL, -0.06, 0, -0.01, 0),
                     -0.55, 0);
             case STANDING_DRUM -> player(outline.box(BODY, -depth, -half, 0, half).line(DETAIL, -depth * 0.15, -half, -depth * 0.15, half),
                     depth > 0.25 ? half * 0.2 + 0.3 : -depth - 0.2, depth > 0.25 ? -half - 0.25 : 0);

@@ -6,6 +6,7 @@ import static pairwright.drawing.Outline.Kind.PLAYER;
 
 import pairwright.model.Body;
 import pairwright.model.BodyShape;
+import pairwright.model.Side;
 import pairwright.model.Source;
 import pairwright.model.SourceFamily;
 
@@ -14,24 +15,32 @@ import pairwright.model.SourceFamily;
  * to the left and right of its player is seen from behind the player instead, and then the right of the player is to the right.
  */
 final class BodyFromSide {
+    /** Half the width of a port. */
+    private static final double PORT_M = 0.08;
+
     private BodyFromSide() {
     }
 
-    /** Whether it is seen from behind the player. */
-    static boolean fromBehind(BodyShape shape) {
+    /** Whether it sounds to the left and right of its player. */
+    static boolean soundsSideways(BodyShape shape) {
         return shape == BodyShape.SQUEEZE_BOX || shape == BodyShape.BARREL_DRUM || shape == BodyShape.GRAND_PIANO;
     }
 
-    static Outline of(Source source, Body body) {
+    static Outline of(Source source, Body body, boolean fromBehind) {
         Outline outline = new Outline();
         double half = source.sizeM() / 2;
         double high = body.heightM();
         double depth = Depth.of(source);
         boolean backward = body.axisTurnDegrees() != null && Math.abs(body.axisTurnDegrees()) > 135;
+        if (!fromBehind && body.shape() == BodyShape.SQUEEZE_BOX) {
+            return player(outline.box(BODY, -0.2, high - 0.19, 0, high + 0.19).line(DETAIL, -0.03, high - 0.17, -0.03, high + 0.17), -0.36, high + 0.45);
+        }
+        if (!fromBehind && body.shape() == BodyShape.BARREL_DRUM) {
+            return player(outline.round(BODY, 0, high, 0.17, 0.17).round(DETAIL, 0, high, 0.13, 0.13), -0.35, high + 0.55);
+        }
         switch (body.shape()) {
             case DRUM, DRUM_PAIR -> drum(outline, body.shape() == BodyShape.DRUM ? half : half * 0.48, high, Math.min(depth, Math.max(0.05, high - 0.05)));
-            case KICK_DRUM -> player(outline.box(BODY, 0, high - half, depth, high + half).line(DETAIL, 0.015, high - half, 0.015, high + half)
-                    .line(DETAIL, depth - 0.015, high - half, depth - 0.015, high + half).line(DETAIL, -0.3, 0.02, -0.06, 0.1)
+            case KICK_DRUM -> player(kick(outline, high, half, depth, hasPort(source)).line(DETAIL, 0.015, high - half, 0.015, high + half).line(DETAIL, -0.3, 0.02, -0.06, 0.1)
                     .line(DETAIL, -0.1, 0.08, -0.02, high), -0.6, 1.25);
             case STANDING_DRUM -> {
                 outline.box(BODY, -depth, high - half, 0, high + half).line(DETAIL, -depth * 0.15, high - half, -depth * 0.15, high + half);
@@ -103,6 +112,22 @@ final class BodyFromSide {
             case FLOOR_BOARD -> outline.box(BODY, -half, 0, half, high).shape(DETAIL, -0.18, high, -0.18, high + 0.09, -0.1, high + 0.09, 0.06, high + 0.03, 0.08, high);
         }
         return outline;
+    }
+
+    /** Where a microphone goes in, the front head has a port. */
+    static boolean hasPort(Source source) {
+        return source.positions().stream().anyMatch(position -> position.side() == Side.INSIDE);
+    }
+
+    /** A lying shell from its struck head forward, middle at a height or, from above, on the axis. */
+    static Outline kick(Outline outline, double middle, double half, double depth, boolean port) {
+        double inner = depth - 0.015;
+        if (!port) {
+            return outline.box(BODY, 0, middle - half, depth, middle + half).line(DETAIL, inner, middle - half, inner, middle + half);
+        }
+        double sleeve = depth - 0.05;
+        return outline.shape(BODY, 0, middle - half, depth, middle - half, depth, middle - PORT_M, sleeve, middle - PORT_M, sleeve, middle + PORT_M, depth, middle + PORT_M,
+                depth, middle + half, 0, middle + half).line(DETAIL, inner, middle - half, inner, middle - PORT_M).line(DETAIL, inner, middle + PORT_M, inner, middle + half);
     }
 
     private static void drum(Outline outline, double half, double high, double depth) {

@@ -11,6 +11,8 @@ final class Dimensions {
     private static final double MARGIN = 12;
     /** Of a distance, so much goes along the floor where it is said as it is, seen from above. */
     private static final double LEVEL_SHARE = 0.985;
+    /** Nobody measures less than this along the floor. */
+    private static final double SHORT_M = 0.3;
     private static final double SEEN = 16;
     private static final double LEAST_ANGLE_DEGREES = 9;
     private static final double AGREES_DEGREES = 2;
@@ -58,7 +60,7 @@ final class Dimensions {
         if (!above || shownM >= distanceM * LEVEL_SHARE) {
             return reader.distance(distanceM);
         }
-        return mic.mic().steep() ? null : reader.distance(shownM) + " along the floor";
+        return mic.mic().steep() ? null : reader.distance(shownM) + (shownM < SHORT_M ? " to the side" : " along the floor");
     }
 
     void distance(View.Seen mic, boolean above, String prefix) {

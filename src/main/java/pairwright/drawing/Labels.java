@@ -12,12 +12,15 @@ final class Labels {
     private static final double EDGE = 3;
     private static final double GAP = 2;
     private static final double FARTHEST = 110;
+    /** So far a label goes to keep off an outline. */
+    private static final double OFF_OUTLINE = 40;
     private static final int ROUND = 16;
 
     private final double width;
     private final double height;
     private final List<Box> taken = new ArrayList<>();
     private final List<Box> crossed = new ArrayList<>();
+    private final List<Box> outlines = new ArrayList<>();
     private final List<Placed> placed = new ArrayList<>();
     private final List<String> without = new ArrayList<>();
 
@@ -48,9 +51,22 @@ final class Labels {
 
     /** Points along a line that labels had better not lie on. */
     void passing(double fromX, double fromY, double toX, double toY) {
+        along(crossed, fromX, fromY, toX, toY);
+    }
+
+    /** The same for a line of the source, which gives way sooner. */
+    void outline(double fromX, double fromY, double toX, double toY) {
+        along(outlines, fromX, fromY, toX, toY);
+    }
+
+    private void along(List<Box> boxes, double fromX, double fromY, double toX, double toY) {
         int steps = Math.max(1, (int) (Math.hypot(toX - fromX, toY - fromY) / 6));
         for (int i = 0; i <= steps; i++) {
-            crossed.add(Box.round(fromX + (toX - fromX) * i / steps, fromY + (toY - fromY) * i / steps, 1));
+            double x = fromX + (toX - fromX) * i / steps;
+            double y = fromY + (toY - fromY) * i / steps;
+            if (x >= 0 && x <= width && y >= 0 && y <= height) {
+                boxes.add(Box.round(x, y, 1));
+            }
         }
     }
 
@@ -74,15 +90,15 @@ final class Labels {
     boolean put(List<String> lines, String style, double anchorX, double anchorY, double wantedDegrees) {
         double halfWide = lines.stream().mapToDouble(line -> Type.width(line, SIZE)).max().orElse(0) / 2 + GAP;
         double halfHigh = lines.size() * SIZE * Type.LINE / 2 + GAP;
-        for (int pass = 0; pass < 2; pass++) {
-            for (double reach = 4; reach <= FARTHEST; reach += 6) {
+        for (int pass = 0; pass < 3; pass++) {
+            for (double reach = 4; reach <= (pass == 0 ? OFF_OUTLINE : FARTHEST); reach += 6) {
                 for (int i = 0; i < ROUND; i++) {
                     double step = (i + 1) / 2 * (i % 2 == 0 ? 1 : -1) * 360.0 / ROUND;
                     double angle = Math.toRadians(wantedDegrees + step);
                     double x = anchorX + Math.cos(angle) * (reach + halfWide * Math.abs(Math.cos(angle)));
                     double y = anchorY - Math.sin(angle) * (reach + halfHigh * Math.abs(Math.sin(angle)));
                     Box box = new Box(x - halfWide, y - halfHigh, x + halfWide, y + halfHigh);
-                    if (free(box, pass == 0)) {
+                    if (free(box) && (pass == 2 || clearOf(crossed, box)) && (pass > 0 || clearOf(outlines, box))) {
                         taken.add(box);
                         placed.add(new Placed(lines, box, style, anchorX, anchorY, reach > 16));
                         return true;
@@ -95,23 +111,20 @@ final class Labels {
 
     /** Whether nothing lies there and it is inside. */
     boolean isFree(Box box) {
-        return free(box, false);
+        return free(box);
     }
 
-    private boolean free(Box box, boolean clearOfLines) {
+    private boolean free(Box box) {
         if (box.leftPx < EDGE || box.topPx < EDGE || box.rightPx > width - EDGE || box.bottomPx > height - EDGE) {
             return false;
         }
-        for (Box other : taken) {
+        return clearOf(taken, box);
+    }
+
+    private static boolean clearOf(List<Box> boxes, Box box) {
+        for (Box other : boxes) {
             if (box.meets(other)) {
                 return false;
-            }
-        }
-        if (clearOfLines) {
-            for (Box other : crossed) {
-                if (box.meets(other)) {
-                    return false;
-                }
             }
         }
         return true;

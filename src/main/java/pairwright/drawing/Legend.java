@@ -39,8 +39,8 @@ final class Legend {
         add(Mark.NULL, "Null: hears least from there");
     }
 
-    void keepClear(KeepClear clear) {
-        add(Mark.KEEP_CLEAR, "Keep clear: " + clear.of() + ", " + reader.distance(clear.distanceM()));
+    void keepClear(KeepClear clear, boolean drawn) {
+        add(drawn ? Mark.KEEP_CLEAR : Mark.NONE, (drawn ? "Keep clear: " : "Keep clear (not drawn): ") + clear.of() + ", " + reader.distance(clear.distanceM()));
     }
 
     double height() {

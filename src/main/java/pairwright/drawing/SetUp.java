@@ -5,6 +5,7 @@ import java.util.List;
 import pairwright.model.Address;
 import pairwright.model.Arrangement;
 import pairwright.model.Body;
+import pairwright.model.BodyShape;
 import pairwright.model.Catalogue;
 import pairwright.model.MicType;
 import pairwright.model.Mount;
@@ -27,6 +28,10 @@ import pairwright.model.Technique;
  * @param beside who plays next to it
  */
 record SetUp(Source source, Body body, Technique technique, List<Stood> mics, List<Beside> beside) {
+    /** A spot farther from the middle of two drums is on one of them. */
+    private static final double ON_ONE_DRUM_M = 0.05;
+    private static final double ASIDE_M = 0.02;
+
     /** A neighbour: its name, and where it is from the microphone, as {@link Neighbour} says. */
     record Beside(String name, double distanceM, double angleDegrees) {
     }
@@ -52,11 +57,17 @@ record SetUp(Source source, Body body, Technique technique, List<Stood> mics, Li
         Position position = position(source, placement.position());
         MicType type = catalogue.mics().get(placement.micType());
         boolean air = placement.mount() != Mount.LEAD && placement.mount() != Mount.CONTACT;
-        Standpoint standpoint = Standpoint.of(body, position, placement.distanceM());
         boolean onePlace = placements.size() == 2 && placements.get(0).position().equals(placements.get(1).position());
+        boolean asPair = technique != null && technique.stereo() && onePlace;
+        Standpoint standpoint = asPair ? Standpoint.ofPair(body, position, placement.distanceM()) : Standpoint.of(body, position, placement.distanceM());
         Point capsule = standpoint.place();
         double turnDegrees = placement.aimDegrees();
-        if (technique != null && technique.stereo() && onePlace) {
+        if (asPair && technique.arrangement() == Arrangement.SPACED && body.shape() == BodyShape.DRUM_PAIR && Math.abs(standpoint.surface().leftM()) > ON_ONE_DRUM_M) {
+            // the spot is on one of two drums: each microphone has its own, the first the one to the left
+            boolean left = standpoint.surface().leftM() > 0;
+            standpoint = left == (index == 0) ? standpoint : standpoint.acrossTheMiddle();
+            capsule = standpoint.place();
+        } else if (asPair) {
             // the first is the left one, as one stands behind the pair and looks at the source
             int side = index == 0 ? 1 : -1;
             Point left = left(standpoint);
@@ -64,15 +75,31 @@ record SetUp(Source source, Body body, Technique technique, List<Stood> mics, Li
             if (technique.arrangement() != Arrangement.MID_SIDE) {
                 turnDegrees += side * (technique.includedDegrees() == null ? 0 : technique.includedDegrees()) / 2;
             }
-        } else if (technique != null && apart(technique) && onePlace) {
+        } else if (apart(technique) && onePlace) {
             standpoint = standpoint.moved(Point.LEFT.times((index == 0 ? 1 : -1) * source.sizeM() / 4));
             capsule = standpoint.place();
-        } else if (index == 1 && technique != null && apart(technique)) {
-            standpoint = standpoint.mirrored();
+        } else if (placements.size() == 2) {
+            Placement other = placements.get(1 - index);
+            Position otherPosition = position(source, other.position());
+            standpoint = clearOf(standpoint, position, Standpoint.of(body, otherPosition, other.distanceM()), otherPosition, index == 1 && apart(technique));
             capsule = standpoint.place();
         }
         return new Stood(index + 1, placement, position, type == null ? Address.END : type.address(), pattern(type, placement), standpoint, capsule,
                 turnDegrees, air);
+    }
+
+    /**
+     * Where the catalogue leaves open on which side it stands: on its own side of the other, so that neither looks past the other; from
+     * one point on the other side, where they are wanted apart.
+     */
+    private static Standpoint clearOf(Standpoint mine, Position position, Standpoint other, Position otherPosition, boolean wantedApart) {
+        if (!mine.mayBeMirrored(position)) {
+            return mine;
+        }
+        double asideM = mine.surface().leftM() - other.surface().leftM();
+        boolean sameSide = mine.leansLeftM() * other.leansLeftM() > 0;
+        boolean wrong = Math.abs(asideM) > ASIDE_M ? asideM * mine.leansLeftM() < 0 : sameSide && (wantedApart || !other.mayBeMirrored(otherPosition));
+        return wrong ? mine.mirrored() : mine;
     }
 
     /** To the left of whoever stands behind a microphone and looks at the source. */
@@ -83,7 +110,7 @@ record SetUp(Source source, Body body, Technique technique, List<Stood> mics, Li
 
     /** Two places that are drawn on different sides of the source where the catalogue does not say on which they are. */
     private static boolean apart(Technique technique) {
-        return switch (technique.arrangement()) {
+        return technique != null && switch (technique.arrangement()) {
             case TWO_SPOTS, TWO_ENDS, NEAR_AND_FAR, SPACED -> true;
             default -> false;
         };

@@ -22,6 +22,6 @@ public final class SetUpDrawing {
     /** Without air between there is nothing to measure: then both views are the way from the instrument to the preamplifier. */
     private static Drawing drawing(SetUp setUp, boolean above, String key, Reader reader) {
         return setUp.inAir().isEmpty() ? LeadPicture.of(setUp, key)
-                : new SetUpPicture(setUp, new View(above, !above && BodyFromSide.fromBehind(setUp.body().shape())), key, reader).drawing();
+                : new SetUpPicture(setUp, View.of(setUp, above), key, reader).drawing();
     }
 }

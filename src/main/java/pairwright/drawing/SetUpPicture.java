@@ -1,7 +1,6 @@
 package pairwright.drawing;
 
 import java.util.List;
-import java.util.stream.Collectors;
 import pairwright.model.Arrangement;
 import pairwright.model.KeepClear;
 import pairwright.model.Mount;
@@ -11,6 +10,9 @@ import pairwright.model.Placement;
 /** One view of a set-up: what is drawn, in its order, and the room its labels find. */
 final class SetUpPicture {
     private static final double SIDE_BY_SIDE = 13;
+    private static final String BOTH = "1 and 2";
+    private static final double IN_ONE_PX = 6;
+    private static final double ALIKE = 0.99;
     private static final double[] AROUND_DEGREES = {180, 150, 210, 120, 240, 90, 270, 60, 300};
 
     private final SetUp setUp;
@@ -20,7 +22,9 @@ final class SetUpPicture {
     private final List<View.Seen> mics;
     private final Frame frame;
     private final Labels labels;
+    private final List<Zones.Zone> zones;
     private final Outline body;
+    private final boolean inOne;
     /** Labels that found no room, said below the picture instead. */
     private final List<String> below;
 
@@ -35,44 +39,46 @@ final class SetUpPicture {
         this.key = key;
         this.reader = reader;
         this.mics = setUp.inAir().stream().map(mic -> view.seen(setUp, mic)).toList();
-        Outline body = view.above() ? BodyFromAbove.of(setUp.source(), setUp.body()) : BodyFromSide.of(setUp.source(), setUp.body());
+        Outline body = view.above() ? BodyFromAbove.of(setUp.source(), setUp.body()) : BodyFromSide.of(setUp.source(), setUp.body(), view.fromBehind());
         Frame.Span bodyY = new Frame.Span(view.above() ? body.leastY() : Math.min(0, body.leastY()), body.mostY());
         this.frame = Frame.around(mics, new Frame.Span(body.leastX(), body.mostX()), bodyY,
-                setUp.beside().isEmpty() || !Surroundings.showsNeighbours(mics, view) ? Frame.ROOM : Frame.MORE_ROOM);
+                Surroundings.neighboursShown(setUp, mics, view).isEmpty() ? Frame.ROOM : Frame.MORE_ROOM);
         this.labels = new Labels(Frame.WIDTH, frame.heightPx());
+        this.zones = Zones.drawn(setUp, mics, frame.scalePxPerM());
         this.body = body;
+        this.inOne = inOne();
     }
 
     Drawing drawing() {
         Legend legend = new Legend(reader);
         legend(legend);
         Svg svg = new Svg(key, Frame.WIDTH, frame.heightPx() + legend.height(), setUp.source().name() + (view.above() ? ", from above" : ", from the side"),
-                new SetUpWords(setUp, view, mics, reader).says());
+                new SetUpWords(setUp, view, mics, zones, reader).says());
         Surroundings surroundings = new Surroundings(svg, key, setUp, view, frame, labels);
         Dimensions dimensions = new Dimensions(svg, frame, labels, reader);
         surroundings.begin();
         surroundings.body(body);
-        surroundings.keepClear(mics);
+        surroundings.keepClear(zones);
         surroundings.floor();
         mics.forEach(surroundings::stand);
+        mics.stream().filter(Surroundings::hasPopScreen).limit(1).forEach(surroundings::popScreen);
         surroundings.end();
         dimensions.scaleBar(!view.above());
-        boolean pairInLine = !view.above() && setUp.asOne();
+        boolean pairInLine = inOne && setUp.stereo();
         for (View.Seen mic : mics) {
-            if (!(pairInLine && mic.mic().number() == 2 && setUp.stereo())) {
+            if (!(pairInLine && mic.mic().number() == 2)) {
                 glyph(svg, mic);
-            } else {
-                number(svg, mic, pixelX(mic), pixelY(mic), AROUND_DEGREES);
             }
         }
         contacts(svg);
+        boolean equallyHigh = mics.size() == 2 && !setUp.asOne() && Dimensions.rounded(mics.get(0).mic().heightM()) == Dimensions.rounded(mics.get(1).mic().heightM());
         for (View.Seen mic : mics) {
-            boolean again = setUp.asOne() && mic.mic().number() == 2;
+            boolean again = mic.mic().number() == 2 && (setUp.asOne() || inOne);
             if (!again) {
                 dimensions.distance(mic, view.above(), prefix(mic));
                 dimensions.offAxis(mic, view);
-                if (!view.above()) {
-                    dimensions.height(mic, prefix(mic));
+                if (!view.above() && !(mic.mic().number() == 2 && equallyHigh)) {
+                    dimensions.height(mic, equallyHigh ? BOTH + ": " : prefix(mic));
                 }
             }
         }
@@ -82,7 +88,8 @@ final class SetUpPicture {
                 nullLabel(mic);
             }
         }
-        surroundings.keepClearLabel(mics);
+        surroundings.keepClearLabel(zones);
+        mics.stream().filter(Surroundings::hasPopScreen).limit(1).forEach(surroundings::popScreenLabel);
         if (below.isEmpty() && !labels.without().isEmpty()) {
             return new SetUpPicture(setUp, view, key, reader, labels.without()).drawing();
         }
@@ -92,9 +99,17 @@ final class SetUpPicture {
         return svg.drawing();
     }
 
+    /** Whether the two lie on each other in this view, and are measured alike. */
+    private boolean inOne() {
+        return mics.size() == 2 && Math.hypot(pixelX(mics.get(0)) - pixelX(mics.get(1)), pixelY(mics.get(0)) - pixelY(mics.get(1))) < IN_ONE_PX
+                && mics.get(0).surface().apartM(mics.get(1).surface()) * frame.scalePxPerM() < IN_ONE_PX
+                && Math.cos(Math.toRadians(facing(mics.get(0)) - facing(mics.get(1)))) > ALIKE
+                && mics.get(0).mic().placement().distanceM() == mics.get(1).mic().placement().distanceM();
+    }
+
     /** With two that are measured one by one, a number says whose the measure is. */
     private String prefix(View.Seen mic) {
-        return mics.size() == 2 && !setUp.asOne() ? mic.mic().number() + ": " : "";
+        return inOne && !setUp.asOne() ? BOTH + ": " : mics.size() == 2 && !setUp.asOne() ? mic.mic().number() + ": " : "";
     }
 
     private double pixelX(View.Seen mic) {
@@ -140,7 +155,7 @@ final class SetUpPicture {
     }
 
     private boolean showsNulls(View.Seen mic) {
-        return mic.flat() && mic.aimDegrees() != null && mic.mic().placement().nullDegrees() != null;
+        return mic.showsNulls();
     }
 
     static double[] nulls(View.Seen mic) {
@@ -157,6 +172,12 @@ final class SetUpPicture {
     }
 
     private void number(Svg svg, View.Seen mic, double x, double y, double[] aroundDegrees) {
+        if (inOne) {
+            if (mic.mic().number() == 1) {
+                labels.put(BOTH, "label both", x - MicGlyph.NUMBER * Math.cos(Math.toRadians(facing(mic))), y + MicGlyph.NUMBER * Math.sin(Math.toRadians(facing(mic))), facing(mic) + 180);
+            }
+            return;
+        }
         for (double reach = MicGlyph.NUMBER; reach <= MicGlyph.NUMBER + 20; reach += 10) {
             for (double around : aroundDegrees) {
                 double angle = Math.toRadians(facing(mic) + around);
@@ -207,12 +228,16 @@ final class SetUpPicture {
         if (mics.stream().anyMatch(this::showsNulls)) {
             legend.nulls();
         }
-        for (KeepClear clear : keepClear(mics)) {
-            legend.keepClear(clear);
+        String nullsElsewhere = SetUpWords.nullsElsewhere(setUp, view, mics);
+        if (nullsElsewhere != null) {
+            legend.plain(nullsElsewhere);
         }
-    }
-
-    static List<KeepClear> keepClear(List<View.Seen> mics) {
-        return mics.stream().flatMap(mic -> mic.mic().position().keepClear().stream()).distinct().collect(Collectors.toList());
+        String elsewhere = Surroundings.neighboursElsewhere(setUp, mics, view);
+        if (elsewhere != null) {
+            legend.plain(elsewhere);
+        }
+        for (KeepClear clear : Zones.said(mics)) {
+            legend.keepClear(clear, zones.stream().anyMatch(zone -> zone.clear().equals(clear)));
+        }
     }
 }

@@ -12,10 +12,12 @@ final class SetUpWords {
     private final SetUp setUp;
     private final View view;
     private final List<View.Seen> mics;
+    private final List<Zones.Zone> zones;
     private final Reader reader;
     private final List<String> sentences = new ArrayList<>();
 
-    SetUpWords(SetUp setUp, View view, List<View.Seen> mics, Reader reader) {
+    SetUpWords(SetUp setUp, View view, List<View.Seen> mics, List<Zones.Zone> zones, Reader reader) {
+        this.zones = zones;
         this.setUp = setUp;
         this.view = view;
         this.mics = mics;
@@ -36,6 +38,9 @@ final class SetUpWords {
         String name = setUp.source().name();
         String forward = setUp.body().shape() == BodyShape.CABINET ? "; its front is to the right" : "; where the player faces is to the right";
         sentences.add(view.above() ? name + " from above" + forward : view.fromBehind() ? name + " as one sees it from behind the player" : name + " from the side" + forward);
+        if (setUp.body().shape() == BodyShape.KICK_DRUM && BodyFromSide.hasPort(setUp.source())) {
+            sentences.add("Its front head has a port");
+        }
         for (Stood mic : setUp.mics()) {
             View.Seen seen = mics.stream().filter(one -> one.mic() == mic).findFirst().orElse(null);
             if (seen == null) {
@@ -47,14 +52,21 @@ final class SetUpWords {
         if (setUp.asOne() && setUp.stereo()) {
             sentences.add(pair(setUp, reader) + ", 1 to the left as one stands behind them");
         }
-        if (Surroundings.showsNeighbours(mics, view)) {
-            for (SetUp.Beside beside : setUp.beside()) {
-                sentences.add(beside.name() + " is " + reader.distance(beside.distanceM()) + " from microphone " + mics.get(0).mic().number() + ", "
-                        + degrees(beside.angleDegrees()) + " off its line to the source");
-            }
+        for (SetUp.Beside beside : Surroundings.neighboursShown(setUp, mics, view)) {
+            sentences.add(beside.name() + " is " + reader.distance(beside.distanceM()) + " from microphone " + mics.get(0).mic().number() + ", "
+                    + degrees(beside.angleDegrees()) + " off its line to the source");
         }
-        for (KeepClear clear : SetUpPicture.keepClear(mics)) {
-            sentences.add("Keep clear " + reader.distance(clear.distanceM()) + " for " + clear.of());
+        String elsewhere = Surroundings.neighboursElsewhere(setUp, mics, view);
+        if (elsewhere != null) {
+            sentences.add(elsewhere);
+        }
+        String nulls = nullsElsewhere(setUp, view, mics);
+        if (nulls != null) {
+            sentences.add(nulls);
+        }
+        for (KeepClear clear : Zones.said(mics)) {
+            boolean drawn = zones.stream().anyMatch(zone -> zone.clear().equals(clear));
+            sentences.add("Keep clear " + reader.distance(clear.distanceM()) + " for " + clear.of() + (drawn ? "" : ", not drawn"));
         }
         StringBuilder all = new StringBuilder();
         for (String sentence : sentences) {
@@ -74,7 +86,7 @@ final class SetUpWords {
         } else {
             StringBuilder where = new StringBuilder("It is ").append(reader.distance(mic.placement().distanceM())).append(" from the source");
             String called = Dimensions.called(seen, view.above(), reader);
-            if (called != null && called.endsWith("floor")) {
+            if (called != null && !called.equals(reader.distance(mic.placement().distanceM()))) {
                 where.append(", ").append(called);
             }
             if (Dimensions.showsOffAxis(seen, view)) {
@@ -85,14 +97,25 @@ final class SetUpWords {
             }
             sentences.add(where.toString());
         }
+        if (Surroundings.hasPopScreen(seen)) {
+            sentences.add("A pop screen stands half way");
+        }
         if (seen.aimDegrees() == null) {
             sentences.add(!view.above() ? "It faces across the picture" : mic.sight().upM() < 0 ? "It looks down" : "It looks up");
         }
         turn(seen);
-        if (seen.flat() && seen.aimDegrees() != null && mic.placement().nullDegrees() != null) {
+        if (seen.showsNulls()) {
             double nullDegrees = mic.placement().nullDegrees();
             sentences.add("It hears least " + (nullDegrees > 179 ? "straight behind" : degrees(nullDegrees) + " to either side of where it faces"));
         }
+    }
+
+    /** Of which microphones the other view shows where they hear least, and this one does not; null for none. */
+    static String nullsElsewhere(SetUp setUp, View view, List<View.Seen> mics) {
+        View other = View.of(setUp, !view.above());
+        List<String> numbers = mics.stream().filter(mic -> !mic.showsNulls() && other.seen(setUp, mic.mic()).showsNulls())
+                .map(mic -> String.valueOf(mic.mic().number())).toList();
+        return numbers.isEmpty() ? null : "Null of " + String.join(" and ", numbers) + ": drawn " + (view.above() ? "from the side" : "from above");
     }
 
     private void turn(View.Seen seen) {

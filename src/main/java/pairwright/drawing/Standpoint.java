@@ -28,9 +28,19 @@ record Standpoint(Point surface, Point place, Point axis, double offAxisDegrees)
     private static final double LEAST_HEIGHT_M = 0.02;
 
     static Standpoint of(Body body, Position position, double distanceM) {
+        return of(body, position, distanceM, false);
+    }
+
+    /** Of a pair, where its middle stands: on the centre line of the source unless the position says on which side. */
+    static Standpoint ofPair(Body body, Position position, double distanceM) {
+        return of(body, position, distanceM, saysNoSide(position) && Math.abs(main(body).leftM()) < LEVEL_M);
+    }
+
+    private static Standpoint of(Body body, Position position, double distanceM, boolean centred) {
         Point axis = axis(body, position);
         Point surface = surface(body, position, axis);
-        Point natural = rotated(axis, across(body, position, axis), position.offAxisDegrees().typical());
+        Point across = across(body, position, axis, centred);
+        Point natural = rotated(axis, across, position.offAxisDegrees().typical());
         Double heightM = position.heightM();
         if (heightM == null) {
             double reachedM = surface.upM() + distanceM * natural.upM();
@@ -39,7 +49,7 @@ record Standpoint(Point surface, Point place, Point axis, double offAxisDegrees)
         Point line = natural;
         if (heightM != null) {
             double rise = (heightM - surface.upM()) / distanceM;
-            line = Math.abs(rise) > MOST_RISE ? null : atRise(axis, across(body, position, axis), position.offAxisDegrees().typical(), natural, rise);
+            line = Math.abs(rise) > MOST_RISE ? null : centred ? headed(natural, rise) : atRise(axis, across, position.offAxisDegrees().typical(), natural, rise);
             if (line == null) {
                 // too near for that height: it is another part of the source that it is near to
                 line = natural;
@@ -82,17 +92,19 @@ record Standpoint(Point surface, Point place, Point axis, double offAxisDegrees)
     }
 
     /** At right angles to the axis, toward the side of the position. */
-    private static Point across(Body body, Position position, Point axis) {
+    private static Point across(Body body, Position position, Point axis, boolean centred) {
         boolean steep = Math.abs(axis.upDegrees()) >= STEEP_AXIS_DEGREES;
         boolean fromAbove = position.mount() == Mount.BOOM || position.mount() == Mount.OVERHEAD;
         Point side = side(position.side(), body.shape());
-        if (position.side() == Side.FRONT && fromAbove && !steep) {
+        if (!steep && (centred || position.side() == Side.FRONT && fromAbove)) {
             side = Point.UP;
         }
         Point across = side.minus(axis.times(side.dot(axis)));
         if (across.lengthM() < PARALLEL_M) {
             boolean acrossThePlayer = Math.abs(axis.leftM()) > 0.7;
-            Point instead = steep ? Point.FORWARD : fromAbove ? Point.UP : acrossThePlayer ? Point.FORWARD : Point.LEFT.times(-1);
+            // the player's right, but from a spot to the left of the middle outward, not across what is in the middle
+            double outward = position.spot() != null && position.spot().leftM() > LEVEL_M ? 1 : -1;
+            Point instead = steep ? Point.FORWARD : fromAbove ? Point.UP : acrossThePlayer ? Point.FORWARD : Point.LEFT.times(outward);
             across = instead.minus(axis.times(instead.dot(axis)));
         }
         return across.unit();
@@ -134,6 +146,10 @@ record Standpoint(Point surface, Point place, Point axis, double offAxisDegrees)
                 return rotated(axis, to, offAxisDegrees);
             }
         }
+        return headed(natural, rise);
+    }
+
+    private static Point headed(Point natural, double rise) {
         Point heading = natural.alongFloorM() < LEVEL_M ? Point.FORWARD : natural.withUp(0).unit();
         return heading.times(Math.sqrt(1 - rise * rise)).plus(Point.UP.times(rise));
     }
@@ -143,10 +159,36 @@ record Standpoint(Point surface, Point place, Point axis, double offAxisDegrees)
         return turned > 180 ? turned - 360 : turned < -180 ? turned + 360 : turned;
     }
 
-    /** The same on the other side of the player. */
+    /** Whether neither the side of a position nor its spot says that it is to the left or to the right. */
+    private static boolean saysNoSide(Position position) {
+        boolean middle = position.spot() == null || Math.abs(position.spot().leftM()) <= LEVEL_M;
+        return middle && position.side() != Side.LEFT && position.side() != Side.RIGHT && position.side() != Side.BESIDE;
+    }
+
+    /** Off the middle only because an angle has to go somewhere. */
+    boolean mayBeMirrored(Position position) {
+        boolean open = saysNoSide(position) || position.side() == Side.BESIDE && position.spot() == null;
+        return open && Math.abs(axis.leftM()) < LEVEL_M && Math.abs(leansLeftM()) > LEVEL_M;
+    }
+
+    /** How far it stands to the left of the point it is measured from; below 0 to the right. */
+    double leansLeftM() {
+        return place.leftM() - surface.leftM();
+    }
+
+    /** The same on the other side of the point it is measured from. */
     Standpoint mirrored() {
         Point line = place.minus(surface);
         return new Standpoint(surface, surface.plus(new Point(line.forwardM(), -line.leftM(), line.upM())), axis, offAxisDegrees);
+    }
+
+    /** The same at the matching point on the other side of the source. */
+    Standpoint acrossTheMiddle() {
+        return new Standpoint(opposite(surface), opposite(place), opposite(axis), offAxisDegrees);
+    }
+
+    private static Point opposite(Point point) {
+        return new Point(point.forwardM(), -point.leftM(), point.upM());
     }
 
     Standpoint moved(Point by) {

@@ -2,7 +2,6 @@ package pairwright.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
-import pairwright.model.KeepClear;
 import pairwright.model.Mount;
 
 /** What is round the microphones: the source and its player, the floor, stands, what must stay free, who plays beside. */
@@ -10,7 +9,7 @@ final class Surroundings {
     private static final double EDGE = 7;
     private static final double ARROW = 20;
     private static final double BOOM = 52;
-    private static final double LEAST_ZONE = 5;
+    private static final double SCREEN_M = 0.15;
     private static final double NAME_WIDTH = 104;
 
     private final Svg svg;
@@ -43,31 +42,50 @@ final class Surroundings {
         svg.close();
     }
 
-    void keepClear(List<View.Seen> mics) {
-        for (View.Seen mic : mics) {
-            for (KeepClear clear : mic.mic().position().keepClear()) {
-                if (clear.distanceM() * frame.scalePxPerM() >= LEAST_ZONE && !(setUp.asOne() && mic.mic().number() == 2)) {
-                    svg.leaf("circle", "class", "keep-clear", "cx", frame.x(mic.surface()), "cy", frame.y(mic.surface()), "r", clear.distanceM() * frame.scalePxPerM(), "fill",
-                            "url(#" + key + "-hatch)", "fill-opacity", 0.55, "stroke", "#a3200d", "stroke-width", 1, "stroke-dasharray", "2 3");
-                }
+    void keepClear(List<Zones.Zone> zones) {
+        for (Zones.Zone zone : zones) {
+            svg.leaf("circle", "class", "keep-clear", "cx", frame.x(zone.middle()), "cy", frame.y(zone.middle()), "r", zone.clear().distanceM() * frame.scalePxPerM(), "fill",
+                    "url(#" + key + "-hatch)", "fill-opacity", 0.55, "stroke", "#a3200d", "stroke-width", 1, "stroke-dasharray", "2 3");
+        }
+    }
+
+    void keepClearLabel(List<Zones.Zone> zones) {
+        for (Zones.Zone zone : zones) {
+            double reach = zone.clear().distanceM() * frame.scalePxPerM();
+            double away = zone.middle().towardDegrees(zone.mic().place()) + 125;
+            double x = frame.x(zone.middle()) + reach * 0.7 * Math.cos(Math.toRadians(away));
+            double y = frame.y(zone.middle()) - reach * 0.7 * Math.sin(Math.toRadians(away));
+            if (frame.holds(x, y, 2) && labels.put("keep clear", "label", x, y, away)) {
+                return;
             }
         }
     }
 
-    void keepClearLabel(List<View.Seen> mics) {
-        for (View.Seen mic : mics) {
-            for (KeepClear clear : mic.mic().position().keepClear()) {
-                double reach = clear.distanceM() * frame.scalePxPerM();
-                if (reach >= LEAST_ZONE && !(setUp.asOne() && mic.mic().number() == 2)) {
-                    double away = mic.surface().towardDegrees(mic.place()) + 125;
-                    double x = frame.x(mic.surface()) + reach * 0.7 * Math.cos(Math.toRadians(away));
-                    double y = frame.y(mic.surface()) - reach * 0.7 * Math.sin(Math.toRadians(away));
-                    if (frame.holds(x, y, 2) && labels.put("keep clear", "label", x, y, away)) {
-                        return;
-                    }
-                }
-            }
-        }
+    /** A screen against breath, half way from the mouth. */
+    void popScreen(View.Seen mic) {
+        double degrees = Math.toRadians(mic.surface().towardDegrees(mic.place()));
+        double x = (frame.x(mic.surface()) + frame.x(mic.place())) / 2;
+        double y = (frame.y(mic.surface()) + frame.y(mic.place())) / 2;
+        double reach = SCREEN_M / 2 * frame.scalePxPerM();
+        double acrossX = Math.sin(degrees) * reach;
+        double acrossY = Math.cos(degrees) * reach;
+        svg.leaf("line", "class", "source pop-screen", "x1", x - acrossX, "y1", y - acrossY, "x2", x + acrossX, "y2", y + acrossY, "stroke", "#1d1d1b", "stroke-width", 3,
+                "stroke-dasharray", "3 1.5");
+        labels.passing(x - acrossX, y - acrossY, x + acrossX, y + acrossY);
+    }
+
+    /** Named after what is measured, which matters more, has found its room. */
+    void popScreenLabel(View.Seen mic) {
+        double degrees = mic.surface().towardDegrees(mic.place()) + 90;
+        double reach = SCREEN_M / 2 * frame.scalePxPerM();
+        double x = (frame.x(mic.surface()) + frame.x(mic.place())) / 2 + reach * Math.cos(Math.toRadians(degrees));
+        double y = (frame.y(mic.surface()) + frame.y(mic.place())) / 2 - reach * Math.sin(Math.toRadians(degrees));
+        labels.put("pop screen", "label", x, y, degrees);
+    }
+
+    /** Whether the catalogue puts a screen before this place. */
+    static boolean hasPopScreen(View.Seen mic) {
+        return mic.mic().position().name().contains("pop screen");
     }
 
     void body(Outline body) {
@@ -82,11 +100,23 @@ final class Surroundings {
             if (line.closed()) {
                 path.append('Z');
             }
+            if (line.kind() == Outline.Kind.BODY) {
+                passing(line);
+            }
             switch (line.kind()) {
                 case BODY -> svg.leaf("path", "class", "source", "d", path, "fill", line.closed() ? "#efe9dc" : "none", "stroke", "#1d1d1b", "stroke-width", 1.5, "stroke-linejoin", "round");
                 case DETAIL -> svg.leaf("path", "class", "source", "d", path, "fill", "none", "stroke", "#1d1d1b", "stroke-width", 0.8);
                 case PLAYER -> svg.leaf("path", "class", "faint", "d", path, "fill", "none", "stroke", "#6a675f", "stroke-width", 1, "stroke-dasharray", "3 2");
             }
+        }
+    }
+
+    private void passing(Outline.Line line) {
+        double[] xy = line.xy();
+        int last = xy.length - (line.closed() ? 0 : 2);
+        for (int i = 0; i < last; i += 2) {
+            int next = (i + 2) % xy.length;
+            labels.outline(frame.x(xy[i]), frame.y(xy[i + 1]), frame.x(xy[next]), frame.y(xy[next + 1]));
         }
     }
 
@@ -154,19 +184,27 @@ final class Surroundings {
         svg.leaf("line", "class", "faint", "x1", fromX, "y1", fromY, "x2", toX, "y2", toY, "stroke", "#8a867b", "stroke-width", width, "stroke-linecap", "round");
     }
 
-    /** Whether neighbours are drawn in this view: only where their angle is true. */
-    static boolean showsNeighbours(List<View.Seen> mics, View view) {
-        return !mics.isEmpty() && (view.above() || mics.get(0).flat() && mics.get(0).mic().steep());
+    /** The neighbours that are drawn in this view: only where their angle is true. */
+    static List<SetUp.Beside> neighboursShown(SetUp setUp, List<View.Seen> mics, View view) {
+        return mics.isEmpty() ? List.of() : setUp.beside().stream().filter(beside -> view.showsNeighbour(mics.get(0), beside.angleDegrees())).toList();
+    }
+
+    /** Those that are not, in a few words; null where all are. */
+    static String neighboursElsewhere(SetUp setUp, List<View.Seen> mics, View view) {
+        List<SetUp.Beside> shown = neighboursShown(setUp, mics, view);
+        List<String> names = setUp.beside().stream().filter(beside -> !shown.contains(beside)).map(SetUp.Beside::name).toList();
+        return names.isEmpty() ? null : "Drawn from above only: " + String.join(", ", names);
     }
 
     void neighbours(List<View.Seen> mics, Reader reader) {
-        if (!showsNeighbours(mics, view)) {
+        List<SetUp.Beside> shown = neighboursShown(setUp, mics, view);
+        if (shown.isEmpty()) {
             return;
         }
         View.Seen mic = mics.get(0);
         double micX = frame.x(mic.place());
         double micY = frame.y(mic.place());
-        for (SetUp.Beside beside : setUp.beside()) {
+        for (SetUp.Beside beside : shown) {
             double degrees = mic.neighbourDegrees(beside.angleDegrees());
             double angle = Math.toRadians(degrees);
             double x = micX + beside.distanceM() * frame.scalePxPerM() * Math.cos(angle);

@@ -1,6 +1,7 @@
 package pairwright.drawing;
 
 import pairwright.model.Arrangement;
+import pairwright.model.BodyShape;
 
 /**
  * Which way one looks. From above, forward is to the right and the left of the player is up, and angles along the floor are true. From the
@@ -36,6 +37,11 @@ record View(boolean above, boolean fromBehind) {
      * @param flat whether its turn, its nulls and its neighbours lie in the plane of the picture
      */
     record Seen(Stood mic, Flat surface, Flat place, Flat capsule, double sightDegrees, Double aimDegrees, int turnSign, boolean flat) {
+        /** Whether where it hears least lies in the plane of the picture. */
+        boolean showsNulls() {
+            return flat && aimDegrees != null && mic.placement().nullDegrees() != null;
+        }
+
         /** Where a neighbour is heard from, in the picture. */
         double neighbourDegrees(double angleDegrees) {
             return sightDegrees - turnSign * angleDegrees;
@@ -47,6 +53,34 @@ record View(boolean above, boolean fromBehind) {
     private static final double HARDLY_DEGREES = 10;
     /** Less than this of the way goes sideways: then it is no matter on which side it is drawn. */
     private static final double SIDEWAYS_SHARE = 0.12;
+
+    /** A neighbour farther out of the plane of the picture is not drawn. */
+    private static final double OUT_OF_PLANE_DEGREES = 30;
+
+    /** What sounds to its sides is seen from behind its player where the first microphone stands at a side of it. */
+    static View of(SetUp setUp, boolean above) {
+        if (above || !BodyFromSide.soundsSideways(setUp.body().shape())) {
+            return new View(above, false);
+        }
+        Point line = setUp.mics().stream().filter(Stood::air).findFirst().map(mic -> mic.standpoint().place().minus(mic.standpoint().surface())).orElse(Point.LEFT);
+        return new View(false, setUp.body().shape() == BodyShape.GRAND_PIANO || Math.abs(line.leftM()) >= Math.abs(line.forwardM()));
+    }
+
+    /** Whether a neighbour is drawn: from above always; from the side where it lies in the plane of the picture, on the side it is drawn on. */
+    boolean showsNeighbour(Seen mic, double angleDegrees) {
+        if (above) {
+            return true;
+        }
+        if (!mic.flat() || !mic.mic().steep()) {
+            return false;
+        }
+        Point sight = mic.mic().sight();
+        double fromAboveDegrees = (sight.alongFloorM() < 1e-3 ? 180 : sight.leftDegrees()) - angleDegrees;
+        Point toward = Point.toward(0, fromAboveDegrees);
+        double along = x(toward);
+        double drawn = Math.cos(Math.toRadians(mic.neighbourDegrees(angleDegrees)));
+        return Math.abs(along) >= Math.cos(Math.toRadians(OUT_OF_PLANE_DEGREES)) && along * drawn > 0;
+    }
 
     double x(Point point) {
         return above || !fromBehind ? point.forwardM() : -point.leftM();

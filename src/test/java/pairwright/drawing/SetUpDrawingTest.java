@@ -47,7 +47,7 @@ class SetUpDrawingTest {
         }
 
         View view() {
-            return new View(above, !above && BodyFromSide.fromBehind(setUp().body().shape()));
+            return View.of(setUp(), above);
         }
 
         String name() {
@@ -174,7 +174,7 @@ class SetUpDrawingTest {
                         double alongM = mic.standpoint().place().minus(mic.standpoint().surface()).alongFloorM();
                         assertEquals(alongM, drawnM(svg, line), 0.01 * alongM + 1e-4, shown.name());
                         boolean all = alongM > 0.985 * mic.placement().distanceM();
-                        String says = all ? Reader.METRIC.distance(mic.placement().distanceM()) + " from the source" : Reader.METRIC.distance(alongM) + " along the floor";
+                        String says = all ? Reader.METRIC.distance(mic.placement().distanceM()) + " from the source" : Reader.METRIC.distance(alongM) + (alongM < 0.3 ? " to the side" : " along the floor");
                         assertTrue(shown.drawing(Reader.METRIC).says().contains(says), shown.name() + ": " + says);
                         checked++;
                     }
@@ -282,6 +282,192 @@ class SetUpDrawingTest {
                 }
             }
         }
+    }
+
+    @Test
+    void noMicrophoneLiesInAZoneThatIsDrawn() {
+        int zones = 0;
+        for (Shown shown : ALL) {
+            Element svg = parsed(shown.drawing(Reader.METRIC));
+            for (Element zone : elements(svg)) {
+                if (zone.getTagName().equals("circle") && zone.getAttribute("class").equals("keep-clear")) {
+                    zones++;
+                    for (Element mic : elements(svg)) {
+                        if (mic.getTagName().equals("g") && mic.getAttribute("class").endsWith(" mic")) {
+                            double[] at = numbers(mic.getAttribute("transform"));
+                            double apart = Math.hypot(at[0] - number(zone, "cx"), at[1] - number(zone, "cy"));
+                            assertTrue(apart >= number(zone, "r") - 0.5, shown.name() + ": " + apart + " in " + number(zone, "r"));
+                        }
+                    }
+                }
+            }
+        }
+        assertTrue(zones > 40, "only " + zones);
+    }
+
+    @Test
+    void whatIsElsewhereIsSaidAndNotDrawn() {
+        int checked = 0;
+        for (Shown shown : ALL) {
+            for (Stood mic : shown.setUp().inAir()) {
+                for (KeepClear clear : mic.position().keepClear()) {
+                    if (List.of("the music stand", "the conductor", "the lid prop").contains(clear.of())) {
+                        String said = "Keep clear " + Reader.METRIC.distance(clear.distanceM()) + " for " + clear.of() + ", not drawn.";
+                        assertTrue(shown.drawing(Reader.METRIC).says().contains(said), shown.name() + ": " + said);
+                        checked++;
+                    }
+                }
+            }
+        }
+        assertTrue(checked > 6, "only " + checked);
+    }
+
+    @Test
+    void noMicrophoneLooksAcrossTheLineOfTheOther() {
+        List<String> crossed = new ArrayList<>();
+        int pairs = 0;
+        for (Shown shown : ALL) {
+            List<Stood> mics = shown.setUp().inAir();
+            if (shown.above() && mics.size() == 2 && !shown.setUp().asOne()) {
+                pairs++;
+                Standpoint one = mics.get(0).standpoint();
+                Standpoint two = mics.get(1).standpoint();
+                if (side(one, two.place()) * side(one, two.surface()) < -1e-9 && side(two, one.place()) * side(two, one.surface()) < -1e-9) {
+                    crossed.add(shown.name());
+                }
+            }
+        }
+        assertTrue(pairs > 60, "only " + pairs);
+        assertEquals(List.of(), crossed);
+    }
+
+    /** On which side of the line of a microphone a point lies, from above. */
+    private static double side(Standpoint at, Point point) {
+        Point line = at.place().minus(at.surface());
+        Point to = point.minus(at.surface());
+        return line.forwardM() * to.leftM() - line.leftM() * to.forwardM();
+    }
+
+    @Test
+    void aPairForAGroupStandsOnItsCentreLine() {
+        int checked = 0;
+        for (Shown shown : ALL) {
+            SetUp setUp = shown.setUp();
+            boolean group = setUp.body().shape() == pairwright.model.BodyShape.GROUP && setUp.body().axisTurnDegrees() == null;
+            Stood first = setUp.mics().get(0);
+            if (group && setUp.stereo() && setUp.asOne() && first.position().side() == pairwright.model.Side.FRONT && first.position().spot() == null) {
+                assertEquals(0, first.standpoint().place().leftM(), 1e-9, shown.name());
+                assertEquals(first.capsule().leftM(), -setUp.mics().get(1).capsule().leftM(), 1e-9, shown.name());
+                checked++;
+            }
+        }
+        assertTrue(checked > 6, "only " + checked);
+    }
+
+    @Test
+    void ofASpacedPairOverTwoDrumsEachHasItsOwnDrum() {
+        Shown congas = ALL.stream().filter(shown -> shown.question().source().equals("congas") && shown.option().technique() != null && shown.option().technique().equals("spaced-pair")).findFirst()
+                .orElseThrow();
+        List<Stood> mics = congas.setUp().mics();
+        assertTrue(mics.get(0).standpoint().surface().leftM() > 0.1, mics.toString());
+        assertEquals(mics.get(0).standpoint().surface().leftM(), -mics.get(1).standpoint().surface().leftM(), 1e-9);
+        assertEquals(mics.get(0).capsule().leftM(), -mics.get(1).capsule().leftM(), 1e-9);
+    }
+
+    @Test
+    void fromTheSideANeighbourIsDrawnOnlyWhereItIsInThePlaneOfThePicture() {
+        int left = 0;
+        for (Shown shown : ALL) {
+            if (!shown.above() && !shown.setUp().inAir().isEmpty()) {
+                View.Seen mic = shown.view().seen(shown.setUp(), shown.setUp().inAir().get(0));
+                Drawing drawing = shown.drawing(Reader.METRIC);
+                for (SetUp.Beside beside : shown.setUp().beside()) {
+                    Point sight = mic.mic().sight();
+                    double toward = (sight.alongFloorM() < 1e-3 ? 180 : sight.leftDegrees()) - beside.angleDegrees();
+                    double offTheSidewaysLine = Math.abs(90 - folded(toward));
+                    boolean inPlane = shown.view().fromBehind() ? offTheSidewaysLine < 31 : offTheSidewaysLine > 59;
+                    boolean drawn = drawing.says().contains(beside.name() + " is ");
+                    assertTrue(inPlane || !drawn, shown.name() + ": " + beside.name() + " at " + toward);
+                    if (!drawn) {
+                        assertTrue(drawing.says().contains("Drawn from above only: ") && drawing.says().contains(beside.name()), shown.name());
+                        left++;
+                    }
+                }
+            }
+        }
+        assertTrue(left > 300, "only " + left);
+    }
+
+    @Test
+    void bellowsAreSeenEndOnWhereTheMicrophoneIsInFront() {
+        int endOn = 0;
+        int across = 0;
+        for (Shown shown : ALL) {
+            if (!shown.above() && shown.setUp().body().shape() == pairwright.model.BodyShape.SQUEEZE_BOX) {
+                Standpoint at = shown.setUp().inAir().get(0).standpoint();
+                boolean atASide = Math.abs(at.leansLeftM()) > Math.abs(at.place().forwardM() - at.surface().forwardM());
+                assertEquals(atASide, shown.view().fromBehind(), shown.name());
+                across += atASide ? 1 : 0;
+                endOn += atASide ? 0 : 1;
+            }
+        }
+        assertTrue(across > 0 && endOn > 0, across + " across, " + endOn + " end-on");
+    }
+
+    @Test
+    void aPopScreenIsDrawnWhereTheCatalogueNamesOne() {
+        int screens = 0;
+        for (Shown shown : ALL) {
+            Drawing drawing = shown.drawing(Reader.METRIC);
+            boolean named = shown.setUp().inAir().stream().anyMatch(mic -> mic.position().name().contains("pop screen"));
+            assertEquals(named, drawing.svg().contains("pop-screen"), shown.name());
+            assertEquals(named, drawing.says().contains("A pop screen stands half way"), shown.name());
+            screens += named ? 1 : 0;
+        }
+        assertTrue(screens > 4, "only " + screens);
+    }
+
+    @Test
+    void aNullThatLiesOutOfThePictureIsSaidToBeInTheOther() {
+        int elsewhere = 0;
+        for (Shown shown : ALL) {
+            View other = View.of(shown.setUp(), !shown.above());
+            String says = shown.drawing(Reader.METRIC).says();
+            for (Stood mic : shown.setUp().inAir()) {
+                boolean here = shown.view().seen(shown.setUp(), mic).showsNulls();
+                boolean there = other.seen(shown.setUp(), mic).showsNulls();
+                if (!here && there) {
+                    assertTrue(says.contains(shown.above() ? ": drawn from the side." : ": drawn from above."), shown.name() + ": " + says);
+                    elsewhere++;
+                }
+            }
+        }
+        assertTrue(elsewhere > 50, "only " + elsewhere);
+    }
+
+    @Test
+    void aKickDrumThatIsMikedInsideHasAPort() {
+        Shown kick = ALL.stream().filter(shown -> !shown.above() && shown.question().source().equals("kick-drum")).findFirst().orElseThrow();
+        assertTrue(kick.drawing(Reader.METRIC).says().contains("Its front head has a port."));
+        Outline outline = BodyFromSide.of(kick.setUp().source(), kick.setUp().body(), false);
+        double frontM = outline.mostX();
+        double heightM = kick.setUp().body().heightM();
+        // nothing of the shell lies on the front plane where the port is
+        for (Outline.Line line : outline.lines()) {
+            for (int i = 0; line.kind() == Outline.Kind.BODY && i < line.xy().length; i += 2) {
+                int next = (i + 2) % line.xy().length;
+                boolean front = line.xy()[i] == frontM && line.xy()[next] == frontM;
+                assertFalse(front && (line.xy()[i + 1] - heightM) * (line.xy()[next + 1] - heightM) < 0);
+            }
+        }
+    }
+
+    @Test
+    void twoThatLieOnEachOtherAreNumberedTogether() {
+        Shown pair = ALL.stream().filter(shown -> !shown.above() && shown.question().source().equals("choir") && shown.setUp().stereo() && shown.setUp().asOne()).findFirst().orElseThrow();
+        List<String> labels = labels(pair.drawing(Reader.METRIC));
+        assertTrue(labels.contains("1 and 2"), labels.toString());
+        assertEquals(1, labels.stream().filter("2"::equals).count(), "only in the legend: " + labels);
     }
 
     @Test

@@ -92,6 +92,22 @@ class StandpointTest {
     }
 
     @Test
+    void fromASpotToTheLeftTheAngleGoesOutward() {
+        Standpoint at = Standpoint.of(body(0, null, 1), position(Side.FRONT, Mount.STAND, 30, null, null, new Spot(0, 0.2, 0)), 1);
+        thenAt(new Point(0.866, 0.7, 1), at.place());
+        Standpoint right = Standpoint.of(body(0, null, 1), position(Side.FRONT, Mount.STAND, 30, null, null, new Spot(0, -0.2, 0)), 1);
+        thenAt(new Point(0.866, -0.7, 1), right.place());
+    }
+
+    @Test
+    void theMiddleOfAPairIsOnTheCentreLine() {
+        thenAt(new Point(0.866, 0, 1.5), Standpoint.ofPair(body(0, null, 1), position(Side.FRONT, Mount.STAND, 30, null, null, null), 1).place());
+        // a height is kept: 0.6 m up of 1 m, 0.8 m forward
+        thenAt(new Point(0.8, 0, 1.6), Standpoint.ofPair(body(0, null, 1), position(Side.FRONT, Mount.STAND, 60, 1.6, null, null), 1).place());
+        thenAt(new Point(0.866, 0.5, 1), Standpoint.ofPair(body(0, null, 1), position(Side.LEFT, Mount.STAND, 30, null, null, null), 1).place());
+    }
+
+    @Test
     void nothingStandsUnderTheFloor() {
         Standpoint at = Standpoint.of(body(90, null, 0.2), position(Side.BELOW, Mount.STAND, 170, null, null, null), 0.4);
         assertTrue(at.place().upM() >= 0.0199, at.toString());
