@@ -230,7 +230,8 @@ final class OptionViews {
             figures.add(new OptionView.Figure("Ripple of the sum", reader.value(together.rippleDb(), "dB")));
         } else {
             boolean wire = option.mics().stream().anyMatch(mic -> mic.mount() == Mount.LEAD);
-            figures.add(new OptionView.Figure("First null of the sum", wire ? "none to foresee: one of them is a wire"
+            figures.add(new OptionView.Figure("First null of the sum", wire ? "no first null: there is hardly any air on the way of either"
+                    : together.spacingM() > 0 ? "no first null for the middle of the source: both hear it at the same moment; its sides reach one of them earlier"
                     : "no first null: both hear the sound at the same moment"));
         }
         for (int i = 0; i < option.mics().size(); i++) {
