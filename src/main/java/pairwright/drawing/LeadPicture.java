@@ -33,7 +33,7 @@ final class LeadPicture {
                 "stroke-width", 2.25, "stroke-dasharray", look.dash());
         box(svg, "source", "#1d1d1b", 6, top, 96, List.of(setUp.source().name()));
         box(svg, look.style() + " paper", look.colour(), 130, top, 110, mic.power() != PowerNeed.PHANTOM_OR_BATTERY ? List.of(mic.placement().name())
-                : List.of(mic.placement().name(), mic.placement().phantom() ? "or a fresh cell in it" : "a fresh cell in it"));
+                : List.of(mic.placement().name(), mic.placement().phantom() ? "phantom or a fresh cell" : "a fresh cell in it"));
         box(svg, "source", "#1d1d1b", 266, top, 88, List.of("preamplifier", "phantom " + (mic.placement().phantom() ? "on" : "off")));
         MicGlyph.number(svg, mic.number(), 130, top);
     }

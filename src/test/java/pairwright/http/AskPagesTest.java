@@ -129,6 +129,9 @@ class AskPagesTest {
     void aPairThatHearsTheSoundAtOneMomentSaysThatNothingCancels() {
         Markup page = page(asking("tenor sax") + "&technique=contrast-on-one-spot");
         assertTrue(page.text().contains("no first null: both hear the sound at the same moment"), page.text());
+        String sheet = page("/set-up?words=floor+tom&mic=handheld-moving-coil,cardioid,over-rim,0.05,0&mic=handheld-moving-coil,cardioid,under-head,0.08,0&pair=top-and-bottom").text();
+        assertTrue(sheet.contains("First null of the sum"), sheet);
+        assertTrue(sheet.contains("inverted on the channel of mic 2"), sheet);
     }
 
     @Test
