@@ -158,7 +158,7 @@ final class Explainer {
                 placed.lowCornerHz() == 0 ? null : placed.lowCornerHz(),
                 placed.keepClearM(),
                 placed.currentMa(),
-                placed.mic().power() == PowerNeed.PHANTOM,
+                placed.mic().power() == PowerNeed.PHANTOM || placed.mic().power() == PowerNeed.PHANTOM_OR_BATTERY && scene.setting().phantomAllowed(),
                 placed.padDb() > 0,
                 placed.padDb(),
                 inverted,

@@ -136,13 +136,16 @@ final class AnswerText {
                 set.add(mic.pattern().id());
             }
             set.add(Figure.forPeople(mic.distanceM(), "m"));
-            set.add(isSide(option, index) ? "across it: marked face to the left, null to the source" : aim(mic));
+            String aim = isSide(option, index) ? "across it: marked face to the left, null to the source" : aim(mic);
+            if (!aim.isEmpty()) {
+                set.add(aim);
+            }
         }
         String held = held(mic.mount());
         if (!held.isEmpty()) {
             set.add(held);
         }
-        set.add(mic.phantom() ? "phantom on" : "phantom off");
+        set.add(catalogue.mics().get(mic.micType()).power().switched(mic.phantom()));
         if (mic.pad()) {
             set.add(Math.round(mic.padDb()) + " dB pad in");
         }
@@ -185,10 +188,12 @@ final class AnswerText {
         return technique == null ? null : technique.arrangement();
     }
 
+    /** Empty where the name of the place says where it looks. */
     private String aim(Placement mic) {
         long degrees = Math.round(Math.abs(mic.aimDegrees()));
         if (degrees == 0) {
-            return catalogue.mics().get(mic.micType()).address() == Address.SIDE ? "its marked side aimed at it" : "aimed at it";
+            boolean side = catalogue.mics().get(mic.micType()).address() == Address.SIDE;
+            return Naming.saysWhereItLooks(mic.positionName()) ? side ? "marked side forward" : "" : side ? "its marked side aimed at it" : "aimed at it";
         }
         return "turned " + degrees + " degrees " + (mic.aimDegrees() < 0 ? "toward the neighbour" : "off it");
     }

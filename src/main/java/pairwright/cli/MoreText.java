@@ -111,7 +111,8 @@ final class MoreText {
             }
             wrap("   ", "   ", move.why());
             if (move.scorePoints() != null) {
-                wrap("   ", "   ", String.format(Locale.ROOT, "Score %+.2f, then %.2f.", move.scorePoints() + 0.0, move.option().score() + 0.0));
+                wrap("   ", "   ", String.format(Locale.ROOT, "Score %+.2f, then %.2f%s.", move.scorePoints() + 0.0, move.option().score() + 0.0,
+                        move.scorePoints() < 0 ? ": only if the sound needs it" : ""));
             }
             move.newCautions().forEach(this::caution);
         }

@@ -2,6 +2,7 @@ package pairwright.drawing;
 
 import java.util.List;
 import pairwright.model.Placement;
+import pairwright.model.PowerNeed;
 
 /** A set-up without air: from the instrument by a box and leads to the preamplifier. */
 final class LeadPicture {
@@ -14,7 +15,8 @@ final class LeadPicture {
         StringBuilder says = new StringBuilder();
         for (Stood mic : setUp.mics()) {
             Placement placement = mic.placement();
-            says.append(says.isEmpty() ? "" : " ").append(Words.sentence(setUp.source().name() + ": through " + placement.name() + " to a preamplifier, phantom " + (placement.phantom() ? "on" : "off"))).append(' ')
+            says.append(says.isEmpty() ? "" : " ").append(Words.sentence(setUp.source().name() + ": through " + placement.name() + " to a preamplifier, "
+                    + mic.power().switched(placement.phantom()))).append(' ')
                     .append(Words.sentence(placement.positionName()));
         }
         Svg svg = new Svg(key, Frame.WIDTH, setUp.mics().size() * ROW + 16, setUp.source().name() + ", by lead", says.toString());
@@ -30,7 +32,8 @@ final class LeadPicture {
                 + Svg.number(top + 30) + "C250 " + Svg.number(top + 44) + " 256 " + Svg.number(top + 18) + " 266 " + Svg.number(top + 30), "fill", "none", "stroke", look.colour(),
                 "stroke-width", 2.25, "stroke-dasharray", look.dash());
         box(svg, "source", "#1d1d1b", 6, top, 96, List.of(setUp.source().name()));
-        box(svg, look.style() + " paper", look.colour(), 130, top, 110, List.of(mic.placement().name()));
+        box(svg, look.style() + " paper", look.colour(), 130, top, 110, mic.power() != PowerNeed.PHANTOM_OR_BATTERY ? List.of(mic.placement().name())
+                : List.of(mic.placement().name(), mic.placement().phantom() ? "phantom or a fresh cell" : "a fresh cell in it"));
         box(svg, "source", "#1d1d1b", 266, top, 88, List.of("preamplifier", "phantom " + (mic.placement().phantom() ? "on" : "off")));
         MicGlyph.number(svg, mic.number(), 130, top);
     }

@@ -14,6 +14,7 @@ import pairwright.model.Option;
 import pairwright.model.PatternData;
 import pairwright.model.Placement;
 import pairwright.model.Position;
+import pairwright.model.PowerNeed;
 import pairwright.model.Question;
 import pairwright.model.Source;
 import pairwright.model.Technique;
@@ -84,7 +85,8 @@ record SetUp(Source source, Body body, Technique technique, List<Stood> mics, Li
             standpoint = clearOf(standpoint, position, Standpoint.of(body, otherPosition, other.distanceM()), otherPosition, index == 1 && apart(technique));
             capsule = standpoint.place();
         }
-        return new Stood(index + 1, placement, position, type == null ? Address.END : type.address(), pattern(type, placement), standpoint, capsule,
+        return new Stood(index + 1, placement, position, type == null ? Address.END : type.address(), type == null ? PowerNeed.NONE : type.power(),
+                pattern(type, placement), standpoint, capsule,
                 turnDegrees, air);
     }
 

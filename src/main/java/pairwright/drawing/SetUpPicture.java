@@ -219,7 +219,7 @@ final class SetUpPicture {
     private void legend(Legend legend) {
         for (Stood mic : setUp.mics()) {
             Placement placement = mic.placement();
-            legend.mic(mic.number(), mic.air() ? SetUpWords.type(placement) : SetUpWords.wired(placement));
+            legend.mic(mic.number(), mic.air() ? SetUpWords.type(placement) : SetUpWords.wired(mic));
         }
         if (setUp.stereo() && setUp.asOne()) {
             legend.plain(SetUpWords.pair(setUp, reader));

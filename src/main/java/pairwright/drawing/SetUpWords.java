@@ -29,9 +29,10 @@ final class SetUpWords {
         return placement.name().endsWith(pattern) ? placement.name() : placement.name() + ", " + pattern;
     }
 
-    static String wired(Placement placement) {
-        return placement.name() + ", " + (placement.mount() == Mount.CONTACT ? "fixed to it" : "on its lead") + ", phantom "
-                + (placement.phantom() ? "on" : "off");
+    static String wired(Stood mic) {
+        Placement placement = mic.placement();
+        return placement.name() + ", " + (placement.mount() == Mount.CONTACT ? "fixed to it" : "on its lead") + ", "
+                + mic.power().switched(placement.phantom());
     }
 
     String says() {
@@ -44,7 +45,7 @@ final class SetUpWords {
         for (Stood mic : setUp.mics()) {
             View.Seen seen = mics.stream().filter(one -> one.mic() == mic).findFirst().orElse(null);
             if (seen == null) {
-                sentences.add(mic.number() + " is " + wired(mic.placement()) + ": " + mic.position().name());
+                sentences.add(mic.number() + " is " + wired(mic) + ": " + mic.position().name());
             } else {
                 mic(seen);
             }

@@ -4,6 +4,7 @@ import pairwright.model.Address;
 import pairwright.model.PatternData;
 import pairwright.model.Placement;
 import pairwright.model.Position;
+import pairwright.model.PowerNeed;
 
 /**
  * One microphone of an option as it stands in space.
@@ -12,13 +13,14 @@ import pairwright.model.Position;
  * @param placement what stands there
  * @param position of the source it stands at
  * @param address which part looks at the source
+ * @param power what its type runs on
  * @param pattern the figures of the pattern that is set
  * @param standpoint where it stands; for a stereo pair where the middle of the pair stands
  * @param capsule where its own capsule is
  * @param turnDegrees turned to the left off the line to the source, seen from above or, where it looks steeply, from the side
  * @param air whether there is air between it and the source
  */
-record Stood(int number, Placement placement, Position position, Address address, PatternData pattern, Standpoint standpoint, Point capsule,
+record Stood(int number, Placement placement, Position position, Address address, PowerNeed power, PatternData pattern, Standpoint standpoint, Point capsule,
         double turnDegrees, boolean air) {
     private static final double STEEP_DEGREES = 60;
 

@@ -11,6 +11,19 @@ public final class Naming {
     private Naming() {
     }
 
+    /** Words of a position's name that say where whatever stands there looks. */
+    private static final Set<String> LOOKING = Set.of("aimed", "looking", "pointing", "facing", "into", "toward", "axis");
+
+    /** Whether the name of a position says where the microphone looks, so that nothing need be added to "straight". */
+    public static boolean saysWhereItLooks(String positionName) {
+        for (String word : positionName.split("[ ,]+")) {
+            if (LOOKING.contains(word)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     /** First letter small, unless the first word is an abbreviation, as in DI, or the name of a people, as in French horn. */
     public static String small(String name) {
         return name.length() > 1 && java.lang.Character.isUpperCase(name.charAt(1)) || name.isEmpty() || PROPER.contains(name.split(" ", 2)[0])

@@ -17,6 +17,12 @@ public enum PowerNeed implements Word {
         this.id = id;
     }
 
+    /** What to switch on the channel of such a type, in words; {@code phantom} says whether phantom power is on. */
+    public String switched(boolean phantom) {
+        String channel = phantom ? "phantom on" : "phantom off";
+        return this != PHANTOM_OR_BATTERY ? channel : channel + (phantom ? ", or a fresh cell in it" : ", a fresh cell in it");
+    }
+
     @Override
     public String id() {
         return id;

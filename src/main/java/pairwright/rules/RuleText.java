@@ -168,6 +168,12 @@ final class RuleText {
                 wrong("@says", "{" + name + "} is neither a value given after then nor a name for " + subject.getSimpleName());
             }
         }
+        Matcher bySign = Pattern.compile("\\{([^{}|]*)\\|([^{}]*)}").matcher(says);
+        while (bySign.find()) {
+            if (!values.contains(bySign.group(1)) || !bySign.group(2).matches("[^|]+\\|[^|]+")) {
+                wrong("@says", bySign.group() + " needs a value and two words, such as {separationDb|over|under}: the second stands where the value is below 0");
+            }
+        }
         if (says.replaceAll("\\{[^{}]*}", "").matches("(?s).*[{}].*")) {
             wrong("@says", "a brace is left open");
         }

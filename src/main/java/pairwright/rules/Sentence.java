@@ -17,19 +17,25 @@ final class Sentence {
     private static final Set<String> FOR_PAIRED = Set.of("first", "second", "firstPosition", "secondPosition", "technique", "why", "care");
 
     private static final String TURNED = "-";
-    /** First words of names that are capitals wherever they stand. */
+    private static final char BY_SIGN = '|';
+
     private Sentence() {
     }
 
-    /** The names in braces, in order, without a minus that turns a sign. */
+    /** The names in braces, in order, without a minus that turns a sign and without the words that depend on it. */
     static List<String> placeholders(String says) {
         List<String> names = new ArrayList<>();
         Matcher matcher = PLACEHOLDER.matcher(says);
         while (matcher.find()) {
-            String name = matcher.group(1);
-            names.add(name.startsWith(TURNED) ? name.substring(TURNED.length()) : name);
+            names.add(bare(matcher.group(1)));
         }
         return names;
+    }
+
+    private static String bare(String braced) {
+        int bar = braced.indexOf(BY_SIGN);
+        String name = bar < 0 ? braced : braced.substring(0, bar);
+        return name.startsWith(TURNED) ? name.substring(TURNED.length()) : name;
     }
 
     /** Whether a name in braces stands for words, not for a number, when a rule speaks of such a subject. */
@@ -120,13 +126,21 @@ final class Sentence {
         return text.isEmpty() ? text : text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
     }
 
-    /** A number by its name; with a minus in front of the name its sign is turned, for "loses 3 dB" rather than "loses -3 dB". */
+    /**
+     * A number by its name; with a minus in front of the name its sign is turned, for "loses 3 dB" rather than "loses -3 dB"; with two
+     * words behind bars it stands without its sign before the word that suits it, for "3 dB under" rather than "-3 dB over".
+     */
     private static String number(String name, Finding finding) {
-        boolean turned = name.startsWith(TURNED);
-        String plain = turned ? name.substring(TURNED.length()) : name;
+        String plain = bare(name);
         for (Value value : finding.values()) {
             if (value.name().equals(plain)) {
-                return Figure.forPeople(turned ? -value.value() : value.value(), value.unit());
+                double number = name.startsWith(TURNED) ? -value.value() : value.value();
+                int bar = name.indexOf(BY_SIGN);
+                if (bar < 0) {
+                    return Figure.forPeople(number, value.unit());
+                }
+                int next = name.indexOf(BY_SIGN, bar + 1);
+                return Figure.forPeople(Math.abs(number), value.unit()) + " " + (number < 0 ? name.substring(next + 1) : name.substring(bar + 1, next));
             }
         }
         throw new IllegalStateException("Rule " + finding.rule().id() + " says {" + name + "} but gave no such value");

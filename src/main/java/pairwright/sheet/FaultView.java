@@ -26,7 +26,7 @@ public record FaultView(String path, List<Said> faults, List<Field> fields) {
             Map.entry("wishes", "wish"), Map.entry("options", "options"), Map.entry("draws", "draws"), Map.entry("distanceM", "nearDistance"),
             Map.entry("angleDegrees", "nearDegrees"), Map.entry("neighbours", "near"), Map.entry("micType", "type"), Map.entry("heard", "heard"),
             Map.entry("pattern", "pattern"), Map.entry("position", "position"), Map.entry("option", "mic")));
-    private static final Map<String, String> MORE = Map.of("type", "Type", "heard", "What is heard", "pattern", "Pattern", "position", "Place",
+    private static final Map<String, String> MORE = Map.of("type", "Microphone type", "heard", "What is heard", "pattern", "Pattern", "position", "Place",
             "mic", "Microphone as it stands", "pair", "How the two relate", "option", "Option");
 
     /**
@@ -60,6 +60,9 @@ public record FaultView(String path, List<Said> faults, List<Field> fields) {
         });
         if (fields.stream().noneMatch(field -> field.name().equals("words"))) {
             fields.add(0, new Field("f-words", "words", label("words"), "", wrong.contains("words")));
+        }
+        if (wrong.contains("type") && fields.stream().noneMatch(field -> field.name().equals("type"))) {
+            fields.add(new Field("f-type", "type", label("type"), "", true));
         }
         return new FaultView(visit.path(), faults.stream().map(fault -> said(fault, fields)).distinct().toList(), List.copyOf(fields));
     }

@@ -36,7 +36,7 @@ public final class MovesPage {
         List<Fault> faults = new ArrayList<>(query.faults());
         faults.addAll(setUp.faults());
         if (visit.first("mic") == null) {
-            faults.add(new Fault("mic", "no microphone is given. " + SetUpQuery.SHAPE));
+            faults.add(new Fault("mic", "no microphone stands yet. Ask for what you record, then say below one of the answers what you hear"));
         }
         Used used = new Used(knowledge);
         String part = visit.first("part");
@@ -76,6 +76,7 @@ public final class MovesPage {
                 list.add(new MovesView.Move(Choices.named(move.by().id()), pair && move.mic() > 0 ? "mic " + move.mic() : "", reader.sentence(move.says()),
                         reader.sentence(move.why()), reader.sentence(move.change()), reader.sentence(move.effect()),
                         move.scorePoints() == null ? "" : Points.signed(move.scorePoints(), reader),
+                        move.scorePoints() != null && move.scorePoints() < 0,
                         move.newCautions().stream().map(caution -> views.caution(caution, pair)).toList(),
                         stays ? null : visit.to(Param.address("/moves", Param.joined(query, SetUpQuery.written(Setup.of(move.option())))))));
             }

@@ -40,10 +40,11 @@ public record MovesView(
      * @param change from and to; empty where nothing of the set-up changes
      * @param effect what that does; empty where no number shows it
      * @param points what it does to the score, with its sign; empty where the set-up stays
+     * @param costs whether that is less
      * @param newCautions what must be minded then
      * @param href the set-up after it; null where it stays as it is
      */
-    public record Move(String by, String who, String says, String why, String change, String effect, String points,
+    public record Move(String by, String who, String says, String why, String change, String effect, String points, boolean costs,
             List<OptionView.CautionView> newCautions, String href) {
     }
 }

@@ -16,6 +16,7 @@ import pairwright.model.Catalogue;
 import pairwright.model.Caution;
 import pairwright.model.Effect;
 import pairwright.model.Heard;
+import pairwright.model.Mount;
 import pairwright.model.Naming;
 import pairwright.model.Option;
 import pairwright.model.Placement;
@@ -96,12 +97,35 @@ final class OptionViews {
     }
 
     private List<OptionView.CautionView> cautions(Option option, boolean pair, boolean notes) {
-        return option.cautions().stream().filter(caution -> notes == (caution.severity() == Severity.NOTE)).map(caution -> caution(caution, pair)).toList();
+        List<Caution> all = option.cautions().stream().filter(caution -> notes == (caution.severity() == Severity.NOTE)).toList();
+        List<OptionView.CautionView> views = new ArrayList<>();
+        for (Caution caution : all) {
+            Caution first = pair ? of(all, caution.rule(), 1) : null;
+            Caution second = pair ? of(all, caution.rule(), 2) : null;
+            if (first == null || second == null || caution.mic() == 0) {
+                views.add(caution(caution, pair));
+            } else if (caution == first || caution == second) {
+                if (all.indexOf(caution) == Math.min(all.indexOf(first), all.indexOf(second))) {
+                    views.add(caution(caution, TwoSayings.joined(reader.sentence(first.says()), reader.sentence(second.says())), "mics 1 and 2"));
+                }
+            } else {
+                views.add(caution(caution, pair));
+            }
+        }
+        return List.copyOf(views);
+    }
+
+    /** The first that a rule says of a microphone; null for none. */
+    private static Caution of(List<Caution> cautions, String rule, int mic) {
+        return cautions.stream().filter(one -> one.rule().equals(rule) && one.mic() == mic).findFirst().orElse(null);
     }
 
     OptionView.CautionView caution(Caution caution, boolean pair) {
-        return new OptionView.CautionView(caution.severity().id(), WORDS.get(caution.severity()), reader.sentence(caution.says()),
-                who(caution.mic(), pair), caution.rule(), rule(caution.rule()));
+        return caution(caution, reader.sentence(caution.says()), who(caution.mic(), pair));
+    }
+
+    private OptionView.CautionView caution(Caution caution, String says, String who) {
+        return new OptionView.CautionView(caution.severity().id(), WORDS.get(caution.severity()), says, who, caution.rule(), rule(caution.rule()));
     }
 
     OptionView.ReasonView reason(Reason reason, boolean pair) {
@@ -145,16 +169,23 @@ final class OptionViews {
         add(figures, "Headroom", predicted.headroomDb(), "dB");
         add(figures, "Gain", predicted.gainDb(), "dB");
         add(figures, "Noise as a level", predicted.noiseDba(), "dB(A)");
-        add(figures, "Over noise", predicted.signalToNoiseDb(), "dB");
+        add(figures, predicted.signalToNoiseDb(), "Over noise", "Under noise");
         if (predicted.proximityDb() >= 0.5) {
             add(figures, "Proximity at 100 Hz", predicted.proximityDb(), "dB");
         }
-        add(figures, "Direct over room", predicted.directToReverbDb(), "dB");
-        add(figures, "Over neighbours", predicted.separationDb(), "dB");
+        add(figures, predicted.directToReverbDb(), "Direct over room", "Direct under room");
+        add(figures, predicted.separationDb(), "Over neighbours", "Under neighbours");
         if (mic.heightM() != null) {
             figures.add(new OptionView.Figure("Height", reader.distance(mic.heightM())));
         }
         return figures;
+    }
+
+    /** A difference by the name that suits its sign. */
+    private void add(List<OptionView.Figure> figures, Double differenceDb, String over, String under) {
+        if (differenceDb != null) {
+            add(figures, differenceDb < 0 ? under : over, Math.abs(differenceDb), "dB");
+        }
     }
 
     private void add(List<OptionView.Figure> figures, String name, Double value, String unit) {
@@ -197,6 +228,17 @@ final class OptionViews {
             figures.add(new OptionView.Figure("Apart in time", reader.number(together.delayMs(), 2) + " ms"));
             figures.add(new OptionView.Figure("First null of the sum", reader.frequency(together.firstNullHz())));
             figures.add(new OptionView.Figure("Ripple of the sum", reader.value(together.rippleDb(), "dB")));
+        } else {
+            boolean wire = option.mics().stream().anyMatch(mic -> mic.mount() == Mount.LEAD);
+            figures.add(new OptionView.Figure("First null of the sum", wire ? "no first null: there is hardly any air on the way of either"
+                    : together.spacingM() > 0 ? "no first null for the middle of the source: both hear it at the same moment; its sides reach one of them earlier"
+                    : "no first null: both hear the sound at the same moment"));
+        }
+        for (int i = 0; i < option.mics().size(); i++) {
+            if (option.mics().get(i).invertPolarity()) {
+                figures.add(new OptionView.Figure("Polarity", "inverted on the channel of mic " + (i + 1)
+                        + ", which hears the surface move the other way; left as it is, the two cancel in the bass"));
+            }
         }
         if (together.contrastDb() >= 0.5) {
             figures.add(new OptionView.Figure("Contrast in tone", reader.value(together.contrastDb(), "dB")));

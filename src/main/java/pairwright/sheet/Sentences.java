@@ -33,7 +33,11 @@ public final class Sentences {
             }
             add(pieces, desk.measures().sentence(says.substring(at, open)), false);
             String name = says.substring(says.charAt(open + 1) == '-' ? open + 2 : open + 1, close);
-            add(pieces, capitalised(says, open, words(name)), true);
+            int bar = name.indexOf('|');
+            add(pieces, capitalised(says, open, words(bar < 0 ? name : name.substring(0, bar))), true);
+            if (bar >= 0) {
+                add(pieces, " " + name.substring(bar + 1).replace("|", " or "), false);
+            }
             at = close + 1;
         }
         add(pieces, desk.measures().sentence(says.substring(at)), false);
@@ -55,6 +59,9 @@ public final class Sentences {
         String known = NAMES.get(name);
         if (known != null) {
             return known;
+        }
+        if (name.endsWith("Ratio")) {
+            return "so many";
         }
         String unit = UnitNames.unitOf(name);
         return ReadingWords.field(name) + (unit.equals("1") ? "" : " in " + unit);

@@ -99,13 +99,11 @@ public final class SetUpPage {
         if (SetUpWords.wired(mic)) {
             fetch.add("Lead from the instrument");
         }
-        fetch.add(mic.phantom() ? "Phantom power on for the " + Naming.small(mic.name()) + ", with the channel down"
-                : "Phantom power off for the " + Naming.small(mic.name()));
+        boolean cell = type.power() == PowerNeed.PHANTOM_OR_BATTERY;
+        fetch.add(mic.phantom() ? "Phantom power on for the " + Naming.small(mic.name()) + ", with the channel down" + (cell ? ", or a fresh cell in it" : "")
+                : "Phantom power off for the " + Naming.small(mic.name()) + (cell ? ", a fresh cell in it and one to spare" : ""));
         if (type.power() == PowerNeed.OWN_SUPPLY) {
             fetch.add("Its own power supply with the cable that belongs to it");
-        }
-        if (type.power() == PowerNeed.PHANTOM_OR_BATTERY) {
-            fetch.add("A fresh battery, or phantom power");
         }
         if (mic.pad()) {
             fetch.add("Pad of " + Math.round(mic.padDb()) + " dB in");

@@ -20,7 +20,7 @@ import pairwright.model.Word;
 record SetUpQuery(Setup setup, List<Fault> faults) {
     private static final int FIELDS = 5;
     private static final java.util.regex.Pattern NUMBER = java.util.regex.Pattern.compile("-?\\d{1,9}(\\.\\d{1,25})?");
-    static final String SHAPE = "Write type,pattern,position,metres,degrees, such as long-ribbon,figure-8,bell-to-keys,0.45,0";
+    static final String SHAPE = "Take a set-up from an answer, or write type, pattern, place, metres and degrees with commas between: long-ribbon,figure-8,bell-to-keys,0.45,0";
 
     static SetUpQuery read(Visit visit) {
         List<Fault> faults = new ArrayList<>();

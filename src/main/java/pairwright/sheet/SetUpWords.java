@@ -63,7 +63,10 @@ final class SetUpWords {
         }
         set.add(Naming.small(reader.sentence(mic.positionName())));
         if (!wired(mic)) {
-            set.add(aim(option, index));
+            String aim = aim(option, index);
+            if (!aim.isEmpty()) {
+                set.add(aim);
+            }
             String nulled = nulled(option, index);
             if (!nulled.isEmpty()) {
                 set.add(nulled);
@@ -73,7 +76,7 @@ final class SetUpWords {
         if (!held.isEmpty()) {
             set.add(held);
         }
-        set.add(mic.phantom() ? "phantom on" : "phantom off");
+        set.add(catalogue.mics().get(mic.micType()).power().switched(mic.phantom()));
         if (mic.pad()) {
             set.add(Math.round(mic.padDb()) + " dB pad in");
         }
@@ -90,7 +93,7 @@ final class SetUpWords {
         return mic.family() == MicFamily.LINE || mic.family() == MicFamily.PICKUP;
     }
 
-    /** Where it is turned. */
+    /** Where it is turned; empty where the name of the place says so. */
     String aim(Option option, int index) {
         Placement mic = option.mics().get(index);
         if (index == 1 && arrangement(option) == Arrangement.MID_SIDE) {
@@ -98,7 +101,8 @@ final class SetUpWords {
         }
         long degrees = Math.round(Math.abs(mic.aimDegrees()));
         if (degrees == 0) {
-            return catalogue.mics().get(mic.micType()).address() == Address.SIDE ? "its marked side aimed at it" : "aimed at it";
+            boolean side = catalogue.mics().get(mic.micType()).address() == Address.SIDE;
+            return Naming.saysWhereItLooks(mic.positionName()) ? side ? "marked side forward" : "" : side ? "its marked side aimed at it" : "aimed at it";
         }
         return degrees + " degrees " + (mic.aimDegrees() < 0 ? "toward the neighbour" : "off");
     }

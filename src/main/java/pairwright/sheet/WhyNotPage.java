@@ -37,12 +37,16 @@ public final class WhyNotPage {
         if (named != null && pattern == null) {
             faults.add(new Fault("pattern", "there is no pattern \"" + Shown.of(named) + "\". Leave it out, or take one of the type's page"));
         }
+        boolean chosen = visit.first("type") != null;
+        if (!chosen) {
+            faults.add(new Fault("type", "none is chosen. Choose a microphone type, by the name of its page, such as long-ribbon"));
+        }
         Used used = new Used(knowledge);
         WhyNot whyNot = null;
         try {
             whyNot = new WhyNotFinder(used).find(new WhyNotRequest(query.request(), visit.first("type"), pattern, visit.first("position")));
         } catch (UnusableQuestion unusable) {
-            faults.addAll(unusable.faults());
+            unusable.faults().stream().filter(fault -> chosen || !fault.at().equals("/micType")).forEach(faults::add);
         }
         String part = visit.first("part");
         if (!faults.isEmpty()) {

@@ -16,6 +16,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class HouseRulesTest {
     private static final String GOOD = """
@@ -108,6 +109,14 @@ class HouseRulesTest {
     void whatTheCompilerWouldLetPassIsFoundAndPlaced(String good, String bad, String fault) throws Exception {
         List<String> faults = faults(GOOD.replace(good, bad == null ? "" : bad));
         assertTrue(faults.stream().anyMatch(one -> one.startsWith(fault)), faults.toString());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"{distanceM|over}", "{distanceM|over|}", "{source|over|under}", "{distanceM|over|under|level}"})
+    void aWordThatDependsOnASignNeedsAValueAndAnotherWord(String bad) throws Exception {
+        List<String> faults = faults(GOOD.replace("at {distanceM}.", "at " + bad + "."));
+        assertTrue(faults.stream().anyMatch(one -> one.startsWith("studio.drl:10:3: rule \"HOUSE-001\": " + bad + " needs a value and two words")), faults.toString());
+        assertEquals(List.of(), faults(GOOD.replace("at {distanceM}.", "at {distanceM|over|under}.")));
     }
 
     @ParameterizedTest(name = "house rules may not use {1}")

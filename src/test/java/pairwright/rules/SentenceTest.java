@@ -47,6 +47,17 @@ class SentenceTest {
                 Sentence.says(new Finding(rule, open.placed(), 1, new Object[0]), open.setting()));
     }
 
+    @ParameterizedTest(name = "{0} dB is said as {1}")
+    @CsvSource({"-15.2, 15 dB under", "0, 0 dB over", "4.4, 4 dB over"})
+    void aDifferenceIsSaidByTheWordThatSuitsItsSign(double separationDb, String said) {
+        Situation base = Situation.base();
+        RuleInfo rule = new RuleInfo("TST-001", "Test", "test", "test", Effect.FOR, null, 1, "It is {separationDb|over|under} the neighbours.", "why",
+                Basis.PHYSICS, "none", List.of(), false, List.of());
+        assertEquals("It is " + said + " the neighbours.",
+                Sentence.says(new Finding(rule, base.placed(), 1, new Object[] {"separationDb", separationDb}), base.setting()));
+        assertEquals(List.of("separationDb"), Sentence.placeholders(rule.says()));
+    }
+
     @ParameterizedTest(name = "{0} is said as {1}")
     @CsvSource({"French horn, the French horn", "Bass by its lead, the bass by its lead", "Active DI, the active DI", "DI box, the DI box"})
     void aNameKeepsOnlyTheCapitalsThatAreItsOwn(String name, String said) throws Exception {
