@@ -100,7 +100,8 @@ final class Surroundings {
             if (line.closed()) {
                 path.append('Z');
             }
-            if (line.kind() == Outline.Kind.BODY) {
+            // legs and stands as well, but not bars and strings seen from above, which leave no room between
+            if (line.kind() == Outline.Kind.BODY || line.kind() == Outline.Kind.DETAIL && !view.above() && !line.closed()) {
                 passing(line);
             }
             switch (line.kind()) {
