@@ -24,8 +24,21 @@ final class ReadingRoutes {
             page(routes, "/" + shelf.id(), context -> readings.list(shelf, visit(context)));
             page(routes, "/" + shelf.id() + "/{id}", context -> readings.entry(shelf, context.pathParam("id"), visit(context)));
         }
+        for (Shelf shelf : Shelf.values()) {
+            moved(routes, "/catalogue/" + shelf.id());
+            moved(routes, "/catalogue/" + shelf.id() + "/{id}");
+        }
         page(routes, "/rules", context -> readings.rules(visit(context)));
         page(routes, "/rules/{id}", context -> readings.rule(context.pathParam("id"), visit(context)));
+    }
+
+    /** The way one guesses from the menu: the kinds of entries stand beside the catalogue, not below it. */
+    private static void moved(RoutesConfig routes, String path) {
+        Routes.get(routes, path, context -> {
+            String query = context.queryString();
+            context.header("Location", context.path().substring("/catalogue".length()) + (query == null ? "" : "?" + query));
+            context.status(308);
+        });
     }
 
     private static void page(RoutesConfig routes, String path, Function<Context, Page> made) {

@@ -15,6 +15,8 @@ final class Draft {
     private record Said(int start, Reading reading) {
     }
 
+    private static final Set<String> PLACES = Set.of("in", "out");
+
     private final Sentence sentence;
     private final BitSet said = new BitSet();
     private final List<Said> understood = new ArrayList<>();
@@ -97,11 +99,12 @@ final class Draft {
         var words = new LinkedHashSet<String>();
         int at = 0;
         while (at < sentence.tokens().size()) {
-            if (said.get(at) || sentence.isSmall(at, at + 1)) {
+            if (said.get(at) || sentence.isSmall(at, at + 1) && !isPlaceLeftOpen(at)) {
                 at++;
                 continue;
             }
             int end = endOfUnused(at, amounts);
+            end = sentence.onlyAfter(end).filter(only -> !said.get(only.first())).map(Tag::end).orElse(end);
             words.add(sentence.words(startOfDenial(at), end));
             at = end;
         }
@@ -125,8 +128,16 @@ final class Draft {
                 .mapToInt(Tag::end).reduce(Math.max(end, amount), Math::max);
     }
 
+    /** "Kick in" and "kick drum out, one mic" ask for a place; "bring the kick in" and "kick in a church" do not. */
+    private boolean isPlaceLeftOpen(int at) {
+        return PLACES.contains(sentence.tokens().get(at).spelling()) && !sentence.tokens().get(at).opens()
+                && (at + 1 == sentence.tokens().size() || sentence.tokens().get(at + 1).opens())
+                && sentence.tags(Kind.SOURCE).anyMatch(source -> source.end() == at
+                        && (source.first() == 0 || sentence.tokens().get(source.first()).opens()));
+    }
+
     private int startOfDenial(int at) {
         return sentence.modifierBefore(at)
-                .filter(found -> found.ids().contains("without")).map(Tag::first).orElse(at);
+                .filter(found -> found.ids().contains("without") || found.ids().contains("only") && !said.get(found.first())).map(Tag::first).orElse(at);
     }
 }

@@ -21,6 +21,11 @@ final class Names {
     /** Of 1; below it two names only look alike by chance. */
     private static final double NEAR = 0.6;
     private static final int LONGEST_QUERY = 12;
+    /** Of so many letters one may be wrong. */
+    private static final int LETTERS_FOR_ONE_WRONG = 4;
+    /** In shorter names no more than one may be: "directly" is no "direct" line. */
+    private static final int TWO_WRONG = 9;
+    private static final int LONGEST_CLOSE = 60;
     /** Shorter words are a letter from too many others. */
     private static final int SHORTEST_ASKED_BACK = 6;
     /** Of names that are about as near, those of sources are meant more often. */
@@ -92,6 +97,33 @@ final class Names {
 
     private static List<String> spellings(List<Token> tokens) {
         return tokens.stream().map(Token::spelling).toList();
+    }
+
+    /** Sources of which a whole name is so few letters off that the words may be a misspelling of it, nearest first. */
+    List<Reading> close(String words, int most) {
+        var typed = String.join(" ", spellings(Text.tokens(words)));
+        int share = typed.length() / LETTERS_FOR_ONE_WRONG;
+        int allowed = typed.length() < TWO_WRONG ? Math.min(1, share) : share;
+        if (allowed == 0 || typed.length() > LONGEST_CLOSE || !typed.codePoints().allMatch(one -> Character.isLetter(one) || one == ' ')) {
+            return List.of();
+        }
+        Map<Reading, Integer> best = new HashMap<>();
+        for (var name : names) {
+            var known = String.join(" ", name.spellings());
+            if (name.entry().as().equals("source") && !known.isEmpty() && known.charAt(0) == typed.charAt(0)
+                    && Math.abs(known.length() - typed.length()) <= allowed + 1) {
+                int edits = Math.min(speller.editsBetween(known, typed), speller.editsBetween(singular(known), typed));
+                if (edits <= allowed) {
+                    best.merge(name.entry(), edits, Math::min);
+                }
+            }
+        }
+        return best.entrySet().stream().sorted(Map.Entry.<Reading, Integer>comparingByValue().thenComparing(near -> near.getKey().id()))
+                .limit(Math.max(0, most)).map(near -> new Reading(words, near.getKey().as(), near.getKey().id(), near.getKey().name())).toList();
+    }
+
+    private static String singular(String name) {
+        return name.length() > LETTERS_FOR_ONE_WRONG && name.endsWith("s") ? name.substring(0, name.length() - 1) : name;
     }
 
     List<Reading> nearest(String words, Predicate<Reading> kinds, int most) {

@@ -94,7 +94,12 @@ final class Sentence {
 
     /** "only" right behind a phrase. */
     Optional<Tag> onlyAfter(Tag tag) {
-        return tags(Kind.MODIFIER).filter(found -> found.first() == tag.end() && found.ids().contains("only")
+        return onlyAfter(tag.end());
+    }
+
+    /** "only" right behind the words that end there. */
+    Optional<Tag> onlyAfter(int end) {
+        return tags(Kind.MODIFIER).filter(found -> found.first() == end && found.ids().contains("only")
                 && !stops.get(found.first())).findFirst();
     }
 

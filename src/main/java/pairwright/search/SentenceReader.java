@@ -140,6 +140,21 @@ public final class SentenceReader {
                 tokens.set(at, around.get(place));
             }
         }
+        if (longest == 0 && around.size() > 1) {
+            // no spelling has a blank in it
+            for (var known : near.computeIfAbsent(token.spelling() + " ", any -> speller.alike(token.spelling()))) {
+                around.set(place, token.readAs(known));
+                if (isNamedTogether(around, place)) {
+                    tokens.set(at, around.get(place));
+                    return;
+                }
+            }
+        }
+    }
+
+    /** Whether a word and those beside it are the name of a source. */
+    private boolean isNamedTogether(List<Token> tokens, int at) {
+        return tagger.tags(tokens).stream().anyMatch(tag -> tag.kind() == Kind.SOURCE && tag.exact() && tag.length() > 1 && tag.covers(at));
     }
 
     /** Length of the longest phrase over a token; 0 if there is none that says something. */
@@ -160,7 +175,7 @@ public final class SentenceReader {
             }
             var choices = new LinkedHashSet<>(names.misspelt(words, SUGGESTIONS));
             if (isUnanswered && near.size() < SUGGESTIONS && !names.isOrdinary(words)) {
-                var sources = names.nearest(words, entry -> entry.as().equals("source"), SUGGESTIONS - near.size());
+                var sources = names.close(words, SUGGESTIONS - near.size());
                 near.addAll(sources);
                 sources.stream().map(AskBack::named)
                         .filter(source -> choices.stream().noneMatch(choice -> choice.id().equals(source.id()))).forEach(choices::add);

@@ -19,6 +19,8 @@ final class Speller {
     /** From so many letters on, two may be wrong. */
     private static final int LONG_WORD = 9;
     private static final int SHORTEST_WORD = 4;
+    private static final int SHORTEST_ALIKE = 5;
+    private static final int MOST_EDITS_ALIKE = 2;
     private static final int LONGEST_WORD = 40;
     /**
      * Vowels are confused, and consonants that sound alike; any other letter mostly makes another word ("distance",
@@ -81,6 +83,25 @@ final class Speller {
                 .toList();
     }
 
+    /**
+     * Words of the same letters but one, nearest first: too far off to be taken for a word alone, near enough where with the word beside them they name
+     * something ("snair drum").
+     */
+    List<Known> alike(String typed) {
+        if (!isCorrectable(typed) || typed.length() < SHORTEST_ALIKE) {
+            return List.of();
+        }
+        return firstLetters(typed)
+                .flatMap(letter -> spellingsByFirstLetter.getOrDefault(letter, List.of()).stream())
+                .filter(known -> Math.max(known.length(), typed.length()) - shared(known, typed) <= 1)
+                .map(known -> new Candidate(new Known(known, stems.get(known)), editsBetween(known, typed), shared(known, typed)))
+                .filter(candidate -> candidate.edits() <= MOST_EDITS_ALIKE)
+                .sorted(Comparator.comparingInt(Candidate::edits))
+                .map(Candidate::known)
+                .limit(CANDIDATES)
+                .toList();
+    }
+
     /** An ordinary word bent in the usual way is ordinary too: "heated" as "heat". */
     boolean isOrdinary(String typed) {
         return ordinary.contains(typed) || BENT.stream().anyMatch(ending -> typed.endsWith(ending)
@@ -138,7 +159,7 @@ final class Speller {
     }
 
     /** Lucene says 1 - edits / length of the shorter; a swap of two letters is one edit. */
-    private int editsBetween(String known, String typed) {
+    int editsBetween(String known, String typed) {
         return Math.round((1 - distance.getDistance(known, typed)) * Math.min(known.length(), typed.length()));
     }
 

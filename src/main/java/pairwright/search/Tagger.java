@@ -84,7 +84,14 @@ final class Tagger {
         var covering = new ArrayList<List<Tag>>();
         tokens.forEach(token -> covering.add(new ArrayList<>(4)));
         all.forEach(tag -> covering.subList(tag.first(), tag.end()).forEach(tags -> tags.add(tag)));
-        return all.stream().filter(tag -> covering.get(tag.first()).stream().noneMatch(other -> overrules(other, tag))).toList();
+        return all.stream().filter(tag -> covering.get(tag.first()).stream().noneMatch(other -> overrules(other, tag)
+                || isMeasured(tokens, all, other) && other.covers(tag) && tag.kind().isCorrected())).toList();
+    }
+
+    /** Whether a phrase is a unit with its number before it: the "ft" of "5 ft" is no floor tom. */
+    private static boolean isMeasured(List<Token> tokens, List<Tag> all, Tag tag) {
+        return tag.kind() == Kind.QUANTITY && tag.first() > 0 && (tokens.get(tag.first() - 1).isFigure()
+                || all.stream().anyMatch(number -> number.kind() == Kind.NUMBER && number.end() == tag.first()));
     }
 
     /** A longer phrase overrules one inside it, and a word spelt exactly overrules one that only shares its stem. */

@@ -55,14 +55,43 @@ final class Text {
                 stream.incrementToken();
                 var stem = term.toString();
                 int end = tokens.isEmpty() ? 0 : tokens.get(tokens.size() - 1).end();
+                addMark(tokens, text, offset.startOffset());
                 boolean opens = !tokens.isEmpty() && STOP.matcher(text).region(end, offset.startOffset()).useTransparentBounds(true).find();
                 add(tokens, new Token(offset.startOffset(), offset.endOffset(), spelling, stem, opens));
             }
             stream.end();
+            addMark(tokens, text, text.length());
         } catch (IOException e) {
             throw new UncheckedIOException("cutting a text in memory cannot fail on input or output", e);
         }
         return tokens;
+    }
+
+    /** The mark of feet or inches behind a figure, which the cutting drops; one that ends a quotation is none. */
+    private static void addMark(List<Token> tokens, String text, int until) {
+        if (tokens.isEmpty() || !tokens.get(tokens.size() - 1).isFigure()) {
+            return;
+        }
+        int at = tokens.get(tokens.size() - 1).end();
+        if (at >= until) {
+            return;
+        }
+        String unit = switch (text.charAt(at)) {
+            case '\'', '\u2019', '\u2032' -> "ft";
+            case '"', '\u201d', '\u2033' -> "inch";
+            default -> null;
+        };
+        if (unit != null && !isQuoted(text, at)) {
+            tokens.add(new Token(at, at + 1, unit, unit, false));
+        }
+    }
+
+    /** Whether a mark of the same kind stands open before a place, at the beginning of a word. */
+    private static boolean isQuoted(String text, int at) {
+        char mark = text.charAt(at);
+        char opening = mark == '\u201d' ? '\u201c' : mark == '\u2019' ? '\u2018' : mark;
+        int open = text.lastIndexOf(opening, at - 1);
+        return open >= 0 && (open == 0 || !Character.isLetterOrDigit(text.charAt(open - 1)));
     }
 
     private static void add(List<Token> tokens, Token token) {

@@ -1,5 +1,7 @@
 package pairwright.search;
 
+import java.util.regex.Pattern;
+
 /**
  * One word of a sentence.
  *
@@ -10,6 +12,12 @@ package pairwright.search;
  * @param opens whether a comma or another stop stands before it
  */
 record Token(int start, int end, String spelling, String stem, boolean opens) {
+    private static final Pattern FIGURE = Pattern.compile("\\d{1,6}([.,]\\d{1,6})?");
+
+    /** Whether it is a number in figures. */
+    boolean isFigure() {
+        return FIGURE.matcher(spelling).matches();
+    }
 
     /** The same place in the sentence, read as another word. */
     Token readAs(Speller.Known known) {

@@ -3,6 +3,7 @@ package pairwright.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Supplier;
 import pairwright.advice.Advisor;
 import pairwright.advice.Knowledge;
@@ -32,8 +33,13 @@ public final class AskPage {
      */
     public Page page(Visit visit) {
         String part = visit.first("part");
+        List<Fault> strange = Strange.values(visit);
+        if (!strange.isEmpty()) {
+            return fault(html, visit, strange, null);
+        }
+        Optional<String> stray = Strange.names(visit);
         if (AskQuery.FIELDS.keySet().stream().allMatch(name -> visit.first(name) == null)) {
-            return new Page(200, html.fill("ask.jte", Map.of("shell", html.shell("What do you record?", "ask", visit), "examples", examples(visit))));
+            return new Page(200, html.fill("ask.jte", Map.of("shell", html.shell("What do you record?", "ask", visit), "examples", examples(visit), "stray", stray)));
         }
         AskQuery query = AskQuery.read(visit);
         Used used = new Used(knowledge);
@@ -52,9 +58,13 @@ public final class AskPage {
             return new Page(200, html.fill("sure.jte", Map.of("answer", view)));
         }
         if ("answer".equals(part)) {
-            return new Page(200, html.fill("answer-part.jte", Map.of("answer", view, "visit", visit)));
+            return new Page(200, html.fill("answer-part.jte", Map.of("answer", view, "visit", visit, "stray", stray)));
         }
-        return new Page(200, html.fill("answer.jte", Map.of("shell", html.shell(view.heading(), "ask", visit), "answer", view)));
+        return new Page(200, html.fill("answer.jte", Map.of("shell", html.shell(view.heading(), "ask", visit), "answer", view, "stray", stray)));
+    }
+
+    private static Optional<String> told(String stray) {
+        return Optional.ofNullable(stray);
     }
 
     private static List<AnswerView.Link> examples(Visit visit) {

@@ -1,7 +1,10 @@
 package pairwright.sheet;
 
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Collectors;
 import pairwright.drawing.Reader;
 import pairwright.model.Catalogue;
@@ -74,7 +77,17 @@ final class QuestionWords {
     }
 
     private static String families(Catalogue catalogue, List<MicFamily> families) {
-        return families.stream().map(family -> Naming.small(Choices.family(catalogue, family))).collect(Collectors.joining(" or "));
+        List<String> names = new ArrayList<>();
+        Set<MicFamily> left = new LinkedHashSet<>(families);
+        // "no condensers" is six families, and said in the word that means all of them
+        catalogue.words().families().stream().sorted(Comparator.comparingInt((Vocabulary.FamilyWords words) -> words.families().size()).reversed())
+                .filter(words -> words.families().size() > 1 && left.containsAll(words.families())).forEach(words -> {
+                    if (left.removeAll(words.families())) {
+                        names.add(words.name());
+                    }
+                });
+        left.forEach(family -> names.add(Choices.family(catalogue, family)));
+        return names.stream().map(Naming::small).collect(Collectors.joining(" or "));
     }
 
     private static String types(Catalogue catalogue, List<String> ids) {

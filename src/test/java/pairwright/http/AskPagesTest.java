@@ -51,6 +51,37 @@ class AskPagesTest {
         return Math.round(Double.parseDouble(text.replace('\u2212', '-').replaceAll("[^0-9.+-]", "")) * 100);
     }
 
+    @ParameterizedTest
+    @ValueSource(strings = {"/?words=snare&channels=99", "/?words=snare&distance=abc", "/?channels=99", "/?words=snare&part=answer&%3Cscript%3E=1"})
+    void aNameThatMeansNothingIsToldWithTheNamesThereAre(String target) {
+        Reply reply = Serving.get(target);
+        assertEquals(200, reply.status(), reply.body());
+        Markup page = Markup.of(reply.body());
+        String note = page.all(one -> one.name().equals("p") && one.is("note")).get(0).text();
+        assertTrue(note.contains("which means nothing here") && note.contains("nearDistance"), note);
+        assertTrue(note.contains("channels=99") || note.contains("distance=abc") || note.contains("<script>=1"), note);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"/?words=snare&units=metric", "/?words=snare&units=imperial&mics=2&draws=0", "/"})
+    void whereEveryNameMeansSomethingNoneIsTold(String target) {
+        assertEquals(List.of(), page(target).all(one -> one.name().equals("p") && one.is("note")));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"/?words=snare&units=furlong", "/?units=furlong", "/?words=snare&part=furlong"})
+    void aValueThatMeasuresAndPartsCannotHaveIsAFault(String target) {
+        String text = page(target, 400).one("main").text();
+        assertTrue(text.contains("\"furlong\""), text);
+    }
+
+    @Test
+    void familiesThatGoByOneNameAreSaidByIt() {
+        assertTrue(page(asking("snare no condensers")).one("h1").text().endsWith("no condenser microphones"), page(asking("snare no condensers")).one("h1").text());
+        assertTrue(page(asking("snare, no condensers, no ribbons")).one("h1").text().endsWith("no condenser microphones or ribbon microphones"));
+        assertTrue(page(asking("snare, only dynamics")).one("h1").text().endsWith("only moving-coil microphones"));
+    }
+
     @Test
     void withoutAQuestionThereIsOneFieldAndExamplesThatAnswer() {
         Markup start = page("/");

@@ -62,6 +62,14 @@ class FaultPagesTest {
         assertTrue(assertPage(404, ask("GET", "/rules/PWR-0O2", BROWSER)).links().contains("/rules/PWR-002"));
     }
 
+    @ParameterizedTest
+    @ValueSource(strings = {"/sources", "/mics", "/characters", "/rooms", "/techniques", "/complaints", "/mics/long-ribbon", "/sources/snare-drum?units=imperial"})
+    void anEntryLookedForBelowTheCatalogueIsFoundBesideIt(String address) {
+        Reply reply = ask("GET", "/catalogue" + address, BROWSER);
+        assertEquals(308, reply.status(), reply.body());
+        assertEquals(address, reply.headers().get("location"));
+    }
+
     @Test
     void aRuleIsFoundHoweverItsIdIsWritten() {
         assertEquals("Phantom off for a passive ribbon", assertPage(200, ask("GET", "/rules/pwr-002", BROWSER)).heading());
