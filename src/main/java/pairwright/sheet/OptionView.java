@@ -17,7 +17,7 @@ import pairwright.drawing.Drawing;
  * @param mics one or two
  * @param both what the two do together; empty for one
  * @param above seen from above
- * @param side seen from the side
+ * @param side seen from the side; null for a lead, which looks the same from everywhere
  * @param points the reasons up to the score
  * @param level between noise and limit
  * @param tone against what is wanted

@@ -74,15 +74,16 @@ final class OptionViews {
         for (int i = 0; i < option.mics().size(); i++) {
             mics.add(mic(option, i, pair));
         }
-        Drawing sum = SumDrawing.of(catalogue, question, option, key + "-sum", reader);
+        Drawing above = SetUpDrawing.fromAbove(catalogue, question, option, key + "-above", reader);
+        Drawing side = SetUpDrawing.fromSide(catalogue, question, option, key + "-side", reader);
         return new OptionView(key, option.rank(), words.title(option), pair ? option.techniqueName() : null,
                 pair ? visit.to("/techniques/" + option.technique()) : null, Points.score(option.score(), reader),
                 cautions(option, pair, false), cautions(option, pair, true), mics, both(option),
-                SetUpDrawing.fromAbove(catalogue, question, option, key + "-above", reader),
-                SetUpDrawing.fromSide(catalogue, question, option, key + "-side", reader),
+                above, side.says().equals(above.says()) ? null : side, // a lead looks the same from everywhere
                 PointsDrawing.of(catalogue, question, option, key + "-points", reader),
                 LevelDrawing.of(catalogue, question, option, key + "-level", reader),
-                ToneDrawing.of(catalogue, question, option, key + "-tone", reader), sum,
+                ToneDrawing.of(catalogue, question, option, key + "-tone", reader),
+                SumDrawing.of(catalogue, question, option, key + "-sum", reader),
                 option.reasons().stream().map(reason -> reason(reason, pair)).toList(), sure(option.sure(), option.rank()), setUpHref,
                 Param.joined(query, SetUpQuery.written(Setup.of(option))));
     }

@@ -58,20 +58,6 @@
     });
   });
 
-  /* "/" goes to the ask field, unless somebody is writing */
-  document.addEventListener('keydown', function (event) {
-    var at = event.target;
-    var writing = at instanceof HTMLElement && (at.isContentEditable || /^(INPUT|TEXTAREA|SELECT)$/.test(at.tagName));
-    if (event.key !== '/' || writing || event.ctrlKey || event.metaKey || event.altKey) {
-      return;
-    }
-    var field = document.querySelector('[name="words"]');
-    if (field) {
-      event.preventDefault();
-      field.focus();
-    }
-  });
-
   /* What is folded away is printed open, and folded again after. */
   var opened = [];
   window.addEventListener('beforeprint', function () {
