@@ -106,7 +106,7 @@ public final class OctaveDrawing {
             return;
         }
         for (int band : new int[]{low, high}) {
-            if (curve.at(band) != 0) {
+            if (Math.abs(curve.at(band)) >= 0.05) { // what is written as nought is told by the line at nought
                 String words = Words.signed(curve.at(band), 1, reader);
                 double half = Type.width(words, Type.SIZE) / 2;
                 double atX = Math.max(LEFT + half + 3, Math.min(right - half - 3, x.at(Octaves.centreHz(band))));
@@ -150,6 +150,8 @@ public final class OctaveDrawing {
                 most = Math.max(most, value);
             }
         }
+        double lowest = least;
+        double highest = most;
         least = least > 0 && least < LEAST_RANGE_DB ? 0 : least;
         most = most < 0 && most > -LEAST_RANGE_DB ? 0 : most;
         double missing = Math.max(0, LEAST_RANGE_DB - (most - least));
@@ -159,8 +161,8 @@ public final class OctaveDrawing {
         double to = Math.ceil((most + above) / step - 1e-9) * step;
         if (series.size() == 1) { // the two values that are written beside it need room
             double room = ROOM_FOR_A_VALUE * (to - from + 2 * step) / (BOTTOM - TOP);
-            from -= least != 0 && least - from < room ? step : 0;
-            to += most != 0 && to - most < room ? step : 0;
+            from -= lowest != 0 && lowest - from < room ? step : 0;
+            to += highest != 0 && to - highest < room ? step : 0;
         }
         return new Scale(false, from, to, BOTTOM, TOP);
     }

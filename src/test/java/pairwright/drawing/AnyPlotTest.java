@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import net.jqwik.api.Arbitraries;
@@ -38,6 +39,15 @@ class AnyPlotTest {
                     Look.values()[series.size()]));
         }
         Picture.of(OctaveDrawing.of("Any", "dB", series, null, "k", READER)).whole();
+    }
+
+    @Property(tries = 300)
+    void aLowestValueAtTheFootOfTheFrameIsNotWrittenOverTheOctaves(@ForAll @DoubleRange(max = 3) double lowDb, @ForAll @DoubleRange(max = 12) double restDb,
+            @ForAll @IntRange(max = 8) int band) {
+        double[] nine = new double[9];
+        Arrays.fill(nine, lowDb + restDb);
+        nine[band] = lowDb;
+        Picture.of(OctaveDrawing.of("Any", "dB", List.of(new OctaveDrawing.Series("any", OctaveCurve.of(nine), Look.ONE)), null, "k", READER)).whole();
     }
 
     @Property(tries = 300)
