@@ -5,14 +5,12 @@ import java.util.List;
 import java.util.Locale;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
-import pairwright.model.Address;
+import pairwright.drawing.Reader;
 import pairwright.model.Answer;
 import pairwright.model.Arrangement;
 import pairwright.model.Catalogue;
 import pairwright.model.Caution;
 import pairwright.model.Heard;
-import pairwright.model.MicFamily;
-import pairwright.model.Mount;
 import pairwright.model.Naming;
 import pairwright.model.Option;
 import pairwright.model.Placement;
@@ -23,6 +21,7 @@ import pairwright.model.RuledOut;
 import pairwright.model.Severity;
 import pairwright.model.Technique;
 import pairwright.rules.Figure;
+import pairwright.sheet.SetUpWords;
 
 /** An answer as a person likes to read it, 80 columns wide. */
 final class AnswerText {
@@ -33,12 +32,14 @@ final class AnswerText {
 
     private final Answer answer;
     private final Catalogue catalogue;
+    private final SetUpWords words;
     private final Colour colour;
     private final StringBuilder text = new StringBuilder(4096);
 
     AnswerText(Answer answer, Catalogue catalogue, Colour colour) {
         this.answer = answer;
         this.catalogue = catalogue;
+        this.words = new SetUpWords(catalogue, answer.question().meant(), Reader.METRIC);
         this.colour = colour;
     }
 
@@ -126,36 +127,8 @@ final class AnswerText {
         Placement mic = option.mics().get(index);
         String lead = option.mics().size() > 1 ? "   mic " + (index + 1) + "  " : "   ";
         String indent = " ".repeat(option.mics().size() > 1 ? 10 : 3);
-        List<String> set = new ArrayList<>();
-        if (option.mics().size() > 1) {
-            set.add(mic.name());
-        }
-        set.add(Naming.small(mic.positionName()));
-        if (mic.family() != MicFamily.LINE && mic.family() != MicFamily.PICKUP) {
-            if (option.mics().size() == 1 || !mic.name().endsWith(", " + mic.pattern().id())) {
-                set.add(mic.pattern().id());
-            }
-            set.add(Figure.forPeople(mic.distanceM(), "m"));
-            String aim = isSide(option, index) ? "across it: marked face to the left, null to the source" : aim(mic);
-            if (!aim.isEmpty()) {
-                set.add(aim);
-            }
-        }
-        String held = held(mic.mount());
-        if (!held.isEmpty()) {
-            set.add(held);
-        }
-        set.add(catalogue.mics().get(mic.micType()).power().switched(mic.phantom()));
-        if (mic.pad()) {
-            set.add(Math.round(mic.padDb()) + " dB pad in");
-        }
-        if (mic.invertPolarity()) {
-            set.add("polarity inverted");
-        }
-        if (mic.channels() > 1) {
-            set.add(mic.channels() + " channels");
-        }
-        wrap(lead, indent, String.join(", ", set) + ".");
+        String named = option.mics().size() > 1 ? mic.name() + ", " : "";
+        wrap(lead, indent, named + words.line(option, index) + ".");
         String expected = expected(mic.predicted());
         if (!expected.isEmpty()) {
             text.append(colour.faint);
@@ -165,37 +138,9 @@ final class AnswerText {
         }
     }
 
-    private static String held(Mount mount) {
-        return switch (mount) {
-            case STAND -> "straight stand";
-            case BOOM -> "boom stand";
-            case OVERHEAD -> "tall stand";
-            case CLIP -> "clipped on";
-            case FLOOR -> "on the floor";
-            case INSIDE -> "held inside";
-            case HAND -> "in the hand";
-            case CONTACT, LEAD -> "";
-        };
-    }
-
-    /** The second of a mid-side pair looks across: aimed at the source it would give no side at all. */
-    private boolean isSide(Option option, int index) {
-        return index == 1 && arrangement(option) == Arrangement.MID_SIDE;
-    }
-
     private Arrangement arrangement(Option option) {
         Technique technique = catalogue.techniques().get(option.technique());
         return technique == null ? null : technique.arrangement();
-    }
-
-    /** Empty where the name of the place says where it looks. */
-    private String aim(Placement mic) {
-        long degrees = Math.round(Math.abs(mic.aimDegrees()));
-        if (degrees == 0) {
-            boolean side = catalogue.mics().get(mic.micType()).address() == Address.SIDE;
-            return Naming.saysWhereItLooks(mic.positionName()) ? side ? "marked side forward" : "" : side ? "its marked side aimed at it" : "aimed at it";
-        }
-        return "turned " + degrees + " degrees " + (mic.aimDegrees() < 0 ? "toward the neighbour" : "off it");
     }
 
     private static String expected(Predicted predicted) {

@@ -14,6 +14,7 @@ import pairwright.model.Complaint;
 import pairwright.model.Fault;
 import pairwright.model.Moves;
 import pairwright.model.MovesRequest;
+import pairwright.model.Naming;
 import pairwright.model.Option;
 import pairwright.model.Request;
 import pairwright.model.RuledOut;
@@ -81,7 +82,7 @@ public final class MovesPage {
                         stays ? null : visit.to(Param.address("/moves", Param.joined(query, SetUpQuery.written(Setup.of(move.option())))))));
             }
         }
-        String heading = moves == null ? "Set up like this" : "It sounds: " + pairwright.model.Naming.small(moves.name());
+        String heading = moves == null ? "Set up like this" : "It sounds: " + Naming.small(moves.name());
         return new MovesView(heading, QuestionWords.of(now.catalogue(), question.meant(), reader), visit.to(Param.address("/", query)),
                 moves == null ? "" : reader.sentence(moves.says()), moves != null, list,
                 moves == null ? List.of() : moves.notes().stream().map(reader::sentence).toList(), shown,

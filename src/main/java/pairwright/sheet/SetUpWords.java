@@ -17,8 +17,8 @@ import pairwright.model.Question;
 import pairwright.model.Source;
 import pairwright.model.Technique;
 
-/** How microphones are set up, in words. */
-final class SetUpWords {
+/** How microphones are set up, in words: one way for the page, the sheet and the terminal. */
+public final class SetUpWords {
     /** A null this near a neighbour is on it, as far as anybody can aim by eye. */
     private static final double ON_IT_DEGREES = 15;
 
@@ -26,7 +26,11 @@ final class SetUpWords {
     private final Question question;
     private final Reader reader;
 
-    SetUpWords(Catalogue catalogue, Question question, Reader reader) {
+    /**
+     * @param question as it was understood
+     * @param reader in whose measures
+     */
+    public SetUpWords(Catalogue catalogue, Question question, Reader reader) {
         this.catalogue = catalogue;
         this.question = question;
         this.reader = reader;
@@ -52,7 +56,7 @@ final class SetUpWords {
     }
 
     /** Behind the name of a type: place, pattern, distance, aim, null, what holds it, power. */
-    String line(Option option, int index) {
+    public String line(Option option, int index) {
         Placement mic = option.mics().get(index);
         List<String> set = new ArrayList<>();
         if (!wired(mic)) {
