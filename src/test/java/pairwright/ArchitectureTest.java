@@ -24,13 +24,14 @@ class ArchitectureTest {
             entry("model", Set.of("acoustics")),
             entry("catalogue", Set.of("model", "acoustics")),
             entry("search", Set.of("model", "acoustics")),
+            entry("locker", Set.of("model", "acoustics")),
             entry("rules", Set.of("model", "acoustics")),
             entry("advice", Set.of("rules", "catalogue", "search", "model", "acoustics")),
             entry("numbers", Set.of("model", "acoustics")),
             entry("drawing", Set.of("model", "acoustics")),
-            entry("sheet", Set.of("drawing", "numbers", "advice", "rules", "catalogue", "search", "model", "acoustics")),
-            entry("http", Set.of("sheet", "drawing", "numbers", "advice", "rules", "catalogue", "search", "model", "acoustics")),
-            entry("cli", Set.of("http", "sheet", "drawing", "numbers", "advice", "rules", "catalogue", "search", "model", "acoustics")));
+            entry("sheet", Set.of("drawing", "locker", "numbers", "advice", "rules", "catalogue", "search", "model", "acoustics")),
+            entry("http", Set.of("sheet", "drawing", "locker", "numbers", "advice", "rules", "catalogue", "search", "model", "acoustics")),
+            entry("cli", Set.of("http", "sheet", "drawing", "locker", "numbers", "advice", "rules", "catalogue", "search", "model", "acoustics")));
 
     @ArchTest
     void arrowsGoOneWay(com.tngtech.archunit.core.domain.JavaClasses program) {
@@ -57,6 +58,12 @@ class ArchitectureTest {
 
     @ArchTest
     static final ArchRule onlySearchSeesLucene = onlyIn("search", "org.apache.lucene..");
+
+    @ArchTest
+    static final ArchRule onlyTheLockerSeesDatabases = onlyIn("locker", "java.sql..", "javax.sql..", "org.sqlite..", "org.postgresql..", "com.zaxxer.hikari..");
+
+    @ArchTest
+    static final ArchRule onlyTheLockerSeesTablesAndCalendars = onlyIn("locker", "org.apache.commons.csv..", "biweekly..");
 
     @ArchTest
     static final ArchRule onlyHttpSeesTheServer = onlyIn("http", "io.javalin..", "org.eclipse.jetty..", "io.micrometer..");

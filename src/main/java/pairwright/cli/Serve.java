@@ -62,7 +62,7 @@ final class Serve implements Callable<Integer> {
         KnowledgeStore knowledge = KnowledgeStore.beforeHouse(house.or(data.resolve("house")));
         Server server;
         try {
-            server = Server.start(knowledge, host, port);
+            server = Server.start(knowledge, null, host, port);
         } catch (RuntimeException refused) {
             spec.commandLine().getErr().println("pairwright: cannot listen on " + host + ":" + port
                     + ". Maybe another program has that port: give another with --port, or 0 for a free one."

@@ -25,6 +25,7 @@ import pairwright.advice.KnowledgeStore;
 import pairwright.advice.UnusableQuestion;
 import pairwright.catalogue.Json;
 import pairwright.catalogue.Shown;
+import pairwright.locker.Locker;
 import pairwright.rules.HouseRuleStopped;
 import pairwright.sheet.Assets;
 import pairwright.sheet.Html;
@@ -49,7 +50,7 @@ public final class Server implements AutoCloseable {
         static final Patience USUAL = new Patience(15_000, 10_000, 5_000);
     }
 
-    private Server(KnowledgeStore knowledge, String host, int port, Patience patience) {
+    private Server(KnowledgeStore knowledge, Locker locker, String host, int port, Patience patience) {
         ObjectMapper json = Json.mapper();
         PrometheusMeterRegistry metrics = new PrometheusMeterRegistry(PrometheusConfig.DEFAULT);
         Assets assets = new Assets();
@@ -64,9 +65,14 @@ public final class Server implements AutoCloseable {
             config.jsonMapper(new JavalinJackson(json, false));
             jetty(config, faults, host, port, patience);
             problems(config, faults);
+            LockerFaults.handle(config.routes, faults);
             timed(config, metrics);
             new Routes(knowledge, json, metrics, patience.bodyMs()).add(config.routes);
             new PageRoutes(knowledge, assets, html).add(config.routes);
+            if (locker != null) {
+                new LockerRoutes(locker, json, patience.bodyMs()).add(config.routes);
+                new LockerPageRoutes(locker, knowledge::current, html).add(config.routes);
+            }
         });
     }
 
@@ -74,16 +80,25 @@ public final class Server implements AutoCloseable {
      * Starts a server.
      *
      * @param knowledge what it answers from
+     * @param locker what there is and what of it is free; null for none
      * @param host the address to listen on
      * @param port the port; 0 for a free one
      * @throws RuntimeException when the port is taken or the address is not this machine's
      */
-    public static Server start(KnowledgeStore knowledge, String host, int port) {
-        return start(knowledge, host, port, Patience.USUAL);
+    public static Server start(KnowledgeStore knowledge, Locker locker, String host, int port) {
+        return start(knowledge, locker, host, port, Patience.USUAL);
+    }
+
+    static Server start(KnowledgeStore knowledge, String host, int port) {
+        return start(knowledge, null, host, port, Patience.USUAL);
     }
 
     static Server start(KnowledgeStore knowledge, String host, int port, Patience patience) {
-        Server server = new Server(knowledge, host, port, patience);
+        return start(knowledge, null, host, port, patience);
+    }
+
+    static Server start(KnowledgeStore knowledge, Locker locker, String host, int port, Patience patience) {
+        Server server = new Server(knowledge, locker, host, port, patience);
         server.app.start();
         return server;
     }

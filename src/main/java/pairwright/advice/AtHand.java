@@ -1,0 +1,20 @@
+package pairwright.advice;
+
+import java.time.OffsetDateTime;
+import pairwright.model.Stock;
+
+/** Says what microphones are at hand for a time. */
+@FunctionalInterface
+public interface AtHand {
+    /** No locker: the whole catalogue is at hand. */
+    AtHand EVERYTHING = (from, until) -> null;
+
+    /**
+     * The stock for a time.
+     *
+     * @param from first moment; null for now
+     * @param until first moment after it; null for the usual length from then on
+     * @return null where there is no locker, or nothing in it
+     */
+    Stock at(OffsetDateTime from, OffsetDateTime until);
+}

@@ -1,0 +1,47 @@
+package pairwright.locker;
+
+import java.time.Instant;
+import java.util.List;
+
+/** What can be done within one transaction. Every method may throw a {@link LockerFault}, and then nothing of the transaction happened. */
+public interface Changes {
+    /** A new unit. */
+    Unit add(UnitDraft draft);
+
+    /**
+     * Says of a unit what the draft says, and nothing else.
+     *
+     * @param version it must have; null for whatever it has
+     */
+    Unit alter(String id, UnitDraft draft, Long version);
+
+    /** Takes a unit out of the locker for good; refused while it is booked from now on or somebody has it. Its past bookings keep its label. */
+    void remove(String id, Long version);
+
+    /** Books all units or none. */
+    Booking book(BookingDraft draft);
+
+    /** Books it anew in one step; units that are out stay. */
+    Booking alter(String id, BookingDraft draft, Long version);
+
+    /** Gives the units back that nobody took; refused while one of them is out. */
+    void cancel(String id, Long version);
+
+    /**
+     * A unit leaves its place, by whatever is typed or scanned: tag, serial, label or id. It belongs to the booking that has it now, or to the next one if
+     * it is free until then; else it is booked as a loan until the given moment.
+     *
+     * @param by who takes it; null for who booked it
+     * @param until needed where no booking has it; null otherwise
+     */
+    Booking takeOut(String scanned, String by, Instant until);
+
+    /** A unit is back in its place; what is left of its booking is free again. */
+    Booking bringBack(String scanned);
+
+    /** Every unit as it is within this transaction, in the order of their labels. */
+    List<Unit> units();
+
+    /** A booking as it is within this transaction. */
+    Booking booking(String id);
+}
