@@ -1,7 +1,6 @@
 package pairwright.advice;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -22,6 +21,7 @@ import pairwright.rules.RuleBase;
 /** Answers questions. Safe to share between threads; every call uses one catalogue and one rule base throughout. */
 public final class Advisor {
     private final Supplier<Knowledge> knowledge;
+    private final AtHand atHand;
 
     /**
      * An advisor on what is known at the moment of each question.
@@ -29,7 +29,17 @@ public final class Advisor {
      * @param knowledge asked once per question
      */
     public Advisor(Supplier<Knowledge> knowledge) {
+        this(knowledge, AtHand.EVERYTHING);
+    }
+
+    /**
+     * The same with the microphones of a locker.
+     *
+     * @param atHand asked once per question that does not want the whole catalogue
+     */
+    public Advisor(Supplier<Knowledge> knowledge, AtHand atHand) {
         this.knowledge = knowledge;
+        this.atHand = atHand;
     }
 
     /**
@@ -42,30 +52,32 @@ public final class Advisor {
         return Knowledge.answered(knowledge, now -> ask(request, now));
     }
 
-    private static Answer ask(Request request, Knowledge now) {
+    private Answer ask(Request request, Knowledge now) {
         Meaning meaning = Questions.of(request, now.catalogue(), now.reader());
         Question question = meaning.question();
         if (question.source() == null) {
-            return answer(now, meaning, null, List.of(), null, List.of(), List.of());
+            return answer(now, meaning, null, List.of(), null, List.of(), List.of(), null);
         }
-        Scene scene = Scene.of(question, now.catalogue());
+        Scene scene = Scene.of(question, now.catalogue(), Supply.of(atHand, question, now.catalogue()));
         Verdict verdict = judge(scene, now.rules());
         List<Candidate> chosen = Choice.of(verdict.candidates(), question.options());
         Draws draws = request.draws() == null || request.draws() == 0 || chosen.isEmpty() ? null
                 : Draws.of(scene, now.rules(), verdict.candidates(), chosen, request.draws());
         List<Option> options = verdict.explained(now.rules(), chosen, draws);
         return answer(now, meaning, scene, options, draws == null ? null : draws.sureness(), RuledOutList.of(scene, verdict.judged(), now.rules()),
-                options.isEmpty() ? instead(question, now) : List.of());
+                options.isEmpty() ? WaysOut.of(scene, now) : List.of(), OutList.of(scene, now.rules(), verdict.judged(), verdict.candidates()));
     }
 
     private static Answer answer(Knowledge now, Meaning meaning, Scene scene, List<Option> options, Sureness sureness,
-            List<RuledOut> ruledOut, List<Answer.Instead> instead) {
+            List<RuledOut> ruledOut, List<Answer.Instead> instead, List<Answer.Missed> out) {
         return new Answer(
                 asked(meaning, scene),
                 options,
                 sureness,
                 ruledOut,
                 instead,
+                scene == null ? null : scene.supply().stocked(),
+                out,
                 now.rules().version(),
                 now.catalogue().version());
     }
@@ -100,8 +112,9 @@ public final class Advisor {
     static Verdict judge(Scene scene, RuleBase rules, List<Placed> placed) {
         List<Judged> judged = judged(scene, rules, placed);
         List<Candidate> candidates = new ArrayList<>();
-        judged.stream().filter(one -> !one.ruledOut() && Placements.standsAlone(one.placed())).map(Candidate::of).forEach(candidates::add);
-        candidates.addAll(pairs(scene, rules, judged));
+        Rack atHand = scene.supply().atHand();
+        judged.stream().filter(one -> !one.ruledOut() && Placements.standsAlone(one.placed()) && atHand.alone(one.placed().mic())).map(Candidate::of).forEach(candidates::add);
+        candidates.addAll(pairs(scene, rules, Pairs.of(scene, judged)));
         candidates.sort(Candidate.bestFirst());
         return new Verdict(scene, judged, candidates);
     }
@@ -124,8 +137,22 @@ public final class Advisor {
         return judged;
     }
 
-    private static List<Candidate> pairs(Scene scene, RuleBase rules, List<Judged> judged) {
-        List<Pairs.Pair> pairs = Pairs.of(scene, judged);
+    /** What the locker owns and cannot give, best first. */
+    static List<Candidate> wanting(Scene scene, RuleBase rules, List<Judged> judged) {
+        Supply supply = scene.supply();
+        if (!supply.missesSomething()) {
+            return List.of();
+        }
+        List<Candidate> candidates = new ArrayList<>();
+        judged.stream().filter(one -> !one.ruledOut() && Placements.standsAlone(one.placed()) && !supply.atHand().alone(one.placed().mic())
+                && supply.owned().alone(one.placed().mic())).map(Candidate::of).forEach(candidates::add);
+        candidates.addAll(pairs(scene, rules, Pairs.of(scene, judged, supply.owned()).stream()
+                .filter(pair -> !supply.atHand().serves(pair.paired())).toList()));
+        candidates.sort(Candidate.bestFirst());
+        return candidates;
+    }
+
+    private static List<Candidate> pairs(Scene scene, RuleBase rules, List<Pairs.Pair> pairs) {
         if (pairs.isEmpty()) {
             return List.of();
         }
@@ -142,27 +169,7 @@ public final class Advisor {
                 .toList();
     }
 
-    /** Which limit stands in the way: the question is asked again with each limit lifted alone. */
-    private static List<Answer.Instead> instead(Question question, Knowledge now) {
-        List<Answer.Instead> ways = new ArrayList<>();
-        List<Limit> set = Arrays.stream(Limit.values()).filter(limit -> limit.isSet(question.limits())).toList();
-        for (Limit limit : set) {
-            Scene scene = Scene.of(question(question, limit.lifted(question.limits())), now.catalogue());
-            List<Option> options = judge(scene, now.rules()).options(now.rules(), 1);
-            if (!options.isEmpty()) {
-                ways.add(new Answer.Instead(limit.pointer(question.limits()), limit.says(question.limits()) + " stands in the way. Without it: "
-                        + Explainer.oneLine(options.get(0)) + "."));
-            }
-        }
-        if (ways.isEmpty() && set.size() > 1) {
-            ways.add(new Answer.Instead("/limits", "No single limit is to blame: lift two or more of them."));
-        }
-        return List.copyOf(ways);
-    }
-
     static Question question(Question question, Limits limits) {
-        return new Question(question.words(), question.source(), question.ways(), question.dynamics(), question.room(),
-                question.character(), limits, question.neighbours(), question.circumstances(), question.techniques(), question.options(),
-                question.from(), question.until(), question.wishes());
+        return question.altered(question.ways(), question.room(), question.character(), limits, question.neighbours(), question.circumstances());
     }
 }

@@ -1,11 +1,14 @@
 package pairwright.advice;
 
+import java.time.Duration;
 import java.time.OffsetDateTime;
 import pairwright.model.Stock;
 
 /** Says what microphones are at hand for a time. */
 @FunctionalInterface
 public interface AtHand {
+    /** How long something is needed where a question does not say. */
+    Duration USUAL_LENGTH = Duration.ofHours(4);
     /** No locker: the whole catalogue is at hand. */
     AtHand EVERYTHING = (from, until) -> null;
 
@@ -13,7 +16,7 @@ public interface AtHand {
      * The stock for a time.
      *
      * @param from first moment; null for now
-     * @param until first moment after it; null for the usual length from then on
+     * @param until first moment after it; null for {@link #USUAL_LENGTH} from then on
      * @return null where there is no locker, or nothing in it
      */
     Stock at(OffsetDateTime from, OffsetDateTime until);

@@ -158,7 +158,8 @@ final class Doubts {
     /** One draw: the scene, and what differs of types and places. */
     private final class Drawn {
         private final Scene scene;
-        private final Map<String, MicType> units = new HashMap<>();
+        private final Map<MicType, MicType> units = new IdentityHashMap<>();
+        private final Map<String, double[]> types = new HashMap<>();
         private final Map<String, Position> places = new HashMap<>();
 
         Drawn(double[] values) {
@@ -166,7 +167,6 @@ final class Doubts {
             double brighterDb = 0;
             double ringing = 1;
             double[] neighboursDb = new double[Doubts.this.scene.beside().size()];
-            Map<String, double[]> types = new HashMap<>();
             for (int i = 0; i < values.length; i++) {
                 Unknown unknown = unknowns.get(i);
                 switch (unknown.kind()) {
@@ -183,7 +183,6 @@ final class Doubts {
                 }
             }
             this.scene = Doubts.this.scene.drawn(louderDb, brighterDb, ringing, neighboursDb);
-            types.forEach((id, of) -> units.put(id, unit(mics.get(id), of)));
         }
 
         private static MicType unit(MicType mic, double[] values) {
@@ -203,7 +202,7 @@ final class Doubts {
         }
 
         MicType mic(MicType mic) {
-            return units.get(mic.id());
+            return units.computeIfAbsent(mic, type -> unit(type, types.get(type.id())));
         }
 
         Position position(Position position) {

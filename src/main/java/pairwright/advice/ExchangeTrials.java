@@ -43,7 +43,7 @@ final class ExchangeTrials {
             if (!other.captures() || other.id().equals(one.mic().id()) || !Placements.within(rig.scene().question().limits(), other)
                     || other.channels() + others > rig.scene().setting().channels() || !Placements.fits(other, one.position())
                     || !remedy.micFamilies().isEmpty() && !remedy.micFamilies().contains(other.family())
-                    || !rig.single() && (other.channels() > 1 || !rig.takes(mic, other))) {
+                    || !rig.single() && (other.channels() > 1 || !rig.takes(mic, other)) || !rig.hasUnits(mic, other)) {
                 continue;
             }
             for (PatternData pattern : other.patterns()) {

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import pairwright.model.Caution;
+import pairwright.model.Given;
 import pairwright.model.Naming;
 import pairwright.model.Option;
 import pairwright.model.Placement;
@@ -70,10 +71,11 @@ final class Explainer {
         cautions.sort(Comparator.<Caution>comparingInt(caution -> -caution.severity().ordinal())
                 .thenComparing(Caution::rule).thenComparingInt(Caution::mic));
         Technique technique = pair ? candidate.pair().technique() : null;
+        List<List<Given>> units = scene.supply().given(candidate);
         List<Placement> mics = new ArrayList<>();
-        mics.add(placement(candidate.first().placed(), false));
+        mics.add(placement(candidate.first().placed(), false, units == null ? null : units.get(0)));
         if (pair) {
-            mics.add(placement(candidate.second().placed(), candidate.pair().secondInverted()));
+            mics.add(placement(candidate.second().placed(), candidate.pair().secondInverted(), units == null ? null : units.get(1)));
         }
         return new Option(
                 rank,
@@ -135,7 +137,7 @@ final class Explainer {
         return single;
     }
 
-    Placement placement(Placed placed, boolean inverted) {
+    private Placement placement(Placed placed, boolean inverted, List<Given> units) {
         return new Placement(
                 placed.mic().id(),
                 placed.mic().name(),
@@ -163,7 +165,8 @@ final class Explainer {
                 placed.padDb(),
                 inverted,
                 placed.mic().channels(),
-                null,
+                scene.supply().free(placed.mic()),
+                units,
                 placed.predicted(),
                 bleed == null || placed.predicted().separationDb() == null ? List.of()
                         : bleed.heard(Placements.pattern(placed), placed.aimDegrees(), placed.predicted().typicalDbSpl()));

@@ -12,6 +12,7 @@ import pairwright.model.MovesRequest;
 /** Finds what to move when something is heard that is not wanted, and computes what each move does. Safe to share between threads. */
 public final class MoveFinder {
     private final Supplier<Knowledge> knowledge;
+    private final AtHand atHand;
 
     /**
      * A finder on what is known at the moment of each request.
@@ -19,7 +20,13 @@ public final class MoveFinder {
      * @param knowledge asked once per request
      */
     public MoveFinder(Supplier<Knowledge> knowledge) {
+        this(knowledge, AtHand.EVERYTHING);
+    }
+
+    /** The same with the microphones of a locker. */
+    public MoveFinder(Supplier<Knowledge> knowledge, AtHand atHand) {
         this.knowledge = knowledge;
+        this.atHand = atHand;
     }
 
     /**
@@ -31,7 +38,7 @@ public final class MoveFinder {
         return Knowledge.answered(knowledge, now -> find(request, now));
     }
 
-    private static Moves find(MovesRequest request, Knowledge now) {
+    private Moves find(MovesRequest request, Knowledge now) {
         List<Fault> faults = new ArrayList<>();
         Meaning meaning = Nested.question(request.question(), now, faults);
         Standing standing = Standing.of(request.option(), meaning, now, faults);
@@ -39,6 +46,6 @@ public final class MoveFinder {
         if (!faults.isEmpty()) {
             throw new UnusableQuestion(faults);
         }
-        return new MovesCase(now, meaning, standing, complaint).answer();
+        return new MovesCase(now, meaning, Supply.of(atHand, meaning.question(), now.catalogue()), standing, complaint).answer();
     }
 }

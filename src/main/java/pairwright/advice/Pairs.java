@@ -37,13 +37,15 @@ final class Pairs {
     private static final double LEAST_SHARE = 0.4;
 
     private final Scene scene;
+    private final Rack rack;
     private final Map<String, List<Judged>> byPosition = new TreeMap<>();
     private final Map<Angled, OptionalDouble> recordingDegrees = new HashMap<>();
 
-    private Pairs(Scene scene, List<Judged> judged) {
+    private Pairs(Scene scene, List<Judged> judged, Rack rack) {
         this.scene = scene;
+        this.rack = rack;
         for (Judged one : judged) {
-            if (!one.ruledOut() && one.placed().mic().channels() == 1) {
+            if (!one.ruledOut() && one.placed().mic().channels() == 1 && rack.useful(one.placed().mic())) {
                 byPosition.computeIfAbsent(one.placed().position().id(), id -> new ArrayList<>()).add(one);
             }
         }
@@ -57,10 +59,15 @@ final class Pairs {
 
     /** The pairs worth judging, in a stable order. */
     static List<Pair> of(Scene scene, List<Judged> judged) {
+        return of(scene, judged, scene.supply().atHand());
+    }
+
+    /** Those of them that can be made of some units. */
+    static List<Pair> of(Scene scene, List<Judged> judged, Rack rack) {
         if (scene.setting().channels() < 2) {
             return List.of();
         }
-        Pairs pairs = new Pairs(scene, judged);
+        Pairs pairs = new Pairs(scene, judged, rack);
         List<Pair> found = new ArrayList<>();
         for (PairRecipe recipe : scene.setting().source().pairs()) {
             Technique technique = scene.catalogue().techniques().get(recipe.technique());
@@ -74,7 +81,7 @@ final class Pairs {
 
     /** Nothing to choose from: for pairs that are put together one by one. */
     static Pairs none(Scene scene) {
-        return new Pairs(scene, List.of());
+        return new Pairs(scene, List.of(), scene.supply().atHand());
     }
 
     /** Any two as a recipe has them, whether or not they would have been tried. */
@@ -86,16 +93,16 @@ final class Pairs {
         boolean onePlace = recipe.first().position().equals(recipe.second().position());
         for (Judged first : best(recipe.first(), technique, technique.firstPatterns())) {
             if (technique.sameType() && onePlace) {
-                if (named(recipe.second(), first.placed().mic())) {
+                if (named(recipe.second(), first.placed().mic()) && rack.both(first.placed().mic(), first.placed().mic())) {
                     found.add(new Pair(first, first, paired(recipe, technique, first.placed(), first.placed())));
                 }
                 continue;
             }
             List<String> types = new ArrayList<>();
             for (Judged second : at(recipe.second(), technique, technique.secondPatterns(), technique.arrangement() == Arrangement.MID_SIDE)) {
-                if (types.size() < TYPES_TRIED && first != second && !types.contains(second.placed().mic().id())
+                if (types.size() < typesTried() && first != second && !types.contains(rack.kind(second.placed().mic()))
                         && belong(technique, first.placed(), second.placed())) {
-                    types.add(second.placed().mic().id());
+                    types.add(rack.kind(second.placed().mic()));
                     found.add(new Pair(first, second, paired(recipe, technique, first.placed(), second.placed())));
                 }
             }
@@ -108,9 +115,9 @@ final class Pairs {
         List<String> types = new ArrayList<>();
         List<String> shown = new ArrayList<>();
         for (Judged one : at(part, technique, patterns, false)) {
-            String type = one.placed().mic().id();
+            String type = rack.kind(one.placed().mic());
             String kind = technique.stereo() ? type + " " + one.placed().distanceM() : type;
-            if (shown.contains(kind) || types.size() == TYPES_TRIED && !types.contains(type)) {
+            if (shown.contains(kind) || types.size() == typesTried() && !types.contains(type)) {
                 continue;
             }
             shown.add(kind);
@@ -131,11 +138,19 @@ final class Pairs {
                 .toList();
     }
 
+    /** Of a locker all are tried: which pairs there are must not depend on what else is free. */
+    private int typesTried() {
+        return rack.everything() ? TYPES_TRIED : Integer.MAX_VALUE;
+    }
+
     private static boolean named(PairRecipe.Part part, MicType mic) {
         return part.micTypes().isEmpty() || part.micTypes().contains(mic.id());
     }
 
-    private static boolean belong(Technique technique, Placed first, Placed second) {
+    private boolean belong(Technique technique, Placed first, Placed second) {
+        if (!rack.both(first.mic(), second.mic())) {
+            return false;
+        }
         if (technique.sameType() && !(first.mic().id().equals(second.mic().id()) && first.pattern() == second.pattern())) {
             return false;
         }
@@ -157,14 +172,16 @@ final class Pairs {
         int secondPlace = recipe.second().micTypes().indexOf(second.mic().id());
         boolean known = !recipe.seldom() && firstPlace >= 0 && secondPlace >= 0 && !Placements.habitsOfItsOwn(scene);
         double knownShare = known ? Math.max(LEAST_SHARE, 1 - SHARE_PER_PLACE * (firstPlace + secondPlace)) : 0;
+        boolean alike = !rack.everything() && technique.stereo() && first.mic().id().equals(second.mic().id()) && rack.both(first.mic(), second.mic());
         boolean opposite = first.position().opposite() != second.position().opposite();
         return new Paired(first, second, technique, known, knownShare, scene.question().techniques().contains(technique.id()), recipe.why(), technique.invertSecond() || opposite,
+                alike, alike && rack.matched(first.mic().id()),
                 together(scene, technique, first, second, recordingAngle(technique, first)));
     }
 
     /** What the same pair does with its placements predicted anew. */
     static Paired again(Scene scene, Paired old, Placed first, Placed second) {
-        return new Paired(first, second, old.technique(), old.known(), old.knownShare(), old.asked(), old.why(), old.secondInverted(),
+        return new Paired(first, second, old.technique(), old.known(), old.knownShare(), old.asked(), old.why(), old.secondInverted(), old.unitsKnown(), old.matchedPair(),
                 together(scene, old.technique(), first, second, old.together().recordingAngleDegrees()));
     }
 

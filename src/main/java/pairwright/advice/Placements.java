@@ -91,7 +91,7 @@ final class Placements {
                 : habit.onlyWays().stream().anyMatch(ways::contains)).toList();
     }
 
-    /** All of them, within the limits of the question, in a stable order; their index is their place in the list. */
+    /** All of them, within the limits of the question and of what there is, in a stable order; their index is their place in the list. */
     static List<Placed> of(Scene scene) {
         return of(scene, (mic, position) -> true);
     }
@@ -101,7 +101,7 @@ final class Placements {
         Placements placements = new Placements(scene, worth);
         for (MicType mic : scene.catalogue().mics().values()) {
             if (mic.captures() && within(scene.question().limits(), mic) && mic.channels() <= scene.setting().channels()) {
-                placements.list(mic);
+                scene.supply().kinds(mic).forEach(placements::list);
             }
         }
         return placements.placed;

@@ -92,6 +92,7 @@ final class Questions {
                 request.options() == null ? Usual.OPTIONS : request.options(),
                 request.from(),
                 request.until(),
+                request.locker(),
                 chosen(request.wishes(), said.wishes()),
                 request.lifted());
         List<String> notUnderstood = new ArrayList<>(meaning.notUnderstood());

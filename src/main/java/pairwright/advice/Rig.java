@@ -60,6 +60,12 @@ final class Rig {
         return part.micTypes().isEmpty() || part.micTypes().contains(other.id());
     }
 
+    /** Whether there are units to put this type in the place of one microphone; of a pair of one type both change. */
+    boolean hasUnits(int mic, MicType other) {
+        Rack atHand = scene().supply().atHand();
+        return atHand.everything() || atHand.count(other.id()) >= (!single() && (technique().sameType() || other(mic).mic().id().equals(other.id())) ? 2 : 1);
+    }
+
     /** All of them moved alike. */
     Trial all(Remedy remedy, int mic, UnaryOperator<Standing.Mic> move) {
         return bench.trial(remedy, mic, standing.mics().stream().map(move).toList());

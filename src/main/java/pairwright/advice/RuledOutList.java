@@ -25,14 +25,15 @@ final class RuledOutList {
         List<RuledOut> list = new ArrayList<>();
         for (Habit habit : Placements.habits(scene)) {
             MicType mic = scene.catalogue().mics().get(habit.micType());
-            if (habit.rank() == HabitRank.FIRST && list.size() < MOST / 2 && list.stream().noneMatch(one -> one.micType().equals(mic.id()))
+            if (habit.rank() == HabitRank.FIRST && scene.supply().atHand().has(mic.id()) && list.size() < MOST / 2 && list.stream().noneMatch(one -> one.micType().equals(mic.id()))
                     && !(Placements.within(scene.question().limits(), mic) && mic.channels() <= scene.setting().channels())) {
                 list.add(new RuledOut(mic.id(), mic.patterns().get(0).pattern(), habit.positions().isEmpty() ? null : habit.positions().get(0),
                         LIMIT, "A usual first choice here, left out by the limits of the question.", List.of()));
             }
         }
         Set<String> standing = judged.stream().filter(one -> !one.ruledOut()).map(Judged::place).collect(Collectors.toSet());
-        List<Judged> out = judged.stream().filter(one -> one.ruledOut() && !standing.contains(one.place()))
+        List<Judged> out = judged.stream().filter(one -> one.ruledOut() && !standing.contains(one.place())
+                        && scene.supply().atHand().useful(one.placed().mic()))
                 .sorted(Comparator.comparingInt(RuledOutList::expected)
                         .thenComparing(Comparator.comparingLong(Judged::centipoints).reversed())
                         .thenComparing(one -> one.placed().index())).toList();

@@ -35,6 +35,7 @@ import pairwright.rules.Setting;
  * @param wantedToneDb the colour that is wanted, all zero for natural
  * @param absorptionM2 of the room; null in the open air
  * @param beside the neighbours
+ * @param supply what may be used
  * @param assumed what was not said, in sentences
  */
 record Scene(
@@ -47,6 +48,7 @@ record Scene(
         OctaveCurve wantedToneDb,
         Double absorptionM2,
         List<Beside> beside,
+        Supply supply,
         List<String> assumed) {
 
     /** Power level over the level at one metre all round: 10 lg of the surface of a sphere of that radius. */
@@ -73,7 +75,12 @@ record Scene(
         }
     }
 
+    /** With the whole catalogue at hand. */
     static Scene of(Question question, Catalogue catalogue) {
+        return of(question, catalogue, Supply.EVERYTHING);
+    }
+
+    static Scene of(Question question, Catalogue catalogue, Supply supply) {
         Source source = catalogue.sources().get(question.source());
         List<String> assumed = new ArrayList<>();
         if (question.room() == null) {
@@ -116,6 +123,7 @@ record Scene(
         double aWeightingDb = Weighting.aWeightedOffsetDb(spectrum);
         double typicalDba = acoustic ? typicalDbSpl + aWeightingDb : 0;
 
+        assumed.addAll(supply.assumed());
         Double absorptionM2 = room.outdoors() ? null : Room.absorptionM2(room.volumeM3(), room.reverbTimeS());
         List<Beside> beside = new ArrayList<>();
         for (Neighbour neighbour : question.neighbours()) {
@@ -157,7 +165,7 @@ record Scene(
                         .anyMatch(other -> other.family() == SourceFamily.AMPLIFIERS || other.signal() != Signal.ACOUSTIC),
                 question.wishes());
         return new Scene(question, catalogue, setting, spectrum, aWeightingDb, ToneWeights.of(spectrum),
-                wanted == null ? OctaveCurve.ZERO : wanted.toneDb(), absorptionM2, List.copyOf(beside), List.copyOf(assumed));
+                wanted == null ? OctaveCurve.ZERO : wanted.toneDb(), absorptionM2, List.copyOf(beside), supply, List.copyOf(assumed));
     }
 
     /**
@@ -186,7 +194,7 @@ record Scene(
                 acoustic ? setting.typicalDbSpl() + louderDb + weightingDb : 0,
                 others.stream().mapToDouble(Beside::directDbSpl).max().orElse(0));
         return new Scene(question, catalogue, drawn, spectrum, weightingDb, brighterDb == 0 ? weights : ToneWeights.of(spectrum), wantedToneDb,
-                absorption, others, assumed);
+                absorption, others, supply, assumed);
     }
 
     /** The same for the answer, so that every number a reason uses can be found in it. */

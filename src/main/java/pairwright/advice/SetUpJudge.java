@@ -14,6 +14,7 @@ import pairwright.model.Setup;
 /** Predicts and judges microphones as they stand, whether or not they are what would be advised. Safe to share between threads. */
 public final class SetUpJudge {
     private final Supplier<Knowledge> knowledge;
+    private final AtHand atHand;
 
     /**
      * A judge on what is known at the moment of each request.
@@ -21,7 +22,13 @@ public final class SetUpJudge {
      * @param knowledge asked once per request
      */
     public SetUpJudge(Supplier<Knowledge> knowledge) {
+        this(knowledge, AtHand.EVERYTHING);
+    }
+
+    /** The same with the microphones of a locker. */
+    public SetUpJudge(Supplier<Knowledge> knowledge, AtHand atHand) {
         this.knowledge = knowledge;
+        this.atHand = atHand;
     }
 
     /**
@@ -45,14 +52,14 @@ public final class SetUpJudge {
         return Knowledge.answered(knowledge, now -> judge(request, setup, now));
     }
 
-    private static Judgement judge(Request request, Setup setup, Knowledge now) {
+    private Judgement judge(Request request, Setup setup, Knowledge now) {
         List<Fault> faults = new ArrayList<>();
         Meaning meaning = Nested.question(request, now, faults);
         Standing standing = Standing.of(setup, meaning, now, faults);
         if (!faults.isEmpty()) {
             throw new UnusableQuestion(faults);
         }
-        Scene scene = Scene.of(meaning.question(), now.catalogue());
+        Scene scene = Scene.of(meaning.question(), now.catalogue(), Supply.of(atHand, meaning.question(), now.catalogue()));
         Candidate candidate = new Bench(now, standing, scene).trial(null, 0, standing.mics()).candidate();
         Option option = new Explainer(scene, now.rules(), List.of(candidate)).option(1, candidate, null);
         return new Judgement(Advisor.asked(meaning, scene), option, ruledOut(candidate, scene, now));

@@ -20,6 +20,7 @@ import pairwright.model.Option;
 import pairwright.model.Position;
 import pairwright.model.PowerNeed;
 import pairwright.model.RuledOut;
+import pairwright.model.Stock;
 import pairwright.model.WhyNot;
 import pairwright.rules.Finding;
 import pairwright.rules.Placed;
@@ -46,7 +47,8 @@ final class WhyNotCase {
         this.wanted = wanted;
         this.verdict = Advisor.judge(scene, now.rules());
         findLimits();
-        boolean listed = Placements.within(scene.question().limits(), wanted.mic()) && wanted.mic().channels() <= scene.setting().channels();
+        boolean listed = Placements.within(scene.question().limits(), wanted.mic()) && wanted.mic().channels() <= scene.setting().channels()
+                && scene.supply().atHand().has(wanted.mic().id());
         this.own = listed
                 ? verdict.judged().stream().filter(one -> one.placed().mic().id().equals(wanted.mic().id())).toList()
                 : Advisor.judged(scene, now.rules(), Placements.of(scene, wanted.mic()));
@@ -124,6 +126,11 @@ final class WhyNotCase {
     }
 
     private void findLimits() {
+        Supply supply = scene.supply();
+        if (!supply.atHand().has(wanted.mic().id())) {
+            List<Stock.Held> taken = supply.taken(wanted.mic().id());
+            limits.add(new Answer.Instead(Nested.AT + WaysOut.LOCKER, taken.isEmpty() ? "The locker has none." : OutWords.says(taken)));
+        }
         Limits set = scene.question().limits();
         for (Limit limit : Limit.values()) {
             boolean stops = switch (limit) {

@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
+import pairwright.model.FromLocker;
 import pairwright.model.Limits;
 import pairwright.model.MicType;
 import pairwright.model.Naming;
@@ -198,6 +199,7 @@ final class WhyNotChanges {
                         "Without " + Naming.small(limit.says(set)));
             }
         }
+        locker();
         if (wanted.mic().channels() > scene.setting().channels()) {
             channels(wanted.mic().channels());
         }
@@ -205,6 +207,17 @@ final class WhyNotChanges {
             if (channels != scene.setting().channels() && wanted.mic().channels() <= channels) {
                 channels(channels);
             }
+        }
+    }
+
+    /** What is out taken as if it were in, and what the locker has not as if it had. */
+    private void locker() {
+        Supply supply = scene.supply();
+        String type = wanted.mic().id();
+        if (!supply.atHand().has(type)) {
+            FromLocker other = supply.owned().has(type) ? FromLocker.OWNED : FromLocker.ANY;
+            ask(WhyNot.Alters.LIMIT, WaysOut.LOCKER, other.id(), 20, Scene.of(question, now.catalogue(), supply.as(other)),
+                    other == FromLocker.OWNED ? "With all that the locker owns" : "With the whole catalogue");
         }
     }
 
@@ -297,13 +310,15 @@ final class WhyNotChanges {
 
     private static Question with(Question old, List<String> ways, String room, List<String> character, List<Neighbour> neighbours,
             List<String> circumstances) {
-        return new Question(old.words(), old.source(), List.copyOf(ways), old.dynamics(), room, List.copyOf(character), old.limits(),
-                List.copyOf(neighbours), circumstances, old.techniques(), old.options(), old.from(), old.until(), old.wishes());
+        return old.altered(List.copyOf(ways), room, List.copyOf(character), old.limits(), List.copyOf(neighbours), circumstances);
     }
 
     private void ask(WhyNot.Alters alters, String at, String to, double size, Question changed, String words) {
+        ask(alters, at, to, size, Scene.of(changed, now.catalogue(), scene.supply()), words);
+    }
+
+    private void ask(WhyNot.Alters alters, String at, String to, double size, Scene other, String words) {
         tried++;
-        Scene other = Scene.of(changed, now.catalogue());
         if (shortCut.cannotHelp(other, now.rules(), stood(), wasShown ? 1 : SHOWN)) {
             return;
         }

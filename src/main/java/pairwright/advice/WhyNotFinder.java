@@ -13,6 +13,7 @@ import pairwright.model.WhyNotRequest;
 /** Says why a type is not the first answer, and finds by asking what would make it so. Safe to share between threads. */
 public final class WhyNotFinder {
     private final Supplier<Knowledge> knowledge;
+    private final AtHand atHand;
 
     /**
      * A finder on what is known at the moment of each request.
@@ -20,7 +21,13 @@ public final class WhyNotFinder {
      * @param knowledge asked once per request
      */
     public WhyNotFinder(Supplier<Knowledge> knowledge) {
+        this(knowledge, AtHand.EVERYTHING);
+    }
+
+    /** The same with the microphones of a locker. */
+    public WhyNotFinder(Supplier<Knowledge> knowledge, AtHand atHand) {
         this.knowledge = knowledge;
+        this.atHand = atHand;
     }
 
     /**
@@ -32,7 +39,7 @@ public final class WhyNotFinder {
         return Knowledge.answered(knowledge, now -> find(request, now));
     }
 
-    private static WhyNot find(WhyNotRequest request, Knowledge now) {
+    private WhyNot find(WhyNotRequest request, Knowledge now) {
         List<Fault> faults = new ArrayList<>();
         Meaning meaning = Nested.question(request.question(), now, faults);
         MicType mic = Nested.mic(request.micType(), "/micType", now, faults);
@@ -44,6 +51,7 @@ public final class WhyNotFinder {
             throw new UnusableQuestion(faults);
         }
         Wanted wanted = new Wanted(mic, pattern == null ? null : pattern.pattern(), request.position());
-        return new WhyNotCase(now, meaning, Scene.of(meaning.question(), now.catalogue()), wanted).answer();
+        Supply supply = Supply.of(atHand, meaning.question(), now.catalogue());
+        return new WhyNotCase(now, meaning, Scene.of(meaning.question(), now.catalogue(), supply), wanted).answer();
     }
 }

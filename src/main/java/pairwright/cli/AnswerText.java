@@ -1,5 +1,6 @@
 package pairwright.cli;
 
+import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -10,6 +11,7 @@ import pairwright.model.Answer;
 import pairwright.model.Arrangement;
 import pairwright.model.Catalogue;
 import pairwright.model.Caution;
+import pairwright.model.Given;
 import pairwright.model.Heard;
 import pairwright.model.Naming;
 import pairwright.model.Option;
@@ -28,6 +30,7 @@ final class AnswerText {
     static final int WIDTH = 80;
     /** Reasons of fewer points are summed up in one line, so that the column still adds up to the score. */
     private static final double SMALL_POINTS = 1;
+    private static final DateTimeFormatter MOMENT = DateTimeFormatter.ofPattern("EEE d MMM yyyy, HH:mm", Locale.ENGLISH);
     private static final Pattern COMMANDS = Pattern.compile("[\\p{Cc}\\p{Cf}]+");
 
     private final Answer answer;
@@ -50,6 +53,7 @@ final class AnswerText {
         if (answer.options().isEmpty()) {
             nothing();
         }
+        out();
         ruledOut();
         return text.toString();
     }
@@ -129,6 +133,9 @@ final class AnswerText {
         String indent = " ".repeat(option.mics().size() > 1 ? 10 : 3);
         String named = option.mics().size() > 1 ? mic.name() + ", " : "";
         wrap(lead, indent, named + words.line(option, index) + ".");
+        if (mic.units() != null) {
+            mic.units().forEach(unit -> wrap(indent, indent, unit(unit)));
+        }
         String expected = expected(mic.predicted());
         if (!expected.isEmpty()) {
             text.append(colour.faint);
@@ -241,6 +248,21 @@ final class AnswerText {
         wrap("", "", "Nothing fits " + Naming.small(catalogue.sources().get(answer.question().meant().source()).name())
                 + " within these limits.");
         answer.instead().forEach(way -> wrap("  ", "  ", way.says()));
+    }
+
+    /** Which unit to take, where it lies, what to know of it, and when it is free again. */
+    private static String unit(Given unit) {
+        String again = unit.out() == null ? "" : unit.freeFrom() == null ? "; it cannot be had then" : "; free again " + MOMENT.format(unit.freeFrom());
+        return "Take " + unit.label() + (unit.storedAt() == null ? "" : ", from " + unit.storedAt()) + again + "."
+                + (unit.note() == null ? "" : " Mind: " + unit.note() + ".");
+    }
+
+    private void out() {
+        if (answer.out() == null || answer.out().isEmpty()) {
+            return;
+        }
+        text.append("\nBetter, but out\n");
+        answer.out().forEach(missed -> wrap("   ", "   ", missed.says()));
     }
 
     private void ruledOut() {

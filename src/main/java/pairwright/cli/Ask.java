@@ -1,18 +1,22 @@
 package pairwright.cli;
 
 import java.io.PrintWriter;
+import java.time.Clock;
 import java.util.Arrays;
 import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import pairwright.advice.Advisor;
+import pairwright.advice.AtHand;
 import pairwright.advice.KnowledgeStore;
 import pairwright.advice.MoveFinder;
 import pairwright.advice.UnusableQuestion;
 import pairwright.advice.WhyNotFinder;
 import pairwright.catalogue.Json;
+import pairwright.http.LockerAtHand;
 import pairwright.model.Answer;
 import pairwright.model.Catalogue;
+import pairwright.model.FromLocker;
 import pairwright.model.Moves;
 import pairwright.model.MovesRequest;
 import pairwright.model.Pattern;
@@ -64,6 +68,15 @@ final class Ask implements Callable<Integer> {
     @Option(names = "--option", paramLabel = "N", description = "With --heard: which option stands there. Usually 1.")
     private Integer option;
 
+    @Option(names = "--locker", paramLabel = "WORD", description = "With a locker: free for what can be had then, owned for all there is, any for every type. Usually free.")
+    private FromLocker fromLocker;
+
+    @Mixin
+    private Times times;
+
+    @Mixin
+    private LockerAt at;
+
     @Mixin
     private House house;
 
@@ -80,7 +93,7 @@ final class Ask implements Callable<Integer> {
         Object answer;
         try {
             onlyTogether();
-            answer = answer(knowledge);
+            answer = at.named() ? withLocker(knowledge) : answer(knowledge, AtHand.EVERYTHING);
         } catch (UnusableQuestion unusable) {
             unusable.faults().forEach(fault -> err.println("pairwright: " + fault.says()));
             return Main.UNUSABLE;
@@ -106,17 +119,33 @@ final class Ask implements Callable<Integer> {
         if (whyNot == null && (pattern != null || position != null)) {
             throw new ParameterException(spec.commandLine(), "--pattern and --position go with --why-not. Add it, or leave them out");
         }
+        if (!at.named() && (fromLocker != null || times.said())) {
+            throw new ParameterException(spec.commandLine(), "--locker, --from and --until need a locker. Name one with --data or --database, or leave them out");
+        }
+        if (times.start() != null && times.end() != null) {
+            times.span(AtHand.USUAL_LENGTH); // says where the end is not after the start
+        }
         if (heard == null && option != null) {
             throw new ParameterException(spec.commandLine(), "--option goes with --heard. Add it, or leave it out");
         }
     }
 
-    private Object answer(KnowledgeStore knowledge) {
-        Request request = new Request(String.join(" ", words), null, null, null, null, null, null, null, null, null, options, null, null, whyNot == null && heard == null ? draws : 0);
+    private Object withLocker(KnowledgeStore knowledge) {
+        Object[] answer = new Object[1];
+        at.with(locker -> {
+            answer[0] = answer(knowledge, new LockerAtHand(locker, Clock.systemDefaultZone()));
+            return 0;
+        });
+        return answer[0];
+    }
+
+    private Object answer(KnowledgeStore knowledge, AtHand atHand) {
+        Request request = new Request(String.join(" ", words), null, null, null, null, null, null, null, null, null, options, null, null, whyNot == null && heard == null ? draws : 0)
+                .at(times.start(), times.end(), fromLocker);
         if (whyNot != null) {
-            return new WhyNotFinder(knowledge::current).find(new WhyNotRequest(request, whyNot, pattern(), position));
+            return new WhyNotFinder(knowledge::current, atHand).find(new WhyNotRequest(request, whyNot, pattern(), position));
         }
-        Answer answer = new Advisor(knowledge::current).ask(request);
+        Answer answer = new Advisor(knowledge::current, atHand).ask(request);
         if (heard == null) {
             return answer;
         }
@@ -125,7 +154,7 @@ final class Ask implements Callable<Integer> {
             throw new ParameterException(spec.commandLine(), "There is no option " + number + ". There are " + answer.options().size());
         }
         Setup setup = answer.options().isEmpty() ? null : Setup.of(answer.options().get(number - 1));
-        return new MoveFinder(knowledge::current).find(new MovesRequest(request, setup, heard));
+        return new MoveFinder(knowledge::current, atHand).find(new MovesRequest(request, setup, heard));
     }
 
     private Pattern pattern() {

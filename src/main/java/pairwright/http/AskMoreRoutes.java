@@ -3,6 +3,7 @@ package pairwright.http;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import pairwright.advice.AtHand;
 import pairwright.advice.KnowledgeStore;
 import pairwright.advice.MoveFinder;
 import pairwright.advice.WhyNotFinder;
@@ -14,11 +15,11 @@ final class AskMoreRoutes {
     private final WhyNotFinder whyNot;
     private final MoveFinder moves;
 
-    AskMoreRoutes(KnowledgeStore knowledge, ObjectMapper json, int bodyMs) {
+    AskMoreRoutes(KnowledgeStore knowledge, AtHand atHand, ObjectMapper json, int bodyMs) {
         this.json = json;
         this.bodyMs = bodyMs;
-        this.whyNot = new WhyNotFinder(knowledge::current);
-        this.moves = new MoveFinder(knowledge::current);
+        this.whyNot = new WhyNotFinder(knowledge::current, atHand);
+        this.moves = new MoveFinder(knowledge::current, atHand);
     }
 
     void add(RoutesConfig routes) {

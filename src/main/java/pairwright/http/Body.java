@@ -10,17 +10,33 @@ import java.io.InputStream;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import pairwright.catalogue.Shown;
 
-/** Takes in the body of a request: JSON, of a size, within a time, and in UTF-8. */
+/** Takes in the body of a request: in a form that is read there, of a size, within a time, and in UTF-8. */
 final class Body {
-    private static final int LARGEST_BYTES = 64 * 1024;
-    private static final String TOO_LARGE = "The body is larger than " + LARGEST_BYTES + " bytes. Ask one question at a time";
     private static final String TOO_SLOW = "The body did not arrive in time. Send it in one go";
+
+    /**
+     * What is read at an address.
+     *
+     * @param media the forms
+     * @param largestBytes the size
+     * @param instead what to do with more than that
+     */
+    private record Form(List<String> media, int largestBytes, String instead) {
+        static final Form JSON = new Form(List.of("application/json"), 64 * 1024, "Ask one question at a time");
+        static final Form PATCH = new Form(List.of("application/json", "application/merge-patch+json"), 64 * 1024, "Alter it in steps");
+        static final Form CSV = new Form(List.of("text/csv"), 4 * 1024 * 1024, "Send the table in parts");
+
+        String tooLarge() {
+            return "The body is larger than " + largestBytes + " bytes. " + instead;
+        }
+    }
 
     private Body() {
     }
@@ -32,13 +48,32 @@ final class Body {
      * @throws BadRequest 400, 408, 413 or 415
      */
     static String json(Context context, int mostMs) {
+        return text(context, mostMs, Form.JSON);
+    }
+
+    /** The same of one that says only what differs. */
+    static String patch(Context context, int mostMs) {
+        return text(context, mostMs, Form.PATCH);
+    }
+
+    /** The same of a table. */
+    static String csv(Context context, int mostMs) {
+        return text(context, mostMs, Form.CSV);
+    }
+
+    /** The same of what a page sends. */
+    static String form(Context context, int mostMs, int largestBytes) {
+        return text(context, mostMs, new Form(List.of("application/x-www-form-urlencoded"), largestBytes, "Send less at a time"));
+    }
+
+    private static String text(Context context, int mostMs, Form form) {
         // the header itself, as the parsed content type fails on a charset nobody knows
-        onlyJson(Objects.requireNonNullElse(context.header("Content-Type"), ""), context.header("Content-Encoding"));
-        if (context.req().getContentLengthLong() > LARGEST_BYTES) {
-            throw new BadRequest(Problem.of(413, TOO_LARGE));
+        only(form, Objects.requireNonNullElse(context.header("Content-Type"), ""), context.header("Content-Encoding"));
+        if (context.req().getContentLengthLong() > form.largestBytes()) {
+            throw new BadRequest(Problem.of(413, form.tooLarge()));
         }
         try {
-            return StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes(context.bodyInputStream(), mostMs))).toString();
+            return StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes(context.bodyInputStream(), mostMs, form))).toString();
         } catch (CharacterCodingException notUtf8) {
             throw new BadRequest(Problem.of(400, "The body is not UTF-8. Send it in that encoding"));
         } catch (IOException broken) {
@@ -67,19 +102,19 @@ final class Body {
                     + ", column " + (place == null ? 1 : place.getColumnNr()) + ". Check quotes, commas, brackets and repeated names there"));
         }
         if (!root.isObject()) {
-            throw new BadRequest(Problem.of(400, "The body is " + RequestBody.kind(root) + ", not an object. Send one such as " + example));
+            throw new BadRequest(Problem.of(400, "The body is " + JsonReader.kind(root) + ", not an object. Send one such as " + example));
         }
         return root;
     }
 
-    private static byte[] bytes(InputStream in, int mostMs) throws IOException {
+    private static byte[] bytes(InputStream in, int mostMs, Form form) throws IOException {
         long start = System.nanoTime();
         ByteArrayOutputStream body = new ByteArrayOutputStream();
         byte[] part = new byte[8 * 1024];
         for (int count = in.read(part); count >= 0; count = in.read(part)) {
             body.write(part, 0, count);
-            if (body.size() > LARGEST_BYTES) {
-                throw new BadRequest(Problem.of(413, TOO_LARGE));
+            if (body.size() > form.largestBytes()) {
+                throw new BadRequest(Problem.of(413, form.tooLarge()));
             }
             if (TimeUnit.NANOSECONDS.toMillis(System.nanoTime() - start) > mostMs) {
                 throw new BadRequest(Problem.of(408, TOO_SLOW));
@@ -88,17 +123,17 @@ final class Body {
         return body.toByteArray();
     }
 
-    private static void onlyJson(String type, String encoding) {
+    private static void only(Form form, String type, String encoding) {
         String[] parts = type.toLowerCase(Locale.ROOT).split(";");
         String media = parts.length == 0 ? "" : parts[0].strip();
-        if (!media.equals("application/json")) {
+        if (!form.media().contains(media)) {
             throw new BadRequest(Problem.of(415, "Content-Type is " + (media.isEmpty() ? "missing" : "\"" + Shown.of(media) + "\"")
-                    + ". Send application/json"));
+                    + ". Send " + String.join(" or ", form.media())));
         }
         for (int i = 1; i < parts.length; i++) {
             String parameter = parts[i].replace("\"", "").strip();
             if (parameter.startsWith("charset=") && !parameter.equals("charset=utf-8") && !parameter.equals("charset=utf8")) {
-                throw new BadRequest(Problem.of(415, "\"" + Shown.of(parameter) + "\" is not read here. Send JSON in UTF-8"));
+                throw new BadRequest(Problem.of(415, "\"" + Shown.of(parameter) + "\" is not read here. Send it in UTF-8"));
             }
         }
         if (encoding != null && !encoding.strip().equalsIgnoreCase("identity")) {

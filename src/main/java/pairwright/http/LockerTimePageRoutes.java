@@ -1,16 +1,19 @@
 package pairwright.http;
 
 import io.javalin.config.RoutesConfig;
-import java.util.function.Supplier;
-import pairwright.advice.Knowledge;
-import pairwright.locker.Locker;
-import pairwright.sheet.Html;
+import pairwright.sheet.BookingsPage;
+import pairwright.sheet.MonthPage;
 
 /** The pages of time: bookings, the desk where units go out and come back, the month, coverage. */
 final class LockerTimePageRoutes {
-    LockerTimePageRoutes(Locker locker, Supplier<Knowledge> knowledge, Html html) {
+    private final LockerPageRoutes pages;
+
+    LockerTimePageRoutes(LockerPageRoutes pages) {
+        this.pages = pages;
     }
 
     void add(RoutesConfig routes) {
+        pages.page(routes, "/locker/bookings", BookingsPage::of);
+        pages.page(routes, "/locker/month", MonthPage::of);
     }
 }

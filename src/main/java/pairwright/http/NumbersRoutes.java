@@ -71,6 +71,6 @@ final class NumbersRoutes {
             value.forEach(entry -> entries.add(given(entry, false)));
             return new Given.Many(entries);
         }
-        return new Given.Other(RequestBody.kind(value));
+        return new Given.Other(JsonReader.kind(value));
     }
 }

@@ -16,7 +16,7 @@ final class PageHeaders {
     /** Sends a page, or only that nothing changed, to a browser that has this very page from the last time. */
     static void send(Context context, String page) {
         context.header("Content-Security-Policy", ONLY_OURS);
-        context.header("Referrer-Policy", "no-referrer");
+        context.header("Referrer-Policy", "same-origin"); // with less, a browser would not say that a form comes from here
         context.header("Cross-Origin-Opener-Policy", "same-origin");
         context.res().addHeader("Vary", "Accept-Language"); // a number is written with the sign of the reader's language
         byte[] content = page.getBytes(StandardCharsets.UTF_8);

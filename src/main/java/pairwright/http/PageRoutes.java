@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.regex.Pattern;
+import pairwright.advice.AtHand;
 import pairwright.advice.KnowledgeStore;
 import pairwright.drawing.Reader;
 import pairwright.sheet.Assets;
@@ -21,11 +22,13 @@ final class PageRoutes {
     private static final Pattern CONTROL = Pattern.compile("\\p{Cc}");
 
     private final KnowledgeStore knowledge;
+    private final AtHand atHand;
     private final Assets assets;
     private final Html html;
 
-    PageRoutes(KnowledgeStore knowledge, Assets assets, Html html) {
+    PageRoutes(KnowledgeStore knowledge, AtHand atHand, Assets assets, Html html) {
         this.knowledge = knowledge;
+        this.atHand = atHand;
         this.assets = assets;
         this.html = html;
     }
@@ -34,7 +37,7 @@ final class PageRoutes {
         Routes.get(routes, "/assets/{name}", this::asset);
         page(routes, "/guide", new GuidePage(html)::page);
         new ReadingRoutes(knowledge, html).add(routes);
-        new AskPageRoutes(knowledge::current, html).add(routes);
+        new AskPageRoutes(knowledge::current, atHand, html).add(routes);
         new NumberPageRoutes(html).add(routes);
     }
 

@@ -12,8 +12,10 @@ import pairwright.model.Fault;
  * @param status the HTTP status
  * @param detail what is wrong this time, with the value
  * @param errors every fault, with its place
+ * @param clashes with 409 from the locker, the bookings in the way; else null
+ * @param version with 412, the one that what was to be written has now; else null
  */
-record Problem(String type, String title, int status, String detail, List<Fault> errors) {
+record Problem(String type, String title, int status, String detail, List<Fault> errors, List<LockerView.Booked> clashes, Long version) {
     static final String MEDIA_TYPE = "application/problem+json";
     private static final int MOST_FAULTS = 50;
 
@@ -39,18 +41,35 @@ record Problem(String type, String title, int status, String detail, List<Fault>
     private static Problem of(int status, String detail, List<Fault> errors) {
         String title = switch (status) {
             case 400 -> "The request cannot be used as it is";
+            case 401 -> "Who is asking?";
+            case 403 -> "That is not for everybody";
             case 404 -> "There is no such thing";
             case 405 -> "This address does not take that method";
             case 406 -> "That form of answer is not offered";
             case 408 -> "The request took too long";
+            case 409 -> "It cannot be had";
+            case 412 -> "It was changed meanwhile";
             case 413 -> "The request is too large";
             case 414 -> "The address is too long";
             case 415 -> "The body must be JSON";
+            case 421 -> "This server goes by another name";
+            case 422 -> "Understood, but not possible";
+            case 429 -> "Too many tries";
             case 431 -> "The headers are too large";
             case 503 -> "Not ready just now";
             case 501, 505 -> "That is not done here";
             default -> status >= 500 ? "Something went wrong here" : "The request cannot be taken";
         };
-        return new Problem("/problems/" + status, title, status, detail, errors);
+        return new Problem("/problems/" + status, title, status, detail, errors, null, null);
+    }
+
+    /** The same with the bookings in the way. */
+    Problem with(List<LockerView.Booked> inTheWay) {
+        return new Problem(type, title, status, detail, errors, List.copyOf(inTheWay), version);
+    }
+
+    /** The same with the version that it has now. */
+    Problem with(long now) {
+        return new Problem(type, title, status, detail, errors, clashes, now);
     }
 }

@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.regex.Pattern;
 import pairwright.advice.Advisor;
+import pairwright.advice.AtHand;
 import pairwright.advice.HouseState;
 import pairwright.advice.Knowledge;
 import pairwright.advice.KnowledgeStore;
@@ -34,6 +35,7 @@ final class Routes {
     private final KnowledgeStore knowledge;
     private final ObjectMapper json;
     private final PrometheusMeterRegistry metrics;
+    private final AtHand atHand;
     private final Advisor advisor;
     private final int bodyMs;
     private final String openApi = resource("/pairwright/openapi.yaml");
@@ -70,17 +72,18 @@ final class Routes {
     record House(String state, int entries, int rules) {
     }
 
-    Routes(KnowledgeStore knowledge, ObjectMapper json, PrometheusMeterRegistry metrics, int bodyMs) {
+    Routes(KnowledgeStore knowledge, AtHand atHand, ObjectMapper json, PrometheusMeterRegistry metrics, int bodyMs) {
         this.knowledge = knowledge;
+        this.atHand = atHand;
         this.json = json;
         this.metrics = metrics;
         this.bodyMs = bodyMs;
-        this.advisor = new Advisor(knowledge::current);
+        this.advisor = new Advisor(knowledge::current, atHand);
     }
 
     void add(RoutesConfig routes) {
         routes.post("/api/ask", this::ask);
-        new AskMoreRoutes(knowledge, json, bodyMs).add(routes);
+        new AskMoreRoutes(knowledge, atHand, json, bodyMs).add(routes);
         get(routes, "/api/complaints", context -> list(context, now().catalogue().complaints().values().stream()
                 .map(complaint -> new Line(complaint.id(), complaint.name(), complaint.gauge().id(), complaint.says())).toList()));
         get(routes, "/api/complaints/{id}", context -> entry(context, now().catalogue().complaints(), "complaint"));

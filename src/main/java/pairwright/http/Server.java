@@ -13,7 +13,9 @@ import io.micrometer.prometheusmetrics.PrometheusMeterRegistry;
 import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.time.Clock;
 import java.time.Duration;
+import java.util.Optional;
 import org.eclipse.jetty.http.HttpException;
 import org.eclipse.jetty.http.UriCompliance;
 import org.eclipse.jetty.server.HttpConnectionFactory;
@@ -21,6 +23,7 @@ import org.eclipse.jetty.server.ServerConnector;
 import org.eclipse.jetty.server.handler.GracefulHandler;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import pairwright.advice.AtHand;
 import pairwright.advice.KnowledgeStore;
 import pairwright.advice.UnusableQuestion;
 import pairwright.catalogue.Json;
@@ -50,12 +53,14 @@ public final class Server implements AutoCloseable {
         static final Patience USUAL = new Patience(15_000, 10_000, 5_000);
     }
 
-    private Server(KnowledgeStore knowledge, Locker locker, String host, int port, Patience patience) {
+    private Server(KnowledgeStore knowledge, Locker locker, Listen listen, Patience patience) {
         ObjectMapper json = Json.mapper();
         PrometheusMeterRegistry metrics = new PrometheusMeterRegistry(PrometheusConfig.DEFAULT);
         Assets assets = new Assets();
-        Html html = new Html(assets);
+        Html html = new Html(assets, locker != null);
         Faults faults = new Faults(json, html);
+        Access access = new Access(listen, secret -> locker == null ? Optional.empty() : locker.tokens().of(secret), Clock.systemUTC());
+        AtHand atHand = locker == null ? AtHand.EVERYTHING : new LockerAtHand(locker, Clock.systemDefaultZone());
         app = Javalin.create(config -> {
             config.startup.showJavalinBanner = false;
             config.startup.showOldJavalinVersionWarning = false;
@@ -63,15 +68,16 @@ public final class Server implements AutoCloseable {
             config.http.prefer405over404 = true;
             config.router.javaLangErrorHandler((response, broken) -> mistake(response, json, broken));
             config.jsonMapper(new JavalinJackson(json, false));
-            jetty(config, faults, host, port, patience);
+            jetty(config, faults, listen, patience);
             problems(config, faults);
             LockerFaults.handle(config.routes, faults);
             timed(config, metrics);
-            new Routes(knowledge, json, metrics, patience.bodyMs()).add(config.routes);
-            new PageRoutes(knowledge, assets, html).add(config.routes);
+            access.guard(config.routes);
+            new Routes(knowledge, atHand, json, metrics, patience.bodyMs()).add(config.routes);
+            new PageRoutes(knowledge, atHand, assets, html).add(config.routes);
             if (locker != null) {
                 new LockerRoutes(locker, json, patience.bodyMs()).add(config.routes);
-                new LockerPageRoutes(locker, knowledge::current, html).add(config.routes);
+                new LockerPageRoutes(locker, knowledge::current, html, patience.bodyMs()).add(config.routes);
             }
         });
     }
@@ -81,24 +87,33 @@ public final class Server implements AutoCloseable {
      *
      * @param knowledge what it answers from
      * @param locker what there is and what of it is free; null for none
-     * @param host the address to listen on
-     * @param port the port; 0 for a free one
+     * @param listen where it listens
+     * @throws NoToken when others could reach it and there is no token to tell them apart
      * @throws RuntimeException when the port is taken or the address is not this machine's
      */
-    public static Server start(KnowledgeStore knowledge, Locker locker, String host, int port) {
-        return start(knowledge, locker, host, port, Patience.USUAL);
+    public static Server start(KnowledgeStore knowledge, Locker locker, Listen listen) {
+        return start(knowledge, locker, listen, Patience.USUAL);
     }
 
-    static Server start(KnowledgeStore knowledge, String host, int port) {
-        return start(knowledge, null, host, port, Patience.USUAL);
+    /** Listens at an address and goes by no other name. */
+    public static Server start(KnowledgeStore knowledge, Locker locker, String host, int port) {
+        return start(knowledge, locker, new Listen(host, port), Patience.USUAL);
+    }
+
+    /** The same without a locker. */
+    public static Server start(KnowledgeStore knowledge, String host, int port) {
+        return start(knowledge, null, host, port);
     }
 
     static Server start(KnowledgeStore knowledge, String host, int port, Patience patience) {
-        return start(knowledge, null, host, port, patience);
+        return start(knowledge, null, new Listen(host, port), patience);
     }
 
-    static Server start(KnowledgeStore knowledge, Locker locker, String host, int port, Patience patience) {
-        Server server = new Server(knowledge, locker, host, port, patience);
+    static Server start(KnowledgeStore knowledge, Locker locker, Listen listen, Patience patience) {
+        if (!listen.open() && (locker == null || locker.tokens().all().isEmpty())) {
+            throw new NoToken(listen);
+        }
+        Server server = new Server(knowledge, locker, listen, patience);
         server.app.start();
         return server;
     }
@@ -114,11 +129,11 @@ public final class Server implements AutoCloseable {
         app.stop();
     }
 
-    private void jetty(JavalinConfig config, Faults faults, String host, int port, Patience patience) {
+    private void jetty(JavalinConfig config, Faults faults, Listen listen, Patience patience) {
         config.jetty.addConnector((server, http) -> {
             ServerConnector made = new ServerConnector(server, 1, 1, new HttpConnectionFactory(http));
-            made.setHost(host);
-            made.setPort(port);
+            made.setHost(listen.address().getHostAddress());
+            made.setPort(listen.port());
             made.setIdleTimeout(patience.idleMs());
             connector[0] = made;
             return made;

@@ -33,8 +33,9 @@ public record Booking(String id, List<Line> lines, Span span, BookingKind kind, 
      * @param takenAt when it left its place; null while it has not
      * @param takenBy who took it; null while nobody has
      * @param returnedAt when it came back; null while it has not
+     * @param label what is written on the unit, or was when it left the locker for good
      */
-    public record Line(String unit, Span span, Instant takenAt, String takenBy, Instant returnedAt) {
+    public record Line(String unit, Span span, Instant takenAt, String takenBy, Instant returnedAt, String label) {
         /** Whether somebody has it at this moment. */
         public boolean isOut() {
             return takenAt != null && returnedAt == null;

@@ -9,7 +9,8 @@ public interface Changes {
     Unit add(UnitDraft draft);
 
     /**
-     * Says of a unit what the draft says, and nothing else.
+     * Says of a unit what the draft says, and nothing else: what the draft leaves out is taken away, but for the label. Whoever wants to change one
+     * thing alters its {@link Unit#draft()}.
      *
      * @param version it must have; null for whatever it has
      */
@@ -21,7 +22,11 @@ public interface Changes {
     /** Books all units or none. */
     Booking book(BookingDraft draft);
 
-    /** Books it anew in one step; units that are out stay. */
+    /**
+     * Books it anew in one step; units that are out stay. What the draft leaves out (null, or no units) stays as it was; an empty text takes away.
+     *
+     * @param version it must have; null for whatever it has
+     */
     Booking alter(String id, BookingDraft draft, Long version);
 
     /** Gives the units back that nobody took; refused while one of them is out. */
@@ -41,6 +46,9 @@ public interface Changes {
 
     /** Every unit as it is within this transaction, in the order of their labels. */
     List<Unit> units();
+
+    /** A unit as it is within this transaction. */
+    Unit unit(String id);
 
     /** A booking as it is within this transaction. */
     Booking booking(String id);

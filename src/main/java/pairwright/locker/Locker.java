@@ -1,19 +1,36 @@
 package pairwright.locker;
 
 import java.nio.file.Path;
+import java.sql.SQLException;
 import java.time.Clock;
+import java.time.Instant;
 import java.time.YearMonth;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import pairwright.model.Catalogue;
+import pairwright.model.Fault;
 import pairwright.model.Stock;
 
 /** The locker. Safe to share between threads, and between programs where it lies on a server. */
 public final class Locker implements AutoCloseable {
-    private Locker() {
+    private static final int LONGEST_KEY = 200;
+
+    private final Database database;
+    private final Supplier<Catalogue> catalogue;
+    private final Clock clock;
+    private final Tokens tokens;
+    /** The units as they were last read; used as long as the database says that they are the same. */
+    private volatile Shelf shelf;
+
+    private Locker(Database database, Supplier<Catalogue> catalogue, Clock clock) {
+        this.database = database;
+        this.catalogue = catalogue;
+        this.clock = clock;
+        this.tokens = new Tokens(database, clock);
     }
 
     /**
@@ -25,7 +42,14 @@ public final class Locker implements AutoCloseable {
      * @throws LockerFault.Unreachable where it cannot be opened, or was written by a newer program
      */
     public static Locker open(Place place, Supplier<Catalogue> catalogue, Clock clock) {
-        throw new UnsupportedOperationException();
+        Database database = Database.open(place);
+        try {
+            Migrations.run(database, clock);
+            return new Locker(database, catalogue, clock);
+        } catch (RuntimeException fault) {
+            database.close();
+            throw fault;
+        }
     }
 
     /**
@@ -35,27 +59,57 @@ public final class Locker implements AutoCloseable {
      * @param work what is done, and what is to be said of it
      */
     public Outcome change(Act act, Function<Changes, String> work) {
-        throw new UnsupportedOperationException();
+        if (act.key() != null && (act.key().isBlank() || act.key().length() > LONGEST_KEY)) {
+            throw new LockerFault.Unusable(List.of(new Fault("/key", "the key has " + act.key().length() + " characters. Give 1 to " + LONGEST_KEY)));
+        }
+        return database.write(sql -> {
+            String before = act.key() == null ? null : History.said(sql, act);
+            if (before != null) {
+                return new Outcome(before, true);
+            }
+            Instant now = clock.instant();
+            Transaction transaction = new Transaction(sql, shelf(sql), catalogue.get().mics(), now, clock.getZone(), act.who());
+            String says;
+            try {
+                says = work.apply(transaction);
+            } catch (Transaction.Failed failed) {
+                transaction.settle();
+                throw failed;
+            }
+            transaction.settle();
+            if (act.key() != null) {
+                History.remember(sql, act, says == null ? "" : says, now);
+            }
+            if (transaction.changed()) {
+                sql.run("UPDATE state SET revision = revision + 1, units_revision = units_revision + ?", transaction.unitsChanged() ? 1 : 0);
+            }
+            return new Outcome(says, false);
+        });
     }
 
     /** Every unit, in the order of their labels as people count (2 before 10). */
     public List<Unit> units() {
-        throw new UnsupportedOperationException();
+        return database.read(this::shelf).units();
     }
 
     /** A unit by its id. */
     public Optional<Unit> unit(String id) {
-        throw new UnsupportedOperationException();
+        return Optional.ofNullable(database.read(this::shelf).byId().get(id));
+    }
+
+    /** Of every unit that is one of a matched pair, the other, by id; a mate that is named and not there is none. */
+    public Map<String, String> mates() {
+        return database.read(this::shelf).mates();
     }
 
     /** Units whose tag, serial, label or id is what was typed or scanned, whatever the case; none, one, or more where labels are alike. */
     public List<Unit> scanned(String text) {
-        throw new UnsupportedOperationException();
+        return database.read(this::shelf).scanned(text);
     }
 
     /** How every unit stands for a time, in the order of {@link #units()}. */
     public List<Standing> standing(Span span) {
-        throw new UnsupportedOperationException();
+        return database.read(sql -> Availability.standing(sql, shelf(sql), span, nowS()));
     }
 
     /**
@@ -64,12 +118,16 @@ public final class Locker implements AutoCloseable {
      * @param micType only of this type; null for any kind of unit
      */
     public List<Unit> free(Span span, String micType) {
-        throw new UnsupportedOperationException();
+        return database.read(sql -> Availability.free(sql, shelf(sql), span, micType, nowS()));
     }
 
-    /** What a question may use for a time; null while the locker holds no microphone. */
+    /** What a question may use for a time; null while the locker holds no microphone, and out of reach while the database is. */
     public Stock stock(Span span) {
-        throw new UnsupportedOperationException();
+        try {
+            return database.read(sql -> Availability.stock(sql, shelf(sql), span, nowS(), clock.getZone()));
+        } catch (LockerFault.Unreachable away) {
+            return Stock.OUT_OF_REACH;
+        }
     }
 
     /**
@@ -78,22 +136,26 @@ public final class Locker implements AutoCloseable {
      * @param unit only of this unit; null for all
      */
     public List<Booking> bookings(Span span, String unit) {
-        throw new UnsupportedOperationException();
+        String touches = "b.until_ts > ? AND b.from_ts < ?";
+        long from = span.from().getEpochSecond();
+        long until = span.until().getEpochSecond();
+        return database.read(sql -> unit == null ? BookingRows.where(sql, touches, from, until)
+                : BookingRows.where(sql, "b.id IN (SELECT booking_id FROM line WHERE unit_id = ?) AND " + touches, unit, from, until));
     }
 
     /** A booking by its id. */
     public Optional<Booking> booking(String id) {
-        throw new UnsupportedOperationException();
+        return database.read(sql -> BookingRows.of(sql, id));
     }
 
     /** What somebody has at this moment, longest overdue first. */
     public List<Out> out() {
-        throw new UnsupportedOperationException();
+        return database.read(sql -> Usage.out(sql, shelf(sql), nowS()));
     }
 
     /** How much of each type is taken on each day of a month. */
     public Use use(YearMonth month, ZoneId zone) {
-        throw new UnsupportedOperationException();
+        return database.read(sql -> Usage.of(sql, shelf(sql), month, zone));
     }
 
     /**
@@ -104,22 +166,27 @@ public final class Locker implements AutoCloseable {
      * @param most how many
      */
     public List<Event> history(String about, Long before, int most) {
-        throw new UnsupportedOperationException();
+        return database.read(sql -> History.of(sql, about, before, most));
+    }
+
+    /** What time it is by the clock of the locker. */
+    public Instant now() {
+        return clock.instant();
     }
 
     /** A number that differs after every change, whoever made it. */
     public long revision() {
-        throw new UnsupportedOperationException();
+        return database.read(sql -> sql.number("SELECT revision FROM state"));
     }
 
     /** Who may come in. */
     public Tokens tokens() {
-        throw new UnsupportedOperationException();
+        return tokens;
     }
 
     /** Writes all of it as it is at one moment into a new file, while it serves. */
     public void backUp(Path file) {
-        throw new UnsupportedOperationException();
+        new Backup(database, clock).into(file);
     }
 
     /**
@@ -128,11 +195,26 @@ public final class Locker implements AutoCloseable {
      * @throws LockerFault.Unusable where the file is no backup
      */
     public void restore(Path file) {
-        throw new UnsupportedOperationException();
+        new Backup(database, clock).from(file);
+        tokens.forget();
     }
 
     @Override
     public void close() {
-        throw new UnsupportedOperationException();
+        database.close();
+    }
+
+    private long nowS() {
+        return clock.instant().getEpochSecond();
+    }
+
+    private Shelf shelf(Sql sql) throws SQLException {
+        long revision = sql.number("SELECT units_revision FROM state");
+        Shelf known = shelf;
+        if (known == null || known.revision() != revision) {
+            known = Shelf.of(revision, UnitRows.all(sql));
+            shelf = known;
+        }
+        return known;
     }
 }

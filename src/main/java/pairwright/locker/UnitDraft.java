@@ -52,6 +52,11 @@ public record UnitDraft(
         return new UnitDraft(id, kind, micType, label, serial, tag, mate, condition, note, storedAt, channel, stand, pad, booster, response);
     }
 
+    /** The same with another tag. */
+    public UnitDraft tagged(String other) {
+        return new UnitDraft(id, kind, micType, label, serial, other, pairMate, condition, note, storedAt, channel, stand, pad, booster, response);
+    }
+
     /** The same in another condition. */
     public UnitDraft in(Condition other, String why) {
         return new UnitDraft(id, kind, micType, label, serial, tag, pairMate, other, why, storedAt, channel, stand, pad, booster, response);

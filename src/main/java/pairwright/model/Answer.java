@@ -1,5 +1,6 @@
 package pairwright.model;
 
+import java.time.OffsetDateTime;
 import java.util.List;
 
 /**
@@ -10,6 +11,8 @@ import java.util.List;
  * @param sureness how sure that order is; null when nothing was drawn
  * @param ruledOut what would have been near the top but for a rule or a limit
  * @param instead where nothing fits: which limits stand in the way and what would fit without each; else empty
+ * @param stock what of the locker it may use; null without a locker
+ * @param out types of the locker that are taken and would be better, the best first; null without a locker
  * @param rulesVersion of the rules used
  * @param catalogueVersion of the catalogue used
  */
@@ -19,6 +22,8 @@ public record Answer(
         Sureness sureness,
         List<RuledOut> ruledOut,
         List<Instead> instead,
+        Stocked stock,
+        List<Missed> out,
         String rulesVersion,
         String catalogueVersion) {
 
@@ -86,5 +91,42 @@ public record Answer(
      * @param says what would fit without it
      */
     public record Instead(String limit, String says) {
+    }
+
+    /**
+     * What of a locker an answer uses.
+     *
+     * @param use what was asked for
+     * @param from start of the time; null for now
+     * @param until end of the time; null for the usual length
+     * @param reachable false where the locker does not answer, and all is taken to be at hand
+     */
+    public record Stocked(FromLocker use, OffsetDateTime from, OffsetDateTime until, boolean reachable) {
+    }
+
+    /**
+     * A type that is taken and would make a better answer.
+     *
+     * @param micType id
+     * @param name of the type
+     * @param score of the best option with it
+     * @param betterPoints by how many points that is more than the first option; all of it where there is none
+     * @param units those of the locker that are taken, the first that comes back first
+     * @param says a sentence
+     */
+    public record Missed(String micType, String name, double score, double betterPoints, List<Taken> units, String says) {
+    }
+
+    /**
+     * A unit that cannot be had.
+     *
+     * @param id of the unit
+     * @param label what is written on it
+     * @param why session, lab, loan, repair, in-repair, lost or overdue
+     * @param forWhat what it is booked for; null for unknown
+     * @param by who has it; null for unknown
+     * @param freeFrom when it is free for as long; null for unknown
+     */
+    public record Taken(String id, String label, String why, String forWhat, String by, OffsetDateTime freeFrom) {
     }
 }

@@ -31,7 +31,8 @@ import java.util.List;
  * @param padDb which; 0 for none
  * @param invertPolarity whether the channel is inverted
  * @param channels how many it takes
- * @param free how many are free; null without a locker
+ * @param free how many units of the type are free; null without a locker
+ * @param units which of the locker to take, one; empty where none can be named; null without a locker
  * @param predicted what it gives
  * @param neighbours what it hears of each neighbour; empty without any, and where no air is between
  */
@@ -63,6 +64,7 @@ public record Placement(
         boolean invertPolarity,
         int channels,
         Integer free,
+        List<Given> units,
         Predicted predicted,
         List<Heard> neighbours) {
 }

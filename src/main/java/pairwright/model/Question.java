@@ -19,6 +19,7 @@ import java.util.List;
  * @param options how many are wanted
  * @param from start of the time it is needed; null for now
  * @param until end of that time; null for unknown
+ * @param locker what of the locker may be used; null for what is free then
  * @param wishes families that would be welcome, in the order they were said; any other may still be answered
  * @param lifted limits of the words that no longer hold, by the names of their fields in {@link Limits}
  */
@@ -36,6 +37,7 @@ public record Question(
         int options,
         OffsetDateTime from,
         OffsetDateTime until,
+        FromLocker locker,
         List<MicFamily> wishes,
         List<String> lifted) {
 
@@ -44,16 +46,23 @@ public record Question(
         lifted = lifted == null ? List.of() : List.copyOf(lifted);
     }
 
-    /** With the limits of the words. */
+    /** With the limits of the words and what is free of a locker. */
     public Question(String words, String source, List<String> ways, List<String> dynamics, String room, List<String> character, Limits limits,
             List<Neighbour> neighbours, List<String> circumstances, List<String> techniques, int options, OffsetDateTime from, OffsetDateTime until,
             List<MicFamily> wishes) {
-        this(words, source, ways, dynamics, room, character, limits, neighbours, circumstances, techniques, options, from, until, wishes, List.of());
+        this(words, source, ways, dynamics, room, character, limits, neighbours, circumstances, techniques, options, from, until, null, wishes, List.of());
     }
 
     /** Without a wish for a family. */
     public Question(String words, String source, List<String> ways, List<String> dynamics, String room, List<String> character, Limits limits,
             List<Neighbour> neighbours, List<String> circumstances, List<String> techniques, int options, OffsetDateTime from, OffsetDateTime until) {
         this(words, source, ways, dynamics, room, character, limits, neighbours, circumstances, techniques, options, from, until, List.of());
+    }
+
+    /** The same but for what is asked of the source and its surroundings. */
+    public Question altered(List<String> otherWays, String otherRoom, List<String> otherCharacter, Limits otherLimits, List<Neighbour> otherNeighbours,
+            List<String> otherCircumstances) {
+        return new Question(words, source, otherWays, dynamics, otherRoom, otherCharacter, otherLimits, otherNeighbours, otherCircumstances, techniques,
+                options, from, until, locker, wishes, lifted);
     }
 }

@@ -9,6 +9,7 @@ import java.util.List;
  * @param options how many options are wanted, 1 to 6; null for three
  * @param wishes families that would be welcome, in order; null for those of the words
  * @param lifted limits of the words that no longer hold, by the names of their fields in {@link Limits}; empty for none
+ * @param locker what of the locker may be used; null for what is free then. Without a locker it changes nothing
  * @param draws how often levels, rooms and types are drawn anew to see how sure the answer is, 0 to 1000; null for not at all
  */
 public record Request(
@@ -25,6 +26,7 @@ public record Request(
         Integer options,
         OffsetDateTime from,
         OffsetDateTime until,
+        FromLocker locker,
         List<MicFamily> wishes,
         List<String> lifted,
         Integer draws) {
@@ -33,6 +35,13 @@ public record Request(
 
     public Request {
         lifted = lifted == null ? List.of() : List.copyOf(lifted);
+    }
+
+    /** With what is free of a locker. */
+    public Request(String words, String source, List<String> ways, List<String> dynamics, String room, List<String> character, Limits limits,
+            List<Neighbour> neighbours, List<String> circumstances, List<String> techniques, Integer options, OffsetDateTime from,
+            OffsetDateTime until, List<MicFamily> wishes, List<String> lifted, Integer draws) {
+        this(words, source, ways, dynamics, room, character, limits, neighbours, circumstances, techniques, options, from, until, null, wishes, lifted, draws);
     }
 
     /** With the limits of the words. */
@@ -51,8 +60,14 @@ public record Request(
 
     /** The same, with how often to draw. */
     public Request withDraws(int times) {
-        return new Request(words, source, ways, dynamics, room, character, limits, neighbours, circumstances, techniques, options, from, until, wishes,
-                lifted, times);
+        return new Request(words, source, ways, dynamics, room, character, limits, neighbours, circumstances, techniques, options, from, until, locker,
+                wishes, lifted, times);
+    }
+
+    /** The same for a time and what of a locker. */
+    public Request at(OffsetDateTime start, OffsetDateTime end, FromLocker use) {
+        return new Request(words, source, ways, dynamics, room, character, limits, neighbours, circumstances, techniques, options, start, end, use, wishes,
+                lifted, draws);
     }
 
     /** Only a sentence. */

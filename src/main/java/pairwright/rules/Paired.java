@@ -14,6 +14,8 @@ import pairwright.model.Together;
  * @param asked whether the question named this technique
  * @param why what the two add to each other here, from the catalogue; empty where it says nothing
  * @param secondInverted whether the second channel is inverted
+ * @param unitsKnown whether it is a stereo pair of two units of one type that are at hand
+ * @param matchedPair whether those two were matched
  * @param together what they do together
  */
 public record Paired(
@@ -25,6 +27,8 @@ public record Paired(
         boolean asked,
         String why,
         boolean secondInverted,
+        boolean unitsKnown,
+        boolean matchedPair,
         Together together) {
 
     @Override

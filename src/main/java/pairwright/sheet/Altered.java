@@ -59,7 +59,8 @@ final class Altered {
         return new Request(request.words(), request.source(), ways == null ? request.ways() : ways, request.dynamics(),
                 room == null ? request.room() : room, character == null ? request.character() : character, request.limits(),
                 neighbours == null ? request.neighbours() : neighbours, circumstances == null ? request.circumstances() : circumstances,
-                request.techniques(), request.options(), request.from(), request.until(), request.wishes(), request.lifted(), request.draws());
+                request.techniques(), request.options(), request.from(), request.until(), request.locker(), request.wishes(), request.lifted(),
+                request.draws());
     }
 
     private Request limit(String field, String to) {
@@ -102,6 +103,6 @@ final class Altered {
     private Request limited(Limits limits, List<String> lifted) {
         return new Request(request.words(), request.source(), request.ways(), request.dynamics(), request.room(), request.character(),
                 limits.equals(Limits.NONE) ? null : limits, request.neighbours(), request.circumstances(), request.techniques(), request.options(),
-                request.from(), request.until(), request.wishes(), lifted, request.draws());
+                request.from(), request.until(), request.locker(), request.wishes(), lifted, request.draws());
     }
 }

@@ -121,8 +121,8 @@ final class AnswerViews {
 
     private Request with(String source, String room, String words) {
         return new Request(words, source, request.ways(), request.dynamics(), room, request.character(), request.limits(), request.neighbours(),
-                request.circumstances(), request.techniques(), request.options(), request.from(), request.until(), request.wishes(), request.lifted(),
-                null);
+                request.circumstances(), request.techniques(), request.options(), request.from(), request.until(), request.locker(),
+                request.wishes(), request.lifted(), null);
     }
 
     private List<AnswerView.Link> readings() {

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
 import pairwright.advice.Advisor;
+import pairwright.advice.AtHand;
 import pairwright.advice.Knowledge;
 import pairwright.advice.UnusableQuestion;
 import pairwright.model.Answer;
@@ -18,10 +19,12 @@ public final class AskPage {
             "Singer with acoustic guitar, one player, intimate", "Upright piano in stereo, no phantom power");
 
     private final Supplier<Knowledge> knowledge;
+    private final AtHand atHand;
     private final Html html;
 
-    public AskPage(Supplier<Knowledge> knowledge, Html html) {
+    public AskPage(Supplier<Knowledge> knowledge, AtHand atHand, Html html) {
         this.knowledge = knowledge;
+        this.atHand = atHand;
         this.html = html;
     }
 
@@ -46,7 +49,7 @@ public final class AskPage {
         List<Fault> faults = new ArrayList<>(query.faults());
         Answer answer = null;
         try {
-            answer = new Advisor(used).ask("sure".equals(part) ? query.request().withDraws(Request.USUAL_DRAWS) : query.request());
+            answer = new Advisor(used, atHand).ask("sure".equals(part) ? query.request().withDraws(Request.USUAL_DRAWS) : query.request());
         } catch (UnusableQuestion unusable) {
             faults.addAll(unusable.faults());
         }

@@ -56,7 +56,12 @@ final class Choices {
 
     /** A word of the catalogue as a heading: "drum-kit" is "Drum kit". */
     static String named(String id) {
-        return id.isEmpty() ? id : Character.toUpperCase(id.charAt(0)) + id.substring(1).replace('-', ' ');
+        return capital(id.replace('-', ' '));
+    }
+
+    /** With a capital at its beginning. */
+    static String capital(String text) {
+        return text.isEmpty() ? text : Character.toUpperCase(text.charAt(0)) + text.substring(1);
     }
 
     static List<String> ids(Collection<? extends Word> words) {

@@ -3,6 +3,7 @@ package pairwright.sheet;
 import gg.jte.ContentType;
 import gg.jte.TemplateEngine;
 import gg.jte.output.StringOutput;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
@@ -13,10 +14,17 @@ public final class Html {
 
     private final TemplateEngine templates = TemplateEngine.createPrecompiled(null, ContentType.Html, Html.class.getClassLoader(), PACKAGE);
     private final Assets assets;
+    private final List<Shell.Part> parts;
 
     /** @param assets the style sheet and script every page names */
     public Html(Assets assets) {
+        this(assets, false);
+    }
+
+    /** @param locker whether the menu leads to one */
+    public Html(Assets assets, boolean locker) {
         this.assets = assets;
+        this.parts = locker ? Shell.WITH_LOCKER : Shell.PARTS;
     }
 
     /**
@@ -33,7 +41,7 @@ public final class Html {
 
     /** What is around the content of a page. */
     Shell shell(String title, String section, Visit visit) {
-        return new Shell(title, section, visit, VERSION, assets.mark(), assets.style(), assets.first(), assets.script());
+        return new Shell(title, section, visit, parts, VERSION, assets.mark(), assets.style(), assets.first(), assets.script());
     }
 
     /**

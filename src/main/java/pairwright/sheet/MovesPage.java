@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Supplier;
+import pairwright.advice.AtHand;
 import pairwright.advice.Knowledge;
 import pairwright.advice.MoveFinder;
 import pairwright.advice.SetUpJudge;
@@ -23,10 +24,12 @@ import pairwright.model.Setup;
 /** A set-up as it stands, and what to move when something is heard that is not wanted. Safe to share between threads. */
 public final class MovesPage {
     private final Supplier<Knowledge> knowledge;
+    private final AtHand atHand;
     private final Html html;
 
-    public MovesPage(Supplier<Knowledge> knowledge, Html html) {
+    public MovesPage(Supplier<Knowledge> knowledge, AtHand atHand, Html html) {
         this.knowledge = knowledge;
+        this.atHand = atHand;
         this.html = html;
     }
 
@@ -45,10 +48,10 @@ public final class MovesPage {
         MovesView view = null;
         try {
             if (heard == null) {
-                SetUpJudge.Judgement judged = new SetUpJudge(used).judge(query.request(), setUp.setup());
+                SetUpJudge.Judgement judged = new SetUpJudge(used, atHand).judge(query.request(), setUp.setup());
                 view = view(used.last(), query.request(), judged.question(), judged.option(), judged.ruledOut(), null, visit);
             } else {
-                Moves moves = new MoveFinder(used).find(new MovesRequest(query.request(), setUp.setup(), heard));
+                Moves moves = new MoveFinder(used, atHand).find(new MovesRequest(query.request(), setUp.setup(), heard));
                 view = view(used.last(), query.request(), moves.question(), moves.option(), moves.ruledOut(), moves, visit);
             }
         } catch (UnusableQuestion unusable) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Supplier;
 import pairwright.advice.Advisor;
+import pairwright.advice.AtHand;
 import pairwright.advice.Knowledge;
 import pairwright.advice.SetUpJudge;
 import pairwright.advice.UnusableQuestion;
@@ -23,10 +24,12 @@ import pairwright.model.Request;
 /** One option as a sheet to hang up. Safe to share between threads. */
 public final class SetUpPage {
     private final Supplier<Knowledge> knowledge;
+    private final AtHand atHand;
     private final Html html;
 
-    public SetUpPage(Supplier<Knowledge> knowledge, Html html) {
+    public SetUpPage(Supplier<Knowledge> knowledge, AtHand atHand, Html html) {
         this.knowledge = knowledge;
+        this.atHand = atHand;
         this.html = html;
     }
 
@@ -44,10 +47,10 @@ public final class SetUpPage {
         String page = null;
         try {
             if (visit.first("mic") != null) {
-                SetUpJudge.Judgement judged = new SetUpJudge(used).judge(query.request(), setUp.setup());
+                SetUpJudge.Judgement judged = new SetUpJudge(used, atHand).judge(query.request(), setUp.setup());
                 page = sheet(used.last(), query.request(), judged.question(), judged.option(), SetUpQuery.written(setUp.setup()), visit);
             } else {
-                Answer answer = new Advisor(used).ask(query.request());
+                Answer answer = new Advisor(used, atHand).ask(query.request());
                 Option option = option(answer, visit.first("option"), faults);
                 page = option == null ? null : sheet(used.last(), query.request(), answer.question(), option,
                         List.of(new Param("option", Integer.toString(option.rank()))), visit);

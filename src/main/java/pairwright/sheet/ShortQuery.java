@@ -38,7 +38,7 @@ final class ShortQuery {
         return new Request(request.words(), unlike(request.source(), said.source()), unlike(request.ways(), saidWays),
                 unlike(request.dynamics(), said.dynamics()), unlike(request.room(), said.room()), unlike(request.character(), said.character()),
                 limits, neighbours(), unlike(request.circumstances(), said.circumstances()), unlike(request.techniques(), said.techniques()),
-                unlike(request.options(), USUAL_OPTIONS), request.from(), request.until(), unlike(request.wishes(), said.wishes()), lifted(),
+                unlike(request.options(), USUAL_OPTIONS), request.from(), request.until(), request.locker(), unlike(request.wishes(), said.wishes()), lifted(),
                 request.draws());
     }
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Supplier;
+import pairwright.advice.AtHand;
 import pairwright.advice.Knowledge;
 import pairwright.advice.UnusableQuestion;
 import pairwright.advice.WhyNotFinder;
@@ -21,10 +22,12 @@ import pairwright.model.WhyNotRequest;
 /** Why a type is not the first answer. Safe to share between threads. */
 public final class WhyNotPage {
     private final Supplier<Knowledge> knowledge;
+    private final AtHand atHand;
     private final Html html;
 
-    public WhyNotPage(Supplier<Knowledge> knowledge, Html html) {
+    public WhyNotPage(Supplier<Knowledge> knowledge, AtHand atHand, Html html) {
         this.knowledge = knowledge;
+        this.atHand = atHand;
         this.html = html;
     }
 
@@ -44,7 +47,7 @@ public final class WhyNotPage {
         Used used = new Used(knowledge);
         WhyNot whyNot = null;
         try {
-            whyNot = new WhyNotFinder(used).find(new WhyNotRequest(query.request(), visit.first("type"), pattern, visit.first("position")));
+            whyNot = new WhyNotFinder(used, atHand).find(new WhyNotRequest(query.request(), visit.first("type"), pattern, visit.first("position")));
         } catch (UnusableQuestion unusable) {
             unusable.faults().stream().filter(fault -> chosen || !fault.at().equals("/micType")).forEach(faults::add);
         }

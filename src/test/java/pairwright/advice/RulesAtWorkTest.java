@@ -90,6 +90,7 @@ class RulesAtWorkTest {
             for (String technique : techniques) {
                 ask(plain(source, List.of(), Limits.NONE, List.of(technique)), index);
                 ask(drawn(random, source, ways, Limits.NONE, one(random, CIRCUMSTANCES), List.of(technique)), index);
+                ask(plain(source, List.of(), Limits.NONE, List.of(technique)), Stocks.twoOfEach(asked % 2 == 0), index);
             }
             ask(drawn(random, source, ways, one(random, LIMITS), one(random, CIRCUMSTANCES), List.of()), index);
             if (families.add(source.family())) {
@@ -116,8 +117,12 @@ class RulesAtWorkTest {
     }
 
     private static void ask(Question question, Map<String, Integer> index) {
+        ask(question, AtHand.EVERYTHING, index);
+    }
+
+    private static void ask(Question question, AtHand atHand, Map<String, Integer> index) {
         asked++;
-        Scene scene = Scene.of(question, CATALOGUE);
+        Scene scene = Scene.of(question, CATALOGUE, Supply.of(atHand, question, CATALOGUE));
         Advisor.Verdict verdict = Advisor.judge(scene, KNOWLEDGE.rules());
         Map<Object, BitSet> spoken = new java.util.IdentityHashMap<>();
         for (Judged judged : verdict.judged()) {

@@ -22,7 +22,10 @@ import org.openqa.selenium.support.ui.WebDriverWait;
 import pairwright.advice.KnowledgeStore;
 import pairwright.http.Server;
 
-/** Chromium without a window, and the real server it looks at. */
+/**
+ * Chromium without a window, and the real servers it looks at: one without a locker, whose answers are those of the whole catalogue, and for
+ * addresses that begin with /locker that of the {@link Barn}.
+ */
 final class Browser implements AutoCloseable {
     private static final Logger SELENIUM = Logger.getLogger("org.openqa.selenium");
     private static final Duration PATIENCE = Duration.ofSeconds(20);
@@ -31,10 +34,13 @@ final class Browser implements AutoCloseable {
             "--lang=en-GB", "--accept-lang=en-GB");
 
     private final Server server;
+    private final Barn barn;
     private final ChromeDriver driver;
+    private boolean inBarn;
 
-    private Browser(Server server, ChromeDriver driver) {
+    private Browser(Server server, Barn barn, ChromeDriver driver) {
         this.server = server;
+        this.barn = barn;
         this.driver = driver;
     }
 
@@ -57,9 +63,11 @@ final class Browser implements AutoCloseable {
         // the driver is named, so that nothing looks for one elsewhere
         ChromeDriverService service = new ChromeDriverService.Builder().usingDriverExecutable(chromedriver()).withSilent(true).build();
         Server server = Server.start(KnowledgeStore.builtIn(), "127.0.0.1", 0);
+        Barn barn = Barn.open();
         try {
-            return new Browser(server, new ChromeDriver(service, options));
+            return new Browser(server, barn, new ChromeDriver(service, options));
         } catch (RuntimeException broken) {
+            barn.close();
             server.close();
             throw broken;
         }
@@ -68,6 +76,7 @@ final class Browser implements AutoCloseable {
     @Override
     public void close() {
         driver.quit();
+        barn.close();
         server.close();
     }
 
@@ -75,13 +84,14 @@ final class Browser implements AutoCloseable {
         return driver;
     }
 
-    /** The address of the server, without a slash at its end. */
+    /** The address of the server it was last sent to, without a slash at its end. */
     String server() {
-        return "http://127.0.0.1:" + server.port();
+        return "http://127.0.0.1:" + (inBarn ? barn.port() : server.port());
     }
 
-    /** Goes to an address of the server. */
+    /** Goes to an address of the server, or of the barn's. */
     Browser open(String path) {
+        inBarn = path.startsWith("/locker");
         driver.get(server() + path);
         // on a busy machine the driver may come back before the scripts of the page have run
         until(path + " is loaded", () -> "complete".equals(js("document.readyState")));

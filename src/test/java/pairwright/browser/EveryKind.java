@@ -12,7 +12,9 @@ final class EveryKind {
     private static final List<String> ADDRESSES = List.of("/", PAIRS, DANGERS, "/?words=snare&mics=1", "/?words=blorp+fnord",
             "/?words=snare&only=boundary&phantom=no&mics=1", "/?source=nosuch&gain=lots", WHY_NOT, "/catalogue", "/mics", "/mics/active-ribbon",
             "/sources/snare-drum", "/characters/dark", "/rooms/church", "/techniques/mid-side", "/complaints/boxy", "/rules", "/rules/SAF-005", "/numbers",
-            "/numbers/comb", "/numbers/recording-angle", "/numbers/delay?distanceM=far", "/guide", "/no-such-page");
+            "/numbers/comb", "/numbers/recording-angle", "/numbers/delay?distanceM=far", "/guide", "/no-such-page", "/locker", "/locker?free=yes&kind=spoon&from=soon", "/locker/units/" + Barn.RIBBON, "/locker/units/" + Barn.CHANNEL,
+            "/locker/units/new", "/locker/units/new?kind=mic", "/locker/units/" + Barn.RIBBON + "/alter", "/locker/units/" + Barn.RIBBON + "/remove",
+            "/locker/history", "/locker/import");
 
     private EveryKind() {
     }

@@ -320,7 +320,7 @@ class PlotsTest {
         return new Placement(mic.micType(), mic.name(), mic.family(), mic.pattern(), mic.position(), mic.positionName(), mic.brings(), mic.mount(), mic.distanceM(),
                 mic.heightM(), mic.aimDegrees(), mic.nullDegrees(), mic.nullMissDegrees(), mic.turnGainDb(), mic.sourceAngleDegrees(), mic.distanceRatio(),
                 mic.standRatio(), mic.loadRatio(), mic.lowCornerHz(), mic.keepClearM(), mic.currentMa(), mic.phantom(), mic.pad(), mic.padDb(), !mic.invertPolarity(),
-                mic.channels(), mic.free(), mic.predicted(), mic.neighbours());
+                mic.channels(), mic.free(), mic.units(), mic.predicted(), mic.neighbours());
     }
 
     /** How high the number of an axis stands, from its baseline. */

@@ -59,6 +59,7 @@ record Situation(Setting setting, Placed placed, Paired paired) {
         JsonNode pair = facts.get("paired");
         return new Situation(setting, placed, new Paired(placed, as(second, Placed.class), as(pair.get("technique"), Technique.class),
                 pair.get("known").booleanValue(), pair.get("knownShare").doubleValue(), pair.get("asked").booleanValue(), pair.get("why").asText(""), pair.get("secondInverted").booleanValue(),
+                pair.get("unitsKnown").booleanValue(), pair.get("matchedPair").booleanValue(),
                 as(pair.get("together"), Together.class)));
     }
 

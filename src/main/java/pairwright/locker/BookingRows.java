@@ -1,0 +1,146 @@
+package pairwright.locker;
+
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Bookings and their lines as rows. */
+final class BookingRows {
+    private static final int AT_ONCE = 500;
+    private static final String ALL = "SELECT b.id, b.from_ts AS booked_from, b.until_ts AS booked_until, b.kind, b.for_what, b.by_whom, b.note, b.version,"
+            + " l.unit_id, l.unit_label, l.from_ts, l.until_ts, l.taken_ts, l.taken_by, l.returned_ts FROM booking b JOIN line l ON l.booking_id = b.id ";
+    private static final String ORDER = " ORDER BY b.from_ts, b.id, l.place";
+
+    private BookingRows() {
+    }
+
+    /** One unit's time in a booking, without the rest of it. */
+    record Taking(String unit, long booking, long from, long until) {
+        static Taking of(ResultSet row) throws SQLException {
+            return new Taking(row.getString("unit_id"), row.getLong("booking_id"), row.getLong("from_ts"), row.getLong("until_ts"));
+        }
+    }
+
+    /** Bookings a condition on b (booking) holds for, earliest first. */
+    static List<Booking> where(Sql sql, String condition, Object... with) throws SQLException {
+        Map<Long, Booking> found = new LinkedHashMap<>();
+        Map<Long, List<Booking.Line>> lines = new LinkedHashMap<>();
+        sql.all(ALL + "WHERE " + condition + ORDER, row -> {
+            long id = row.getLong("id");
+            if (!lines.containsKey(id)) {
+                lines.put(id, new ArrayList<>());
+                found.put(id, new Booking(Long.toString(id), List.of(), span(row.getLong("booked_from"), row.getLong("booked_until")),
+                        UnitRows.word(BookingKind.values(), row.getString("kind")), row.getString("for_what"), row.getString("by_whom"),
+                        row.getString("note"), row.getLong("version")));
+            }
+            lines.get(id).add(new Booking.Line(row.getString("unit_id"), span(row.getLong("from_ts"), row.getLong("until_ts")), moment(row, "taken_ts"),
+                    row.getString("taken_by"), moment(row, "returned_ts"), row.getString("unit_label")));
+            return id;
+        }, with);
+        return found.entrySet().stream().map(entry -> withLines(entry.getValue(), lines.get(entry.getKey()))).toList();
+    }
+
+    static Optional<Booking> of(Sql sql, String id) throws SQLException {
+        return id.matches("[1-9][0-9]{0,17}") ? where(sql, "b.id = ?", Long.parseLong(id)).stream().findFirst() : Optional.empty();
+    }
+
+    /** Those with these numbers, by number. */
+    static Map<Long, Booking> of(Sql sql, Collection<Long> ids) throws SQLException {
+        Map<Long, Booking> all = new LinkedHashMap<>();
+        List<Long> wanted = ids.stream().distinct().sorted().toList();
+        for (int from = 0; from < wanted.size(); from += AT_ONCE) {
+            List<Long> some = wanted.subList(from, Math.min(wanted.size(), from + AT_ONCE));
+            where(sql, "b.id IN (" + marks(some.size()) + ")", some.toArray()).forEach(booking -> all.put(Long.parseLong(booking.id()), booking));
+        }
+        return all;
+    }
+
+    /** What takes a unit for some of a time, earliest first. */
+    static List<Taking> touching(Sql sql, String unit, long from, long until) throws SQLException {
+        return sql.all("SELECT unit_id, booking_id, from_ts, until_ts FROM line WHERE unit_id = ? AND until_ts > ? AND from_ts < ? AND from_ts < until_ts"
+                + " ORDER BY until_ts", Taking::of, unit, from, until);
+    }
+
+    /** What takes units from a moment on, each unit's earliest first. */
+    static Map<String, List<Taking>> after(Sql sql, Collection<String> units, long from) throws SQLException {
+        Map<String, List<Taking>> all = new LinkedHashMap<>();
+        List<String> wanted = List.copyOf(units);
+        for (int first = 0; first < wanted.size(); first += AT_ONCE) {
+            List<String> some = wanted.subList(first, Math.min(wanted.size(), first + AT_ONCE));
+            List<Object> with = new ArrayList<>(some);
+            with.add(from);
+            sql.all("SELECT unit_id, booking_id, from_ts, until_ts FROM line WHERE unit_id IN (" + marks(some.size())
+                    + ") AND until_ts > ? AND from_ts < until_ts ORDER BY until_ts", Taking::of, with.toArray())
+                    .forEach(taking -> all.computeIfAbsent(taking.unit(), unit -> new ArrayList<>()).add(taking));
+        }
+        return all;
+    }
+
+    /** Under what a unit is out; the time as it was booked. */
+    static Optional<Taking> out(Sql sql, String unit) throws SQLException {
+        return sql.first("SELECT unit_id, booking_id, from_ts, until_ts FROM line WHERE unit_id = ? AND taken_ts IS NOT NULL AND returned_ts IS NULL",
+                Taking::of, unit);
+    }
+
+    /** What is out and should have been back by a moment. */
+    static Map<String, Taking> overdue(Sql sql, long now) throws SQLException {
+        Map<String, Taking> all = new LinkedHashMap<>();
+        sql.all("SELECT unit_id, booking_id, from_ts, until_ts FROM line WHERE taken_ts IS NOT NULL AND returned_ts IS NULL AND until_ts <= ?", Taking::of, now)
+                .forEach(taking -> all.put(taking.unit(), taking));
+        return all;
+    }
+
+    static void insert(Sql sql, Booking booking) throws SQLException {
+        sql.run("INSERT INTO booking (id, from_ts, until_ts, kind, for_what, by_whom, note, version) VALUES (?, ?, ?, ?, ?, ?, ?, ?)",
+                Long.parseLong(booking.id()), booking.span().from().getEpochSecond(), booking.span().until().getEpochSecond(), booking.kind().id(),
+                booking.forWhat(), booking.by(), booking.note(), booking.version());
+        lines(sql, Long.parseLong(booking.id()), booking.lines());
+    }
+
+    /** Writes what may change of it, and all its lines anew. */
+    static void replace(Sql sql, Booking booking) throws SQLException {
+        long id = Long.parseLong(booking.id());
+        sql.run("UPDATE booking SET from_ts = ?, until_ts = ?, kind = ?, for_what = ?, by_whom = ?, note = ?, version = ? WHERE id = ?",
+                booking.span().from().getEpochSecond(), booking.span().until().getEpochSecond(), booking.kind().id(), booking.forWhat(), booking.by(),
+                booking.note(), booking.version(), id);
+        // a line that came back at once is empty, which a span cannot say: it stays as it is
+        sql.run("DELETE FROM line WHERE booking_id = ? AND returned_ts IS NULL", id);
+        lines(sql, id, booking.lines());
+    }
+
+    private static void lines(Sql sql, long booking, List<Booking.Line> lines) throws SQLException {
+        List<Object[]> rows = new ArrayList<>();
+        for (int place = 0; place < lines.size(); place++) {
+            Booking.Line line = lines.get(place);
+            if (line.returnedAt() == null) {
+                rows.add(new Object[] {booking, place, line.unit(), line.label(), line.span().from().getEpochSecond(), line.span().until().getEpochSecond(),
+                        line.takenAt() == null ? null : line.takenAt().getEpochSecond(), line.takenBy()});
+            }
+        }
+        sql.runAll("INSERT INTO line (booking_id, place, unit_id, unit_label, from_ts, until_ts, taken_ts, taken_by) VALUES (?, ?, ?, ?, ?, ?, ?, ?)", rows);
+    }
+
+    private static Booking withLines(Booking booking, List<Booking.Line> lines) {
+        return new Booking(booking.id(), lines, booking.span(), booking.kind(), booking.forWhat(), booking.by(), booking.note(), booking.version());
+    }
+
+    /** A line that came back in the second it left is shown as that second. */
+    private static Span span(long from, long until) {
+        return new Span(Instant.ofEpochSecond(from), Instant.ofEpochSecond(Math.max(until, from + 1)));
+    }
+
+    private static Instant moment(ResultSet row, String column) throws SQLException {
+        Long seconds = Sql.wholeOrNull(row, column);
+        return seconds == null ? null : Instant.ofEpochSecond(seconds);
+    }
+
+    private static String marks(int many) {
+        return "?" + ", ?".repeat(many - 1);
+    }
+}

@@ -1,0 +1,119 @@
+package pairwright.locker;
+
+import java.sql.SQLException;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Map;
+import pairwright.model.MicType;
+
+/** The changes of one transaction. What failed stays failed: a caller that goes on regardless does not get it written. */
+final class Transaction implements Changes {
+    private final UnitWork unitWork;
+    private final BookingWork bookingWork;
+    private Exception failed;
+
+    Transaction(Sql sql, Shelf shelf, Map<String, MicType> types, Instant now, ZoneId zone, String who) {
+        unitWork = new UnitWork(sql, shelf, types, now, zone, who);
+        bookingWork = new BookingWork(sql, unitWork, now, zone, who);
+    }
+
+    /** Carries what the database said through work that cannot throw it. */
+    static final class Failed extends RuntimeException {
+        private static final long serialVersionUID = 1;
+
+        Failed(SQLException cause) {
+            super(cause);
+        }
+    }
+
+    /** Throws again what failed before. */
+    void settle() throws SQLException {
+        if (failed instanceof SQLException fault) {
+            throw fault;
+        }
+        if (failed instanceof RuntimeException fault) {
+            throw fault;
+        }
+    }
+
+    boolean unitsChanged() {
+        return unitWork.changed();
+    }
+
+    boolean changed() {
+        return unitWork.changed() || bookingWork.changed();
+    }
+
+    @Override
+    public Unit add(UnitDraft draft) {
+        return doing(() -> unitWork.add(draft));
+    }
+
+    @Override
+    public Unit alter(String id, UnitDraft draft, Long version) {
+        return doing(() -> unitWork.alter(id, draft, version));
+    }
+
+    @Override
+    public void remove(String id, Long version) {
+        doing(() -> unitWork.remove(id, version));
+    }
+
+    @Override
+    public Booking book(BookingDraft draft) {
+        return doing(() -> bookingWork.book(draft));
+    }
+
+    @Override
+    public Booking alter(String id, BookingDraft draft, Long version) {
+        return doing(() -> bookingWork.alter(id, draft, version));
+    }
+
+    @Override
+    public void cancel(String id, Long version) {
+        doing(() -> bookingWork.cancel(id, version));
+    }
+
+    @Override
+    public Booking takeOut(String scanned, String by, Instant until) {
+        return doing(() -> bookingWork.takeOut(scanned, by, until));
+    }
+
+    @Override
+    public Booking bringBack(String scanned) {
+        return doing(() -> bookingWork.bringBack(scanned));
+    }
+
+    @Override
+    public List<Unit> units() {
+        return doing(() -> unitWork.shelf().units());
+    }
+
+    @Override
+    public Unit unit(String id) {
+        return doing(() -> unitWork.present(id, null));
+    }
+
+    @Override
+    public Booking booking(String id) {
+        return doing(() -> bookingWork.present(id));
+    }
+
+    @FunctionalInterface
+    private interface Step<T> {
+        T take() throws SQLException;
+    }
+
+    private <T> T doing(Step<T> step) {
+        try {
+            return step.take();
+        } catch (SQLException fault) {
+            failed = failed == null ? fault : failed;
+            throw new Failed(fault);
+        } catch (LockerFault fault) {
+            failed = failed == null ? fault : failed;
+            throw fault;
+        }
+    }
+}

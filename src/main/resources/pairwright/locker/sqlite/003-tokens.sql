@@ -1,0 +1,7 @@
+-- Of a token nothing but a hash is kept.
+CREATE TABLE token (
+    name TEXT PRIMARY KEY,
+    role TEXT NOT NULL,
+    hash TEXT NOT NULL UNIQUE,
+    since_ts BIGINT NOT NULL
+);

@@ -1,0 +1,109 @@
+package pairwright.http;
+
+import java.io.IOException;
+import java.net.URI;
+import java.net.URLEncoder;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import org.jsoup.nodes.Element;
+import pairwright.locker.Locker;
+import pairwright.locker.Place;
+
+/** A server with a real locker in a folder, and its pages as somebody with a browser and no script uses them. */
+final class LockerSite implements AutoCloseable {
+    final Locker locker;
+    private final Server server;
+    private final HttpClient client = HttpClient.newHttpClient();
+
+    LockerSite(Path data) {
+        locker = Locker.open(Place.in(data), () -> Serving.KNOWLEDGE.current().catalogue(), Clock.systemDefaultZone());
+        server = Server.start(Serving.KNOWLEDGE, locker, "127.0.0.1", 0);
+    }
+
+    /** What came of a request. */
+    record Got(int status, String location, Document page) {
+        String text() {
+            return page.page().select("main").text();
+        }
+    }
+
+    Got get(String address) {
+        return sent(HttpRequest.newBuilder(uri(address)));
+    }
+
+    String raw(String address) {
+        try {
+            return client.send(HttpRequest.newBuilder(uri(address)).build(), HttpResponse.BodyHandlers.ofString()).body();
+        } catch (IOException | InterruptedException broken) {
+            throw new AssertionError(address, broken);
+        }
+    }
+
+    /** Sends a form as a browser does that has no script: as it stands on the page, but for what is filled in. */
+    Got send(Got page, String form, Map<String, String> filled) {
+        Element shown = page.page().page().selectFirst("form#" + form);
+        if (shown == null) {
+            throw new AssertionError("no form " + form + " in " + page.text());
+        }
+        return post(shown.attr("action"), fields(shown, filled));
+    }
+
+    Got post(String address, Map<String, String> fields) {
+        String body = fields.entrySet().stream().map(field -> encoded(field.getKey()) + "=" + encoded(field.getValue())).collect(Collectors.joining("&"));
+        return sent(HttpRequest.newBuilder(uri(address)).header("Content-Type", "application/x-www-form-urlencoded").header("Origin", "http://127.0.0.1:" + server.port())
+                .POST(HttpRequest.BodyPublishers.ofString(body)));
+    }
+
+    static Map<String, String> fields(Element form, Map<String, String> filled) {
+        Map<String, String> fields = new LinkedHashMap<>();
+        List<String> unknown = new ArrayList<>(filled.keySet());
+        for (Element control : form.select("input, select, textarea")) {
+            String name = control.attr("name");
+            unknown.remove(name);
+            if (filled.containsKey(name)) {
+                fields.put(name, filled.get(name));
+            } else if (control.tagName().equals("select")) {
+                Element chosen = control.selectFirst("option[selected]");
+                fields.put(name, (chosen == null ? control.selectFirst("option") : chosen).attr("value"));
+            } else if (!control.attr("type").equals("checkbox") || control.hasAttr("checked")) {
+                fields.put(name, control.tagName().equals("textarea") ? control.wholeText() : control.attr("value"));
+            }
+        }
+        if (!unknown.isEmpty()) {
+            throw new AssertionError("the form has no " + unknown);
+        }
+        return fields;
+    }
+
+    private Got sent(HttpRequest.Builder request) {
+        try {
+            HttpResponse<String> got = client.send(request.header("Accept", "text/html,application/xhtml+xml,*/*;q=0.8").build(), HttpResponse.BodyHandlers.ofString());
+            return new Got(got.statusCode(), got.headers().firstValue("Location").map(to -> to.replaceFirst("^https?://[^/]*", "")).orElse(""), new Document(got.body()));
+        } catch (IOException | InterruptedException broken) {
+            throw new AssertionError(broken);
+        }
+    }
+
+    private URI uri(String address) {
+        return URI.create("http://127.0.0.1:" + server.port() + address);
+    }
+
+    private static String encoded(String text) {
+        return URLEncoder.encode(text, StandardCharsets.UTF_8);
+    }
+
+    @Override
+    public void close() {
+        server.close();
+        locker.close();
+    }
+}

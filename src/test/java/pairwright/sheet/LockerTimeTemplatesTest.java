@@ -1,0 +1,45 @@
+package pairwright.sheet;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.Map;
+import org.jsoup.Jsoup;
+import org.jsoup.nodes.Document;
+import org.junit.jupiter.api.Test;
+import pairwright.drawing.Reader;
+import pairwright.locker.Role;
+import pairwright.sheet.ReadingParts.Link;
+
+/** What the templates make of the records they are given. */
+class LockerTimeTemplatesTest {
+    private static final AtLocker AT = new AtLocker(new Html(new Assets(), true), null, null, new Visit("/locker/month", Map.of(), Reader.METRIC), Role.READER,
+            Clock.fixed(Instant.parse("2027-03-10T09:00:00Z"), ZoneOffset.UTC));
+
+    @Test
+    void everyNumberOfAMonthHasAHeadingForItsTypeAndItsDay() {
+        MonthPage.Month month = new MonthPage.Month("March 2027", "", new Link("/a", "February 2027"), new Link("/b", "April 2027"),
+                List.of(new MonthPage.Day(new Link("/locker/bookings?from=2027-03-01&until=2027-03-01", "1"), "Mon")),
+                List.of(new MonthPage.Row("<Ribbon>", null, "2", List.of(new MonthPage.Cell("2", "all")))), null);
+        Document page = Jsoup.parse(AT.page("month", AT.frame("Taken in March 2027", "month"), "month", month).content());
+        assertEquals(List.of("Type", "Units", "Mon 1"), page.select("table.heat thead th[scope=col]").eachText());
+        assertEquals("<Ribbon>", page.select("table.heat tbody th[scope=row]").text());
+        assertEquals("2", page.select("td.day.all").text());
+        assertEquals(1, page.select(".scroll[tabindex=0][role=region][aria-label]").size());
+        assertEquals(1, page.select("h1").size());
+    }
+
+    @Test
+    void aBookingSaysWhenWhatForByWhomAndWhichUnits() {
+        BookingsPage.Bookings bookings = new BookingsPage.Bookings("2027-03-10", "2027-03-24", "", List.of(), "Overdue: Ribbon 1.", List.of(new BookingsPage.Day("today",
+                List.of(new BookingsPage.Line("today 10:00 to 12:00", "Session", "Barn take", "Ada", List.of(new Link("/locker/units/ribbon-1", "Ribbon 1")))))));
+        Document page = Jsoup.parse(AT.page("bookings", AT.frame("Bookings", "bookings"), "bookings", bookings).content());
+        assertEquals(List.of("Session", "Barn take", "Ada", "Ribbon 1"), page.select("tbody td").eachText());
+        assertEquals("/locker/units/ribbon-1", page.select("tbody a").attr("href"));
+        page.select("form.search input:not([type=hidden])").forEach(input -> assertEquals(1, page.select("label[for=" + input.id() + "]").size(), input.id()));
+        assertEquals("Times are in UTC.", page.select(".zone").text());
+    }
+}
