@@ -17,6 +17,8 @@ final class Access {
     private static final String ROLE = "access.role";
     /** Whoever sits at the machine itself. */
     static final String HERE = "this machine";
+    /** The server would take one method for another. */
+    private static final String OTHER_METHOD = "X-HTTP-Method-Override";
     private static final String NOBODY = "nobody";
     private static final String ENTER = "When your browser asks, enter any name, and your token as the password; a program sends \"Authorization: Bearer\" and the token. "
             + "Whoever runs Pairwright here makes a token with: pairwright token add NAME --role reader";

@@ -130,14 +130,14 @@ public final class UnitPage {
                 UnitStates.uses(at, unit, past.stream().limit(MOST_PAST).toList()),
                 HistoryPage.lines(at, at.locker().history(unit.id(), null, MOST_EVENTS)), at.at().link("/locker/history?about=" + unit.id(), "All of its history"),
                 at.mayWrite() && (!isOut || out.faulty()) ? out : null, at.mayWrite() && (isOut || in.faulty()) ? in : null, writes(at, unit),
-                new Link("/locker/units/" + unit.id() + ".ics", "Calendar feed of this unit"));
+                new Link("/api/locker/units/" + unit.id() + "/calendar.ics", "Calendar feed of this unit"));
         String done = Objects.requireNonNullElse(at.visit().first("done"), "");
         return at.page(status, "unit", at.frame(unit.label(), "units", List.of(at.at().link("/locker", "Units")), status == 200 ? DONE.getOrDefault(done, "") : ""),
                 "unit", content);
     }
 
     private static List<Link> writes(AtLocker at, Unit unit) {
-        return !at.mayWrite() ? List.of() : List.of(at.at().link("/locker/bookings/new?unit=" + unit.id(), "Book it"), at.at().link(address(unit) + "/alter", "Alter it"),
+        return !at.mayWrite() ? List.of() : List.of(at.at().link(address(unit) + "/alter", "Alter it"),
                 at.at().link(address(unit) + "/remove", "Remove it"));
     }
 

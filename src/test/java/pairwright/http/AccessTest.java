@@ -144,6 +144,14 @@ class AccessTest {
     }
 
     @Test
+    void noRequestIsTakenForAnotherMethodThanItsOwn() {
+        start(Listen.usual());
+        String unit = locker.units().get(0).id();
+        assertProblem(400, send("POST", "/api/locker/units/" + unit, "", "X-HTTP-Method-Override: DELETE\r\n"));
+        assertTrue(locker.unit(unit).isPresent());
+    }
+
+    @Test
     void aRevokedTokenIsWorthless() {
         startWithTokens();
         assertEquals(200, get("/api/rooms", bearer(reader)).status());
