@@ -34,6 +34,8 @@ final class LockerAt {
             "Where a password is in it, put it into the variable " + VARIABLE + " instead, which no list of processes shows."})
     private String database;
 
+    private KnowledgeStore knowledge;
+
     /** Whether anybody said where a locker is. */
     boolean named() {
         return folder != null || address() != null;
@@ -90,20 +92,34 @@ final class LockerAt {
     }
 
     private int opened(ToIntFunction<Locker> work) {
-        KnowledgeStore[] known = new KnowledgeStore[1]; // read only by what needs it: it takes longer than all else
-        try (Locker locker = Locker.open(place(), () -> catalogue(known), Clock.systemDefaultZone())) {
+        try (Locker locker = Locker.open(place(), this::catalogue, Clock.systemDefaultZone())) {
             return work.applyAsInt(locker);
         } finally {
             spec.commandLine().getOut().flush();
         }
     }
 
-    private Catalogue catalogue(KnowledgeStore[] known) {
-        if (known[0] == null) {
+    /** What the locker's mic types are of, with the house folder of the data folder. Read only where it is needed: that takes longer than all else. */
+    Catalogue catalogue() {
+        if (knowledge == null) {
             Path house = data().resolve("house");
-            known[0] = Files.isDirectory(house) ? KnowledgeStore.withHouse(house) : KnowledgeStore.builtIn();
+            knowledge = Files.isDirectory(house) ? KnowledgeStore.withHouse(house) : KnowledgeStore.builtIn();
         }
-        return known[0].current().catalogue();
+        return knowledge.current().catalogue();
+    }
+
+    /** Writes a text where it is wanted, and says so; to standard output where that is nowhere. */
+    void write(Path file, String text, String says) {
+        if (file == null) {
+            spec.commandLine().getOut().print(text);
+            return;
+        }
+        try {
+            Files.writeString(file, text);
+        } catch (IOException refused) {
+            throw new LockerFault.Unreachable("The file " + file + " cannot be written. Name one in a folder that is there");
+        }
+        say(says + file + ".");
     }
 
     /** Does something in one transaction and prints what is to be said of it. */

@@ -7,8 +7,11 @@ import java.time.YearMonth;
 import java.time.ZoneId;
 import java.util.List;
 import pairwright.catalogue.Shown;
+import pairwright.locker.CalendarFeed;
 import pairwright.locker.Event;
 import pairwright.locker.Locker;
+import pairwright.locker.Unit;
+import pairwright.locker.LockerFault;
 
 /** What leaves and comes back, what was done, and how much is used, for programs. */
 final class LockerAroundRoutes {
@@ -33,6 +36,8 @@ final class LockerAroundRoutes {
         routes.post("/api/locker/in", this::bringBack);
         Routes.get(routes, "/api/locker/history", this::history);
         Routes.get(routes, "/api/locker/use", this::use);
+        Routes.get(routes, "/api/locker/calendar.ics", context -> calendar(context, CalendarFeed.ofLocker(locker, locker.now())));
+        Routes.get(routes, "/api/locker/units/{id}/calendar.ics", context -> calendar(context, CalendarFeed.ofUnit(locker, unit(context.pathParam("id")), locker.now())));
     }
 
     private void out(Context context) {
@@ -52,6 +57,16 @@ final class LockerAroundRoutes {
         String body = Body.json(context, bodyMs);
         BookingBody.Passing back = BookingBody.comingBack(Body.object(body, json.mapper(), "{\"unit\": \"R-01\"}"));
         writes.write(context, body, changes -> writes.altered(changes.bringBack(back.unit())));
+    }
+
+    private static void calendar(Context context, String calendar) {
+        new Query(context).check();
+        context.contentType("text/calendar; charset=utf-8").result(calendar);
+        context.header("Cache-Control", "private, no-cache");
+    }
+
+    private Unit unit(String id) {
+        return locker.unit(id).orElseThrow(() -> new LockerFault.NotThere("There is no unit \"" + Shown.of(id) + "\". All ids are at /api/locker/units"));
     }
 
     private void history(Context context) {

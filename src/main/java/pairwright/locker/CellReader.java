@@ -69,7 +69,8 @@ final class CellReader {
                     + (decimalComma ? "comma, such as 1,5" : "point, such as 1.5"));
             return null;
         }
-        return Double.valueOf(plain);
+        // adding nothing makes a negative zero an ordinary one
+        return Double.parseDouble(plain) + 0.0;
     }
 
     private Integer whole(String cell) {

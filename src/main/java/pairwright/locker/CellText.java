@@ -62,8 +62,7 @@ final class CellText {
     }
 
     private static String number(double number, boolean decimalComma) {
-        // the sign of a negative zero is kept, as everything is
-        String plain = number == 0 ? (1 / number < 0 ? "-0" : "0") : BigDecimal.valueOf(number).stripTrailingZeros().toPlainString();
+        String plain = number == 0 ? "0" : BigDecimal.valueOf(number).stripTrailingZeros().toPlainString();
         return decimalComma ? plain.replace('.', ',') : plain;
     }
 }

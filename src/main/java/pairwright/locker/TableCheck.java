@@ -41,17 +41,15 @@ final class TableCheck {
         int before = faults.count();
         Unit now = units.get(row.cells().getOrDefault(UnitColumn.ID, "").strip());
         UnitDraft unit = new UnitRow(row, now == null ? null : now.draft(), decimalComma, faults).draft();
-        boolean readable = faults.count() == before;
-        List<TablePreview.Change> changes = now == null ? List.of() : UnitRow.changes(now.draft(), unit);
-        if (readable && (now == null || !changes.isEmpty())) {
-            // a row that changes nothing says what the locker holds already, even of a type the catalogue has lost
+        if (faults.count() == before) {
             UnitChecks checks = new UnitChecks(catalogue.mics());
-            checks.read(unit, now);
+            Unit read = checks.read(unit, now);
             for (Fault fault : checks.faults()) {
-                UnitColumn column = UnitColumn.at(fault.at(), unit);
-                fault(row, column, fault.says());
+                fault(row, UnitColumn.at(fault.at(), unit), fault.says());
             }
+            unit = checks.faults().isEmpty() ? nothingForEmpty(read.draft()) : unit;
         }
+        List<TablePreview.Change> changes = now == null ? List.of() : UnitRow.changes(now.draft(), unit);
         alone(row, unit, tagsElsewhere);
         if (unit.id() == null && unit.label() != null && byLabel.containsKey(key(unit.label()))) {
             fault(row, UnitColumn.LABEL, "is what unit " + byLabel.get(key(unit.label())).id() + " is called, and the row has no id. Give that id to change "
@@ -61,6 +59,13 @@ final class TableCheck {
             rows.add(new TablePreview.Row(row.line(), now == null ? TablePreview.Effect.NEW : changes.isEmpty() ? TablePreview.Effect.SAME
                     : TablePreview.Effect.CHANGED, unit, changes));
         }
+    }
+
+    /** An id and a label that are yet to be made are read as empty. */
+    private static UnitDraft nothingForEmpty(UnitDraft unit) {
+        return new UnitDraft(unit.id().isEmpty() ? null : unit.id(), unit.kind(), unit.micType(), unit.label().isEmpty() ? null : unit.label(), unit.serial(),
+                unit.tag(), unit.pairMate(), unit.condition(), unit.note(), unit.storedAt(), unit.channel(), unit.stand(), unit.pad(), unit.booster(),
+                unit.response());
     }
 
     /** No two rows are of one unit, and no two units share a tag. */

@@ -9,8 +9,8 @@ package pairwright.locker;
  * @param says what is wrong, and then what to do
  */
 public record TableFault(int line, String column, String value, String says) {
-    /** All of it in one sentence, such as {@code line 3, column massKg: "heavy" is not a number. ...}. */
+    /** All of it in one sentence, such as {@code line 3, column massKg, "heavy": is not a number. ...}. */
     public String sentence() {
-        return "line " + line + (column == null ? "" : ", column " + column) + ": " + (value.isEmpty() ? "" : "\"" + value + "\" ") + says;
+        return "line " + line + (column == null ? "" : ", column " + column) + (value.isEmpty() ? "" : ", \"" + value + "\"") + ": " + says;
     }
 }

@@ -59,7 +59,7 @@ public final class UnitPage {
      * @param writes what can be done with it, empty for a reader
      */
     public record Content(String id, List<String> handling, String word, String state, Link type, Link mate, List<Fact> facts, Plot response, List<Use> coming, List<Use> past,
-            List<HistoryPage.Line> history, Link allHistory, SendForm takeOut, SendForm bringBack, List<Link> writes, Link feed) {
+            List<HistoryPage.Line> history, Link allHistory, SendForm takeOut, SendForm bringBack, List<Link> writes) {
     }
 
     /** The page; null for no such unit. */
@@ -117,7 +117,7 @@ public final class UnitPage {
 
     private static Page page(AtLocker at, int status, Unit unit, SendForm out, SendForm in) {
         MicType type = unit.micType() == null ? null : at.known().catalogue().mics().get(unit.micType());
-        UnitStates.State state = UnitStates.now(at).of(unit);
+        UnitStates.State state = UnitStates.now(at, unit.id()).of(unit);
         boolean isOut = at.locker().out().stream().anyMatch(one -> one.unit().id().equals(unit.id()));
         String mate = at.locker().mates().get(unit.id());
         List<Booking> bookings = at.locker().bookings(new Span(at.now().minus(BACK), at.now().plus(AHEAD)), unit.id());
@@ -129,16 +129,16 @@ public final class UnitPage {
                 UnitStates.uses(at, unit, bookings.stream().filter(one -> UnitStates.ahead(at, unit, one)).toList()),
                 UnitStates.uses(at, unit, past.stream().limit(MOST_PAST).toList()),
                 HistoryPage.lines(at, at.locker().history(unit.id(), null, MOST_EVENTS)), at.at().link("/locker/history?about=" + unit.id(), "All of its history"),
-                at.mayWrite() && (!isOut || out.faulty()) ? out : null, at.mayWrite() && (isOut || in.faulty()) ? in : null, writes(at, unit),
-                new Link("/api/locker/units/" + unit.id() + "/calendar.ics", "Calendar feed of this unit"));
+                at.mayWrite() && (!isOut || out.faulty()) ? out : null, at.mayWrite() && (isOut || in.faulty()) ? in : null, writes(at, unit));
         String done = Objects.requireNonNullElse(at.visit().first("done"), "");
         return at.page(status, "unit", at.frame(unit.label(), "units", List.of(at.at().link("/locker", "Units")), status == 200 ? DONE.getOrDefault(done, "") : ""),
                 "unit", content);
     }
 
     private static List<Link> writes(AtLocker at, Unit unit) {
-        return !at.mayWrite() ? List.of() : List.of(at.at().link(address(unit) + "/alter", "Alter it"),
-                at.at().link(address(unit) + "/remove", "Remove it"));
+        Link calendar = new Link("/api/locker/units/" + unit.id() + "/calendar.ics", "Its calendar feed");
+        return !at.mayWrite() ? List.of(calendar) : List.of(at.at().link(address(unit) + "/alter", "Alter it"),
+                at.at().link(address(unit) + "/remove", "Remove it"), calendar);
     }
 
     /** What was measured of this unit beside what holds for its type; null for nothing measured. */

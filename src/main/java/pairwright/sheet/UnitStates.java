@@ -39,10 +39,14 @@ final class UnitStates {
         then = span == null ? null : at.locker().standing(span).stream().collect(Collectors.toMap(one -> one.unit().id(), Function.identity()));
     }
 
-    /** As they stand at this moment, and what comes next. */
-    static UnitStates now(AtLocker at) {
+    /**
+     * As they stand at this moment, and what comes next.
+     *
+     * @param unit the only one that will be asked about; null for any
+     */
+    static UnitStates now(AtLocker at, String unit) {
         UnitStates states = new UnitStates(at, null);
-        at.locker().bookings(new Span(at.now(), at.now().plus(AHEAD)), null).forEach(booking -> booking.lines().stream()
+        at.locker().bookings(new Span(at.now(), at.now().plus(AHEAD)), unit).forEach(booking -> booking.lines().stream()
                 .filter(line -> line.returnedAt() == null && line.span().until().isAfter(at.now())).forEach(line -> states.next.putIfAbsent(line.unit(), booking)));
         return states;
     }

@@ -63,7 +63,7 @@ public final class UnitsPage {
         Instant until = moment(at, "until", faults);
         Span span = span(at, from, until, faults);
         List<Unit> units = at.locker().units();
-        UnitStates states = span == null ? UnitStates.now(at) : UnitStates.during(at, span);
+        UnitStates states = span == null ? UnitStates.now(at, null) : UnitStates.during(at, span);
         boolean onlyFree = visit.first("free") != null;
         List<Unit> found = units.stream().filter(wanted(at, faults)).filter(unit -> !onlyFree || states.of(unit).free()).toList();
         int pages = Math.max(1, (found.size() + ON_A_PAGE - 1) / ON_A_PAGE);

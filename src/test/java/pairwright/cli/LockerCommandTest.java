@@ -151,6 +151,31 @@ class LockerCommandTest {
     }
 
     @Test
+    void whatIsExportedMakesTheSameUnitsElsewhere() throws Exception {
+        Path file = folder.resolve("units.csv");
+        assertTrue(done("locker", "export", file.toString()).contains("2 units are in "), "said");
+        String data = folder.resolve("other").toString();
+        assertTrue(Run.of("locker", "import", file.toString(), "--preview", "--data", data).out().contains("2 new"));
+        assertTrue(Run.of("locker", "list", "--data", data).out().contains("The locker is empty"), "a preview changes nothing");
+        assertEquals(0, Run.of("locker", "import", file.toString(), "--data", data).exit());
+        assertEquals(Files.readString(file), Run.of("locker", "export", "--data", data).out());
+        Files.writeString(file, Files.readString(file).replace("Ribbon 2", "Ribbon 22").replace("long-ribbon,Ribbon 1", "no-such-type,Ribbon 1"));
+        Run faulty = run("locker", "import", file.toString());
+        assertEquals(2, faulty.exit());
+        assertTrue(faulty.err().contains("line 2") && faulty.err().contains("no-such-type") && faulty.err().contains("Nothing was brought in"), faulty.err());
+        assertFalse(done("locker", "list").contains("Ribbon 22"));
+        assertEquals(1, run("locker", "import", folder.resolve("none.csv").toString()).exit());
+    }
+
+    @Test
+    void theBookingsAreACalendar() {
+        book("r1");
+        String calendar = done("locker", "calendar");
+        assertTrue(calendar.startsWith("BEGIN:VCALENDAR") && calendar.contains("sextet") && calendar.contains("DTSTART:" + DAY.toString().replace("-", "")), calendar);
+        assertFalse(done("locker", "calendar", "--unit", "r2").contains("sextet"));
+    }
+
+    @Test
     void aLockerThatIsNotThereIsNotMadeByLooking() {
         Run run = Run.of("locker", "list", "--data", folder.resolve("nowhere").toString());
         assertEquals(1, run.exit());

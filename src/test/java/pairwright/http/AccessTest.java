@@ -20,6 +20,8 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import pairwright.locker.Act;
+import pairwright.locker.UnitDraft;
 import pairwright.locker.Locker;
 import pairwright.locker.Place;
 import pairwright.locker.Role;
@@ -145,8 +147,8 @@ class AccessTest {
 
     @Test
     void noRequestIsTakenForAnotherMethodThanItsOwn() {
-        start(Listen.usual());
-        String unit = locker.units().get(0).id();
+        start(new Listen("127.0.0.1", 0));
+        String unit = locker.change(Act.by("Wren"), changes -> changes.add(UnitDraft.mic("ribbon-9", "long-ribbon", "Ribbon 9")).id()).text();
         assertProblem(400, send("POST", "/api/locker/units/" + unit, "", "X-HTTP-Method-Override: DELETE\r\n"));
         assertTrue(locker.unit(unit).isPresent());
     }
