@@ -60,6 +60,9 @@ final class Access {
 
     private void check(Context context) {
         hosts.check(context);
+        if (context.header(OTHER_METHOD) != null) {
+            throw new BadRequest(Problem.of(400, OTHER_METHOD + " is not taken here. Send the request with the method that is meant"));
+        }
         Role needed = Needed.role(context.method().name(), context.path());
         if (needed == null) {
             return;

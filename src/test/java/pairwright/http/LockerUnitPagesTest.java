@@ -52,7 +52,7 @@ class LockerUnitPagesTest {
         assertEquals(200, page.status());
         assertTrue(page.text().contains("The locker is empty"), page.text());
         assertTrue(page.page().links().containsAll(List.of("/locker/units/new", "/locker/import")), page.page().links().toString());
-        assertTrue(page.text().contains("pairwright demo"));
+        assertTrue(page.text().contains("Bring in a table"));
         assertEquals("Locker", page.page().page().select("header nav [aria-current]").text());
     }
 

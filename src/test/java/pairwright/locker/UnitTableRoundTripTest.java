@@ -74,7 +74,7 @@ class UnitTableRoundTripTest {
     Arbitrary<List<Unit>> units() {
         return Combinators.combine(kinds(), texts(), Arbitraries.of(Condition.values()).injectNull(0.2)).as((draft, text, condition) ->
                         new UnitDraft(draft.id(), draft.kind(), draft.micType(), text.get(0), text.get(1), text.get(2), "mate-x", condition,
-                                text.get(3) == null ? "odd" : text.get(3), text.get(4), draft.channel(), draft.stand(), draft.pad(), draft.booster(), draft.response()))
+                                text.get(3) == null || text.get(3).replaceAll("[\\s\\p{Z}\\p{C}]", "").isEmpty() ? "odd" : text.get(3), text.get(4), draft.channel(), draft.stand(), draft.pad(), draft.booster(), draft.response()))
                 .list().ofMinSize(1).ofMaxSize(8).map(UnitTableRoundTripTest::alone);
     }
 
