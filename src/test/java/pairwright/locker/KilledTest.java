@@ -20,7 +20,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** The program is killed while it writes. {@code -Dkills=30} for a longer run. */
-@Tag("slow")
+@Tag("long")
 class KilledTest {
     private static final int KILLS = Integer.getInteger("kills", 5);
     private static final int MOST_MS = 900;

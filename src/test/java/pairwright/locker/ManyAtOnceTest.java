@@ -14,7 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Sixteen at once, 20,000 times, want three of six microphones: nobody ever gets one that somebody has. */
-@Tag("slow")
+@Tag("long")
 class ManyAtOnceTest {
     private static final int THREADS = 16;
     private static final int ATTEMPTS = 20_000;

@@ -21,7 +21,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** The database server goes away under load and comes back: first told to, then killed. */
-@Tag("slow")
+@Tag("long")
 class RestartedServerTest {
     private static final int WRITERS = 6;
     private static final long AWAY_MS = 1_500;
