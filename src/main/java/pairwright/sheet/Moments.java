@@ -55,6 +55,11 @@ record Moments(ZoneId zoneId, Reader reader, Instant now) {
         return DateTimeFormatter.ofLocalizedTime(at.getSecond() == 0 ? FormatStyle.SHORT : FormatStyle.MEDIUM).withLocale(reader.locale()).format(at);
     }
 
+    /** The day of a moment, as an address says it. */
+    String date(Instant at) {
+        return at.atZone(zoneId).toLocalDate().toString();
+    }
+
     /** For the attribute of a time element. */
     String iso(Instant at) {
         return DateTimeFormatter.ISO_OFFSET_DATE_TIME.format(at.atZone(zoneId));
