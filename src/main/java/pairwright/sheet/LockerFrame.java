@@ -14,8 +14,10 @@ import pairwright.sheet.ReadingParts.Link;
  */
 public record LockerFrame(Shell shell, String page, List<Link> trail, String done, String zone) {
     /** The pages of the locker, in the order of their menu. */
-    public static final List<Shell.Part> PARTS = List.of(new Shell.Part("units", "/locker", "Units"),
-            new Shell.Part("bookings", "/locker/bookings", "Bookings"), new Shell.Part("month", "/locker/month", "Month"));
+    public static final List<Shell.Part> PARTS = List.of(
+            new Shell.Part("units", "/locker", "Units"),
+            new Shell.Part("bookings", "/locker/bookings", "Bookings"),
+            new Shell.Part("month", "/locker/month", "Month"));
 
     public LockerFrame {
         trail = List.copyOf(trail);

@@ -37,8 +37,8 @@ final class Program implements AutoCloseable {
      * @param arguments as on a command line
      */
     static Program start(Path folder, String... arguments) throws IOException {
-        List<String> command = new ArrayList<>(List.of(Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-Dfile.encoding=UTF-8", "-cp",
-                System.getProperty("java.class.path"), "pairwright.cli.Main"));
+        List<String> command = new ArrayList<>(List.of(Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-Dfile.encoding=UTF-8",
+                "--enable-native-access=ALL-UNNAMED", "-cp", System.getProperty("java.class.path"), "pairwright.cli.Main"));
         command.addAll(List.of(arguments));
         ProcessBuilder builder = new ProcessBuilder(command).directory(folder.toFile());
         builder.environment().keySet().removeAll(List.of("JAVA_TOOL_OPTIONS", "JDK_JAVA_OPTIONS", "NO_COLOR"));

@@ -85,7 +85,7 @@ class KilledTest {
     }
 
     private Printed writeAndKill(Path file, int round, int afterMs) throws Exception {
-        ProcessBuilder builder = new ProcessBuilder(Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-XX:TieredStopAtLevel=1",
+        ProcessBuilder builder = new ProcessBuilder(Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-XX:TieredStopAtLevel=1", "--enable-native-access=ALL-UNNAMED",
                 "-cp", System.getProperty("java.class.path"), WritesUntilKilled.class.getName(), file.toString(), Integer.toString(round));
         builder.environment().keySet().removeAll(List.of("JAVA_TOOL_OPTIONS", "JDK_JAVA_OPTIONS"));
         builder.redirectError(folder.resolve("errors-" + round + ".txt").toFile());
