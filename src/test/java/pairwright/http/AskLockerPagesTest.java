@@ -213,7 +213,7 @@ class AskLockerPagesTest {
         });
         Got page = page("/?words=grand+piano+in+stereo" + THEN);
         List<String> takes = page.page().page().selectFirst(".option").select(".take").eachText();
-        assertEquals(List.of("Take Pencil 1; matched with Pencil 2; 2 of its type are free.", "Take Pencil 2; matched with Pencil 1; 2 of its type are free."), takes);
+        assertEquals(List.of("Take Pencil 1; a matched pair with Pencil 2; 2 of its type are free.", "Take Pencil 2; a matched pair with Pencil 1; 2 of its type are free."), takes);
         Element book = page.page().page().selectFirst(".option a[href^=/locker/bookings/new]");
         assertTrue(book.text().startsWith("Book these"), book.text());
         assertEquals("/locker/bookings/new?from=" + local(FROM).replace(":", "%3A") + "&until=" + local(UNTIL).replace(":", "%3A") + "&unit=pencil-1&unit=pencil-2", book.attr("href"));
@@ -264,7 +264,7 @@ class AskLockerPagesTest {
         Got none = page(TRUMPET + THEN);
         List<String> links = none.page().page().select(".instead a").eachAttr("href");
         assertEquals(2, links.size(), none.text());
-        assertTrue(takes(page(links.get(0))).get(0).startsWith("Ribbon 1, is booked"), takes(page(links.get(0))).toString());
+        assertTrue(takes(page(links.get(0))).get(0).startsWith("Ribbon 1 is booked"), takes(page(links.get(0))).toString());
         assertTrue(links.get(1).contains("locker=any") && takes(page(links.get(1))).isEmpty(), links.toString());
     }
 
