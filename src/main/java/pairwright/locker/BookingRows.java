@@ -46,6 +46,17 @@ final class BookingRows {
         return found.entrySet().stream().map(entry -> withLines(entry.getValue(), lines.get(entry.getKey()))).toList();
     }
 
+    /** The first of those that touch a time. */
+    static List<Booking> first(Sql sql, Span span, String unit, int most) throws SQLException {
+        List<Object> with = new ArrayList<>(List.of(span.from().getEpochSecond(), span.until().getEpochSecond()));
+        if (unit != null) {
+            with.add(unit);
+        }
+        with.add(most);
+        return where(sql, "b.id IN (SELECT o.id FROM booking o WHERE o.until_ts > ? AND o.from_ts < ?"
+                + (unit == null ? "" : " AND o.id IN (SELECT booking_id FROM line WHERE unit_id = ?)") + " ORDER BY o.from_ts, o.id LIMIT ?)", with.toArray());
+    }
+
     static Optional<Booking> of(Sql sql, String id) throws SQLException {
         return id.matches("[1-9][0-9]{0,17}") ? where(sql, "b.id = ?", Long.parseLong(id)).stream().findFirst() : Optional.empty();
     }
