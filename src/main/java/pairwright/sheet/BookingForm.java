@@ -51,8 +51,9 @@ public final class BookingForm {
         this.times = BookingTimes.read(at, typed.from(), typed.until(), altered == null ? null : altered.span());
     }
 
-    private static Stream<Booking.Line> kept(Booking booking) {
-        return booking.lines().stream().filter(line -> line.takenAt() != null);
+    /** What has left its place for the booking, or the locker for good. */
+    private Stream<Booking.Line> kept(Booking booking) {
+        return booking.lines().stream().filter(line -> line.takenAt() != null || at.locker().unit(line.unit()).isEmpty());
     }
 
     BookingTyped typed() {
@@ -70,6 +71,11 @@ public final class BookingForm {
             faults.add(new Fault("/kind", "\u201c" + Shown.of(typed.kind()) + "\u201d is no kind of booking. Choose one that is offered"));
         }
         return faults;
+    }
+
+    /** That an alteration leaves no unit: the locker would take it to leave them as they were. */
+    List<Fault> noUnit() {
+        return altered != null && typed.units().isEmpty() ? List.of(new Fault("/units", "No unit is chosen")) : List.of();
     }
 
     /** What is wrong with an address, where nothing is to be booked yet. */
@@ -142,6 +148,6 @@ public final class BookingForm {
 
     private List<Stay> stays() {
         return altered == null ? List.of() : kept(altered).map(line -> new Stay(line.unit(), at.locker().unit(line.unit()).map(Unit::label).orElse(line.label()),
-                line.isOut() ? "is out with " + line.takenBy() : "came back " + at.moments().moment(line.returnedAt()))).toList();
+                line.isOut() ? "is out with " + line.takenBy() : line.returnedAt() != null ? "came back " + at.moments().moment(line.returnedAt()) : "has left the locker")).toList();
     }
 }

@@ -131,9 +131,7 @@ public final class BookingWritePages {
     private static UnitWritePages.Done tried(BookingForm shown, Sent sent, Work work, String done) {
         SendForm form = keyed(shown.form(), sent);
         List<Fault> faults = new ArrayList<>(shown.faults());
-        if (shown.typed().units().isEmpty()) {
-            faults.add(new Fault("/units", "")); // told below; an alteration that names none would leave them as they were
-        }
+        faults.addAll(shown.noUnit());
         if (faults.isEmpty()) {
             try {
                 return new UnitWritePages.Done("/locker/bookings/" + work.outcome().text() + "?done=" + done, null);
