@@ -26,10 +26,9 @@ import pairwright.model.Request;
 
 /**
  * How long things take with a locker of 5,000 units and 200,000 bookings, in a file and on a server that confirms what is on its disk. Not a test:
- * machines differ. Run it with {@code mvn -q test-compile exec:java@locker-benchmark}.
+ * machines differ. Run it with {@code mvn -q test-compile exec:java@locker-benchmark}; the arguments {@code SQLite} or {@code PostgreSQL} measure one of them.
  */
 public final class LockerBenchmark {
-    private static final int WARM_UP = 40;
     private static final int COUNTED = 100;
     private static final int FEW = 20;
     private static final String WORDS = "acoustic guitar, fingerpicked, stereo";
@@ -52,8 +51,9 @@ public final class LockerBenchmark {
         Path folder = Files.createTempDirectory("locker-benchmark");
         try (Databases.Kept server = Databases.kept(folder)) {
             withoutUnits(knowledge, Place.in(folder.resolve("empty")));
-            full("SQLite", knowledge, Place.in(folder));
-            full("PostgreSQL", knowledge, server.place());
+            for (String which : arguments.length == 0 ? new String[] {"SQLite", "PostgreSQL"} : arguments) {
+                full(which, knowledge, which.equals("SQLite") ? Place.in(folder) : server.place());
+            }
         } finally {
             try (Stream<Path> all = Files.walk(folder)) {
                 all.sorted(Comparator.reverseOrder()).forEach(path -> path.toFile().delete());
@@ -109,10 +109,12 @@ public final class LockerBenchmark {
             HttpClient client = HttpClient.newHttpClient();
             for (String address : List.of("/locker", "/locker?from=" + day(now) + "T10:00&until=" + day(now) + "T14:00&free=yes", "/locker/month", "/locker/bookings",
                     "/locker/units/" + BigLocker.id(7), "/api/locker/units", "/api/locker/units?from=" + now, "/api/locker/free", "/api/locker/free?micType=small-condenser-cardioid",
-                    "/api/locker/bookings", "/api/locker/out", "/api/locker/use", "/api/locker/calendar.ics")) {
+                    "/api/locker/bookings", "/api/locker/out", "/api/locker/use")) {
                 HttpRequest request = HttpRequest.newBuilder(URI.create("http://127.0.0.1:" + server.port() + address)).build();
                 print("GET " + address, FEW, () -> sizeOf(client, request));
             }
+            HttpRequest calendar = HttpRequest.newBuilder(URI.create("http://127.0.0.1:" + server.port() + "/api/locker/calendar.ics")).build();
+            print("GET /api/locker/calendar.ics", 2, () -> sizeOf(client, calendar));
         }
     }
 
@@ -158,7 +160,7 @@ public final class LockerBenchmark {
     }
 
     private void print(String name, int times, Task task) throws Exception {
-        for (int i = 0; times > 1 && i < Math.min(WARM_UP, times); i++) {
+        for (int i = 0; i < times / 2; i++) {
             task.run();
         }
         double[] ms = new double[times];
