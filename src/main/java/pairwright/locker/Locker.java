@@ -141,11 +141,10 @@ public final class Locker implements AutoCloseable {
      * @param unit only of this unit; null for all
      */
     public List<Booking> bookings(Span span, String unit) {
-        String touches = "b.until_ts > ? AND b.from_ts < ?";
         long from = span.from().getEpochSecond();
         long until = span.until().getEpochSecond();
-        return database.read(sql -> unit == null ? BookingRows.where(sql, touches, from, until)
-                : BookingRows.where(sql, "b.id IN (SELECT booking_id FROM line WHERE unit_id = ?) AND " + touches, unit, from, until));
+        return database.read(sql -> unit == null ? BookingRows.touching(sql, from, until)
+                : BookingRows.where(sql, "b.id IN (SELECT booking_id FROM line WHERE unit_id = ?) AND b.until_ts > ? AND b.from_ts < ?", unit, from, until));
     }
 
     /**
