@@ -84,7 +84,7 @@ final class Takes {
             query.add(new Param("until", at.moments().field(until.toInstant())));
         }
         units.forEach(unit -> query.add(new Param("unit", unit.id())));
-        return new AnswerView.Link(units.size() == 1 ? "Book this one" : "Book these", at.visit().to(Param.address("/locker/bookings/new", query)));
+        return new AnswerView.Link(units.size() == 1 ? "Book it" : "Book these", at.visit().to(Param.address("/locker/bookings/new", query)));
     }
 
     /** The units of an option, in the order of its microphones. */
