@@ -217,6 +217,9 @@ class AskLockerPagesTest {
         Element book = page.page().page().selectFirst(".option a[href^=/locker/bookings/new]");
         assertTrue(book.text().startsWith("Book these"), book.text());
         assertEquals("/locker/bookings/new?from=" + local(FROM).replace(":", "%3A") + "&until=" + local(UNTIL).replace(":", "%3A") + "&unit=pencil-1&unit=pencil-2", book.attr("href"));
+        Got form = page(book.attr("href"));
+        assertEquals(List.of("pencil-1", "pencil-2"), form.page().page().select("input[name=unit][checked]").eachAttr("value"), form.text());
+        assertEquals(List.of(local(FROM), local(UNTIL)), List.of(form.page().page().select("#from").attr("value"), form.page().page().select("#until").attr("value")));
     }
 
     @Test
