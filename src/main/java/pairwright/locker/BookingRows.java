@@ -52,6 +52,19 @@ final class BookingRows {
         return found.entrySet().stream().map(entry -> withLines(entry.getValue(), lines.get(entry.getKey()))).toList();
     }
 
+    /** The first of those that touch a time. */
+    static List<Booking> first(Sql sql, Span span, String unit, int most) throws SQLException {
+        long from = span.from().getEpochSecond();
+        long until = span.until().getEpochSecond();
+        List<Object> with = new ArrayList<>(List.of(from, until, from, from, until));
+        if (unit != null) {
+            with.add(unit);
+        }
+        with.add(most);
+        return where(sql, "b.id IN (SELECT o.id FROM booking o WHERE o.id IN (" + TOUCHING + ")"
+                + (unit == null ? "" : " AND o.id IN (SELECT booking_id FROM line WHERE unit_id = ?)") + " ORDER BY o.from_ts, o.id LIMIT ?)", with.toArray());
+    }
+
     /** Bookings that touch a time, earliest first. */
     static List<Booking> touching(Sql sql, long from, long until) throws SQLException {
         return where(sql, "b.id IN (" + TOUCHING + ")", from, until, from, from, until);

@@ -153,6 +153,26 @@ public final class Locker implements AutoCloseable {
         return database.read(sql -> BookingRows.next(sql, units, span.from().getEpochSecond(), span.until().getEpochSecond()));
     }
 
+    /**
+     * The first of the bookings that touch a time, earliest first.
+     *
+     * @param unit only of this unit; null for all
+     * @param most how many
+     */
+    public List<Booking> bookings(Span span, String unit, int most) {
+        return database.read(sql -> BookingRows.first(sql, span, unit, most));
+    }
+
+    /**
+     * Times near a wanted one at which all of some units can be had for as long, nearest first: the last before it, the first after it, and the next days at
+     * that time of day. None begins before now. Whether the units' condition lets them be used is not asked.
+     *
+     * @param but id of a booking that does not count, as it is to be altered; null for none
+     */
+    public List<Span> nearest(List<String> units, Span wanted, String but) {
+        return database.read(sql -> NearestTimes.of(sql, units, wanted, but == null ? -1 : Long.parseLong(but), nowS(), clock.getZone()));
+    }
+
     /** A booking by its id. */
     public Optional<Booking> booking(String id) {
         return database.read(sql -> BookingRows.of(sql, id));
