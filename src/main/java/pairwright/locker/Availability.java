@@ -67,18 +67,6 @@ final class Availability {
                 .sorted(Comparator.comparingInt(standing -> standing.unit().condition().ordinal())).map(standing -> held(standing, shelf, zone)).toList());
     }
 
-    /** The first moment from which a unit is free for as long, given what takes it, earliest first. */
-    static long freeFrom(List<BookingRows.Taking> takings, long from, long length) {
-        long start = from;
-        for (BookingRows.Taking taking : takings) {
-            if (taking.from() >= start + length) {
-                break;
-            }
-            start = Math.max(start, taking.until());
-        }
-        return start;
-    }
-
     /** What takes each unit first in a time. */
     private static Map<String, BookingRows.Taking> takings(Sql sql, Span span) throws SQLException {
         Map<String, BookingRows.Taking> first = new HashMap<>();
@@ -87,8 +75,8 @@ final class Availability {
         return first;
     }
 
-    /** From when each of some units, all of which are taken at first, is free for as long. */
-    private static Map<String, Long> freeFrom(Sql sql, Collection<String> units, long from, long length) throws SQLException {
+    /** From when each of some units, all of which are taken for some of a time, is free for as long. */
+    static Map<String, Long> freeFrom(Sql sql, Collection<String> units, long from, long length) throws SQLException {
         Map<String, Long> all = new HashMap<>();
         for (List<String> some : BookingRows.portions(units)) {
             List<Object> with = new ArrayList<>(List.of(from, Long.MAX_VALUE, length));

@@ -116,15 +116,30 @@ final class BookingRows {
 
     /** What takes units from a moment on, each unit's earliest first. */
     static Map<String, List<Taking>> after(Sql sql, Collection<String> units, long from) throws SQLException {
+        return touching(sql, units, from, Long.MAX_VALUE);
+    }
+
+    /** What takes units for some of a time, each unit's earliest first; nothing of a unit that is free. */
+    static Map<String, List<Taking>> touching(Sql sql, Collection<String> units, long from, long until) throws SQLException {
         Map<String, List<Taking>> all = new LinkedHashMap<>();
         for (List<String> some : portions(units)) {
             List<Object> with = new ArrayList<>(some);
-            with.add(from);
+            with.addAll(List.of(from, until));
             sql.all("SELECT unit_id, booking_id, from_ts, until_ts FROM line WHERE unit_id IN (" + marks(some.size())
-                    + ") AND until_ts > ? AND from_ts < until_ts ORDER BY until_ts", Taking::of, with.toArray())
+                    + ") AND until_ts > ? AND from_ts < ? AND from_ts < until_ts ORDER BY until_ts", Taking::of, with.toArray())
                     .forEach(taking -> all.computeIfAbsent(taking.unit(), unit -> new ArrayList<>()).add(taking));
         }
         return all;
+    }
+
+    /** What takes each unit first in a time. */
+    static Map<String, Booking> next(Sql sql, Collection<String> units, long from, long until) throws SQLException {
+        Map<String, Long> first = new LinkedHashMap<>();
+        touching(sql, units, from, until).forEach((unit, takings) -> first.put(unit, takings.get(0).booking()));
+        Map<Long, Booking> bookings = of(sql, first.values());
+        Map<String, Booking> next = new LinkedHashMap<>();
+        first.forEach((unit, booking) -> next.put(unit, bookings.get(booking)));
+        return next;
     }
 
     /** Under what a unit is out; the time as it was booked. */

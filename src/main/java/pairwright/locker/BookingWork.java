@@ -206,27 +206,28 @@ final class BookingWork {
         Map<String, BookingRows.Taking> overdue = from < now.getEpochSecond() + AHEAD_S ? BookingRows.overdue(sql, now.getEpochSecond()) : Map.of();
         List<BookingRows.Taking> clashes = new ArrayList<>();
         Set<String> late = new LinkedHashSet<>();
+        Map<String, List<BookingRows.Taking>> touching = BookingRows.touching(sql, ids, from, until);
         for (String unit : ids) {
             BookingRows.Taking out = overdue.get(unit);
             if (out != null && out.booking() != but && until > out.until()) {
                 clashes.add(out);
                 late.add(unit);
             }
-            BookingRows.touching(sql, unit, from, until).stream().filter(taking -> taking.booking() != but).forEach(clashes::add);
+            touching.getOrDefault(unit, List.of()).stream().filter(taking -> taking.booking() != but).forEach(clashes::add);
         }
         if (clashes.isEmpty()) {
             return;
         }
         Map<Long, Booking> bookings = BookingRows.of(sql, clashes.stream().map(BookingRows.Taking::booking).toList());
+        Map<String, Long> freeFrom = Availability.freeFrom(sql, touching.keySet(), from, until - from);
         List<String> said = new ArrayList<>();
         Set<String> told = new LinkedHashSet<>();
         for (BookingRows.Taking clash : clashes) {
             if (told.add(clash.unit())) {
                 Booking booking = bookings.get(clash.booking());
                 boolean isLate = late.contains(clash.unit());
-                long again = Availability.freeFrom(BookingRows.touching(sql, clash.unit(), from, Long.MAX_VALUE), from, until - from);
                 said.add(shelf.byId().get(clash.unit()).label() + (isLate ? " is overdue: " : ": ") + UnitWork.said(booking, zone)
-                        + (isLate ? "" : ", free again from " + Said.time(Instant.ofEpochSecond(again), zone)));
+                        + (isLate ? "" : ", free again from " + Said.time(Instant.ofEpochSecond(freeFrom.get(clash.unit())), zone)));
             }
         }
         throw new LockerFault.Taken(said.stream().limit(NAMED).collect(Collectors.joining("; "))

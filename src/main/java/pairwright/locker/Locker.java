@@ -6,6 +6,7 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.YearMonth;
 import java.time.ZoneId;
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -145,6 +146,11 @@ public final class Locker implements AutoCloseable {
         long until = span.until().getEpochSecond();
         return database.read(sql -> unit == null ? BookingRows.touching(sql, from, until)
                 : BookingRows.where(sql, "b.id IN (SELECT booking_id FROM line WHERE unit_id = ?) AND b.until_ts > ? AND b.from_ts < ?", unit, from, until));
+    }
+
+    /** Of each of some units, its first booking that touches a time, where there is one. */
+    public Map<String, Booking> next(Collection<String> units, Span span) {
+        return database.read(sql -> BookingRows.next(sql, units, span.from().getEpochSecond(), span.until().getEpochSecond()));
     }
 
     /**

@@ -1,6 +1,7 @@
 package pairwright.sheet;
 
 import java.time.Duration;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -42,13 +43,16 @@ final class UnitStates {
     /**
      * As they stand at this moment, and what comes next.
      *
-     * @param unit the only one that will be asked about; null for any
+     * @param units those that will be asked about
      */
-    static UnitStates now(AtLocker at, String unit) {
+    static UnitStates now(AtLocker at, Collection<String> units) {
         UnitStates states = new UnitStates(at, null);
-        at.locker().bookings(new Span(at.now(), at.now().plus(AHEAD)), unit).forEach(booking -> booking.lines().stream()
-                .filter(line -> line.returnedAt() == null && line.span().until().isAfter(at.now())).forEach(line -> states.next.putIfAbsent(line.unit(), booking)));
+        states.next.putAll(at.locker().next(units, new Span(at.now(), at.now().plus(AHEAD))));
         return states;
+    }
+
+    static UnitStates now(AtLocker at, String unit) {
+        return now(at, List.of(unit));
     }
 
     /** As they stand for all of a time. */
