@@ -112,6 +112,9 @@ final class BookingRows {
         // a line that came back at once is empty, which a span cannot say: it stays as it is
         sql.run("DELETE FROM line WHERE booking_id = ? AND returned_ts IS NULL", id);
         lines(sql, id, booking.lines());
+        for (int place = 0; place < booking.lines().size(); place++) {
+            sql.run("UPDATE line SET place = ? WHERE booking_id = ? AND unit_id = ? AND place <> ?", place, id, booking.lines().get(place).unit(), place);
+        }
     }
 
     private static void lines(Sql sql, long booking, List<Booking.Line> lines) throws SQLException {
