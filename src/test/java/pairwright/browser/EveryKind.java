@@ -14,7 +14,7 @@ final class EveryKind {
             "/sources/snare-drum", "/characters/dark", "/rooms/church", "/techniques/mid-side", "/complaints/boxy", "/rules", "/rules/SAF-005", "/numbers",
             "/numbers/comb", "/numbers/recording-angle", "/numbers/delay?distanceM=far", "/guide", "/no-such-page", "/locker", "/locker?free=yes&kind=spoon&from=soon", "/locker/units/" + Barn.RIBBON, "/locker/units/" + Barn.CHANNEL,
             "/locker/units/new", "/locker/units/new?kind=mic", "/locker/units/" + Barn.RIBBON + "/alter", "/locker/units/" + Barn.RIBBON + "/remove",
-            "/locker/history", "/locker/import");
+            "/locker/history", "/locker/import", "/locker/coverage", "/locker/coverage?served=maybe");
 
     private EveryKind() {
     }
