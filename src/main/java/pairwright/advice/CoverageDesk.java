@@ -88,7 +88,7 @@ public final class CoverageDesk implements AutoCloseable {
     }
 
     private static Stock.Held back(Stock.Held unit) {
-        return new Stock.Held(unit.id(), unit.micType(), unit.label(), unit.storedAt(), unit.note(), unit.pairMate(), unit.ownResponseDb(), null);
+        return new Stock.Held(unit.id(), unit.micType(), unit.label(), unit.tag(), unit.storedAt(), unit.note(), unit.pairMate(), unit.ownResponseDb(), null);
     }
 
     private void drop() {

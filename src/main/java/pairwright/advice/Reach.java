@@ -104,7 +104,7 @@ final class Reach {
     }
 
     private static Stock.Held held(MicType mic, String one, String mate) {
-        return new Stock.Held(mic.id() + one, mic.id(), mic.name(), null, null, mic.id() + mate, null, null);
+        return new Stock.Held(mic.id() + one, mic.id(), mic.name(), null, null, null, mic.id() + mate, null, null);
     }
 
     Scene scene() {

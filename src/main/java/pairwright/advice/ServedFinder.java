@@ -22,12 +22,14 @@ final class ServedFinder {
 
     private final Knowledge now;
     private final Stock stock;
+    private final Stock few;
     private final FromLocker use;
     private final Grades grades;
 
     ServedFinder(Knowledge now, Stock stock, FromLocker use) {
         this.now = now;
         this.stock = stock;
+        this.few = new Stock(true, FewUnits.of(stock.units(), unit -> counts(unit, use)));
         this.use = use;
         this.grades = new Grades(now.catalogue());
     }
@@ -59,7 +61,7 @@ final class ServedFinder {
     Result of(Source source) {
         Request request = new Request(null, source.id(), null, null, null, null, null, null, null, null, null, null, null, null);
         Question question = Questions.of(request, now.catalogue(), now.reader()).question();
-        Reach reach = Reach.of(question, now, stock, grades);
+        Reach reach = Reach.of(question, now, few, grades);
         Rack rack = reach.rack(unit -> counts(unit, use));
         Reach.Found found = reach.with(rack);
         List<More> more = new ArrayList<>();

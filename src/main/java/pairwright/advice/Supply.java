@@ -21,7 +21,7 @@ final class Supply {
     static final Supply EVERYTHING = new Supply(null, null, null, null, null);
     private static final String LOST = "lost";
     /** So many units of a type are predicted by their own response; the rest as their type. More would cost time and change little. */
-    private static final int MEASURED_OF_A_TYPE = 6;
+    static final int MEASURED_OF_A_TYPE = 6;
 
     private final FromLocker use;
     private final OffsetDateTime from;
@@ -62,7 +62,7 @@ final class Supply {
         this.atHand = use == FromLocker.FREE ? new Rack(held.stream().filter(Stock.Held::free).toList(), measured) : owned;
     }
 
-    private static boolean isLost(Stock.Held unit) {
+    static boolean isLost(Stock.Held unit) {
         return !unit.free() && LOST.equals(unit.out().why());
     }
 
@@ -140,7 +140,7 @@ final class Supply {
             return List.of();
         }
         if (!stock.reachable()) {
-            return List.of("The locker does not answer just now: taken as if everything were at hand.");
+            return List.of("The locker does not answer just now: the whole catalogue was ranked, as if everything were at hand.");
         }
         String hours = AtHand.USUAL_LENGTH.toHours() + " hours";
         return from == null && until == null ? List.of("No time was named: the locker is taken as it is now and for " + hours + ".")
@@ -175,7 +175,7 @@ final class Supply {
             return List.of();
         }
         String mate = other != null && (other.id().equals(unit.pairMate()) || unit.id().equals(other.pairMate())) ? other.id() : null;
-        return List.of(new Given(unit.id(), unit.label(), unit.storedAt(), unit.note(), mate, unit.free() ? null : unit.out().freeFrom(),
+        return List.of(new Given(unit.id(), unit.label(), unit.tag(), unit.storedAt(), unit.note(), mate, unit.free() ? null : unit.out().freeFrom(),
                 unit.free() ? null : unit.out().why()));
     }
 

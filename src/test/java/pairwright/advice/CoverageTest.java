@@ -169,6 +169,25 @@ class CoverageTest {
     }
 
     @Test
+    void hundredsOfUnitsAreServedAsTheirAnswersSayAndCostNoMore() {
+        List<Held> many = new ArrayList<>();
+        for (String type : List.of("small-condenser-cardioid", "handheld-moving-coil", "long-ribbon")) {
+            for (int i = 0; i < 200; i++) {
+                Held unit = Stocks.unit(type + "-" + (999 - i), type);
+                unit = i % 9 == 4 ? Stocks.measured(unit, OctaveCurve.of(-i / 50.0, 0, 0, 0, 0, 0, 1, 2, i / 60.0)) : unit;
+                unit = i / 2 == 70 ? Stocks.mated(unit, type + "-" + (999 - (i ^ 1))) : unit;
+                many.add(i % 3 == 0 && i / 2 != 70 ? Stocks.out(unit) : unit);
+            }
+        }
+        assertTrue(FewUnits.of(many, Held::free).size() < 45);
+        ServedFinder finder = new ServedFinder(Asking.KNOWLEDGE.current(), new Stock(true, many), FromLocker.FREE);
+        for (String source : List.of("drum-kit", "violin", "trombone", "grand-piano", "singing-voice", "snare-drum")) {
+            assertEquals(first(Stocks.advisor(Stocks.of(many)).ask(asked(source, FromLocker.FREE))),
+                    finder.of(Asking.KNOWLEDGE.current().catalogue().sources().get(source)).served().score(), source);
+        }
+    }
+
+    @Test
     void oneStateOfThingsIsWorkedOutOnce() throws InterruptedException {
         try (CoverageDesk desk = new CoverageDesk(Asking.KNOWLEDGE::current)) {
             Stock stock = new Stock(true, List.of(Stocks.unit("h1", "handheld-moving-coil")));
