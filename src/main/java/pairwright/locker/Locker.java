@@ -141,11 +141,30 @@ public final class Locker implements AutoCloseable {
      * @param unit only of this unit; null for all
      */
     public List<Booking> bookings(Span span, String unit) {
-        String touches = "b.until_ts > ? AND b.from_ts < ?";
         long from = span.from().getEpochSecond();
         long until = span.until().getEpochSecond();
-        return database.read(sql -> unit == null ? BookingRows.where(sql, touches, from, until)
-                : BookingRows.where(sql, "b.id IN (SELECT booking_id FROM line WHERE unit_id = ?) AND " + touches, unit, from, until));
+        return database.read(sql -> unit == null ? BookingRows.touching(sql, from, until)
+                : BookingRows.where(sql, "b.id IN (SELECT booking_id FROM line WHERE unit_id = ?) AND b.until_ts > ? AND b.from_ts < ?", unit, from, until));
+    }
+
+    /**
+     * The first of the bookings that touch a time, earliest first.
+     *
+     * @param unit only of this unit; null for all
+     * @param most how many
+     */
+    public List<Booking> bookings(Span span, String unit, int most) {
+        return database.read(sql -> BookingRows.first(sql, span, unit, most));
+    }
+
+    /**
+     * Times near a wanted one at which all of some units can be had for as long, nearest first: the last before it, the first after it, and the next days at
+     * that time of day. None begins before now. Whether the units' condition lets them be used is not asked.
+     *
+     * @param but id of a booking that does not count, as it is to be altered; null for none
+     */
+    public List<Span> nearest(List<String> units, Span wanted, String but) {
+        return database.read(sql -> NearestTimes.of(sql, units, wanted, but == null ? -1 : Long.parseLong(but), nowS(), clock.getZone()));
     }
 
     /** A booking by its id. */

@@ -56,6 +56,11 @@ final class UnitStates {
         return new UnitStates(at, span);
     }
 
+    /** The same as the locker says it, for a time that was asked about. */
+    Standing standing(Unit unit) {
+        return then.get(unit.id());
+    }
+
     State of(Unit unit) {
         Out who = out.get(unit.id());
         if (then == null && who != null) {
@@ -114,7 +119,7 @@ final class UnitStates {
             Booking.Line line = line(booking, unit);
             String went = line.takenAt() == null ? "" : line.isOut() ? "taken " + at.moments().moment(line.takenAt())
                     : "taken " + at.moments().moment(line.takenAt()) + ", back " + at.moments().moment(line.returnedAt());
-            return new UnitPage.Use(at.at().link("/locker/bookings?unit=" + unit.id() + "&from=" + at.moments().date(line.span().from()), at.moments().span(line.span())), ReadingWords.heading(booking.kind()),
+            return new UnitPage.Use(at.at().link("/locker/bookings/" + booking.id(), at.moments().span(line.span())), ReadingWords.heading(booking.kind()),
                     booking.forWhat(), booking.by(), went);
         }).toList();
     }

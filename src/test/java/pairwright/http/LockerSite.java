@@ -57,8 +57,40 @@ final class LockerSite implements AutoCloseable {
         return post(shown.attr("action"), fields(shown, filled));
     }
 
+    /** The same with just these boxes of one name ticked, and whatever of that name is sent along unseen. */
+    Got send(Got page, String form, Map<String, String> filled, String name, List<String> ticked) {
+        Element shown = page.page().page().selectFirst("form#" + form);
+        return posted(shown.attr("action"), query(shown, filled, name, ticked));
+    }
+
+    /** Asks with what stands in a form, by the button that only asks. */
+    Got look(Got page, String form, Map<String, String> filled, String name, List<String> ticked) {
+        Element shown = page.page().page().selectFirst("form#" + form);
+        return get(shown.selectFirst("button[formmethod=get]").attr("formaction") + "?" + query(shown, filled, name, ticked));
+    }
+
+    private static String query(Element form, Map<String, String> filled, String name, List<String> ticked) {
+        Map<String, String> fields = fields(form, filled);
+        fields.remove(name);
+        List<String> values = new ArrayList<>(form.select("input[type=hidden][name=" + name + "]").eachAttr("value"));
+        ticked.forEach(value -> {
+            if (form.select("input[type=checkbox][name=" + name + "][value=" + value + "]").isEmpty()) {
+                throw new AssertionError("no box " + name + " " + value + " in " + form.text());
+            }
+            values.add(value);
+        });
+        return joined(fields) + values.stream().map(value -> "&" + name + "=" + encoded(value)).collect(Collectors.joining());
+    }
+
+    private static String joined(Map<String, String> fields) {
+        return fields.entrySet().stream().map(field -> encoded(field.getKey()) + "=" + encoded(field.getValue())).collect(Collectors.joining("&"));
+    }
+
     Got post(String address, Map<String, String> fields) {
-        String body = fields.entrySet().stream().map(field -> encoded(field.getKey()) + "=" + encoded(field.getValue())).collect(Collectors.joining("&"));
+        return posted(address, joined(fields));
+    }
+
+    private Got posted(String address, String body) {
         return sent(HttpRequest.newBuilder(uri(address)).header("Content-Type", "application/x-www-form-urlencoded").header("Origin", "http://127.0.0.1:" + server.port())
                 .POST(HttpRequest.BodyPublishers.ofString(body)));
     }
