@@ -87,6 +87,9 @@ final class BookingWork {
             anew.add(new Booking.Line(unit, its, line == null ? null : line.takenAt(), line == null ? null : line.takenBy(), null,
                     line == null ? shelf.byId().get(unit).label() : line.label()));
         }
+        if (new Booking(id, anew, span, draft.kind(), draft.forWhat(), draft.by(), draft.note(), before.version()).equals(before)) {
+            return before; // nothing was altered, as with a unit
+        }
         Booking after = new Booking(id, anew, span, draft.kind(), draft.forWhat(), draft.by(), draft.note(), before.version() + 1);
         BookingRows.replace(sql, after);
         Set<String> concerned = new LinkedHashSet<>(before.units());

@@ -23,7 +23,7 @@ import net.jqwik.api.lifecycle.SkipExecutionHook;
  * Database servers for tests. Where there can be none the tests that ask for one are skipped and say so, unless
  * {@code PAIRWRIGHT_POSTGRES=required} is set: then they fail.
  */
-final class Databases {
+public final class Databases {
     private static final AtomicInteger NEXT = new AtomicInteger();
 
     private Databases() {
@@ -79,7 +79,7 @@ final class Databases {
     }
 
     /** An empty database of its own on a server that all tests share. */
-    static Place freshServer() throws SQLException {
+    public static Place freshServer() throws SQLException {
         need();
         String name = "locker" + NEXT.incrementAndGet();
         try (Connection connection = Shared.SERVER.getPostgresDatabase().getConnection(); Statement statement = connection.createStatement()) {
@@ -118,13 +118,13 @@ final class Databases {
     }
 
     /** A server that can go away and come back with what it had. */
-    static Kept kept(Path folder) throws IOException {
+    public static Kept kept(Path folder) throws IOException {
         need();
         return new Kept(folder.resolve("server"));
     }
 
     /** Always at the same port and folder. */
-    static final class Kept implements AutoCloseable {
+    public static final class Kept implements AutoCloseable {
         private final Path data;
         private final int port;
         private EmbeddedPostgres server;
@@ -137,19 +137,19 @@ final class Databases {
             start();
         }
 
-        void start() throws IOException {
+        public void start() throws IOException {
             server = EmbeddedPostgres.builder().setDataDirectory(data).setCleanDataDirectory(false).setPort(port)
                     // a server for tests leaves these off, and then a commit it acknowledged may be gone after a kill
                     .setServerConfig("synchronous_commit", "on").setServerConfig("fsync", "on").start();
         }
 
         /** As an administrator does: whoever is connected is cut off. */
-        void stop() throws IOException {
+        public void stop() throws IOException {
             server.close();
         }
 
         /** As a power cut does to it. */
-        void kill() throws Exception {
+        public void kill() throws Exception {
             long id = Long.parseLong(Files.readAllLines(data.resolve("postmaster.pid")).get(0).strip());
             ProcessHandle process = ProcessHandle.of(id).orElseThrow();
             process.destroyForcibly();
@@ -157,7 +157,7 @@ final class Databases {
             server.close();
         }
 
-        Place place() {
+        public Place place() {
             return Place.at("jdbc:postgresql://localhost:" + port + "/postgres?user=postgres");
         }
 
