@@ -126,7 +126,7 @@ final class Supply {
             return List.of();
         }
         if (!stock.reachable()) {
-            return List.of("The locker does not answer just now: taken as if everything were at hand.");
+            return List.of("The locker does not answer just now: the whole catalogue was ranked, as if everything were at hand.");
         }
         String hours = AtHand.USUAL_LENGTH.toHours() + " hours";
         return from == null && until == null ? List.of("No time was named: the locker is taken as it is now and for " + hours + ".")
@@ -161,7 +161,7 @@ final class Supply {
             return List.of();
         }
         String mate = other != null && (other.id().equals(unit.pairMate()) || unit.id().equals(other.pairMate())) ? other.id() : null;
-        return List.of(new Given(unit.id(), unit.label(), unit.storedAt(), unit.note(), mate, unit.free() ? null : unit.out().freeFrom(),
+        return List.of(new Given(unit.id(), unit.label(), unit.tag(), unit.storedAt(), unit.note(), mate, unit.free() ? null : unit.out().freeFrom(),
                 unit.free() ? null : unit.out().why()));
     }
 

@@ -32,6 +32,7 @@ final class LockerPageRoutes {
     void add(RoutesConfig routes) {
         new LockerUnitPageRoutes(this).add(routes);
         new LockerTimePageRoutes(this).add(routes);
+        new LockerDeskPageRoutes(this).add(routes);
     }
 
     /** What a page is made with, for whoever asks. */

@@ -16,6 +16,9 @@ import java.nio.charset.StandardCharsets;
 import java.time.Clock;
 import java.time.Duration;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
 import org.eclipse.jetty.http.HttpException;
 import org.eclipse.jetty.http.UriCompliance;
 import org.eclipse.jetty.server.HttpConnectionFactory;
@@ -76,7 +79,7 @@ public final class Server implements AutoCloseable {
             new Routes(knowledge, atHand, json, metrics, patience.bodyMs()).add(config.routes);
             new PageRoutes(knowledge, atHand, assets, html).add(config.routes);
             if (locker != null) {
-                new LockerRoutes(locker, json, patience.bodyMs()).add(config.routes);
+                new LockerRoutes(locker, knowledge::current, json, patience.bodyMs()).add(config.routes);
                 new LockerPageRoutes(locker, knowledge::current, html, patience.bodyMs()).add(config.routes);
             }
         });
@@ -116,6 +119,12 @@ public final class Server implements AutoCloseable {
         Server server = new Server(knowledge, locker, listen, patience);
         server.app.start();
         return server;
+    }
+
+    /** Every address that is answered, as in {@code GET /api/rooms/{id}}. */
+    Set<String> addresses() {
+        return app.unsafe.internalRouter.allHttpHandlers().stream().map(one -> one.endpoint).filter(one -> one.method.isHttpMethod())
+                .map(one -> one.method.name() + " " + one.path).collect(Collectors.toCollection(TreeSet::new));
     }
 
     /** The port it listens on. */

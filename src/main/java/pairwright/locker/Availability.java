@@ -86,7 +86,7 @@ final class Availability {
 
     private static Stock.Held held(Standing standing, Shelf shelf, ZoneId zone) {
         Unit unit = standing.unit();
-        return new Stock.Held(unit.id(), unit.micType(), unit.label(), unit.storedAt(), unit.note(), shelf.mates().get(unit.id()),
+        return new Stock.Held(unit.id(), unit.micType(), unit.label(), unit.tag(), unit.storedAt(), unit.note(), shelf.mates().get(unit.id()),
                 shelf.ownResponsesDb().get(unit.id()), standing.free() ? null : out(standing, zone));
     }
 

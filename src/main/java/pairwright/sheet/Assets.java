@@ -16,7 +16,7 @@ import java.util.Map;
  * browser may keep it for good.
  */
 public final class Assets {
-    private static final List<String> STYLES = List.of("base.css", "ask.css", "read.css", "numbers.css", "locker.css", "locker-time.css", "suggest.css", "print.css");
+    private static final List<String> STYLES = List.of("base.css", "ask.css", "read.css", "numbers.css", "locker.css", "locker-time.css", "locker-desk.css", "suggest.css", "print.css");
     private static final List<String> FIRST = List.of("first.js");
     private static final List<String> SCRIPTS = List.of("base.js", "ask.js", "suggest.js", "numbers.js", "locker.js");
 

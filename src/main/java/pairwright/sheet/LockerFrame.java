@@ -17,6 +17,7 @@ public record LockerFrame(Shell shell, String page, List<Link> trail, String don
     public static final List<Shell.Part> PARTS = List.of(
             new Shell.Part("units", "/locker", "Units"),
             new Shell.Part("bookings", "/locker/bookings", "Bookings"),
+            new Shell.Part("desk", "/locker/desk", "Desk"),
             new Shell.Part("month", "/locker/month", "Month"));
 
     public LockerFrame {

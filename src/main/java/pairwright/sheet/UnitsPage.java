@@ -39,6 +39,7 @@ public final class UnitsPage {
      * @param fields of the search
      * @param folded whether the rest of the search is folded away, as nothing of it is used
      * @param faults what is wrong with what was searched for
+     * @param overdue how many are, leading to the desk; null for none
      * @param counts of each kind, leading to those alone
      * @param during the time the states are told for; empty for now
      * @param found how many there are in all
@@ -47,7 +48,7 @@ public final class UnitsPage {
      * @param empty whether the locker holds nothing at all
      * @param mayWrite whether the reader may change anything
      */
-    public record Content(List<FormField> fields, boolean folded, List<String> faults, List<Link> counts, String during, int found, List<Row> rows,
+    public record Content(List<FormField> fields, boolean folded, List<String> faults, Link overdue, List<Link> counts, String during, int found, List<Row> rows,
             List<Link> pages, boolean empty, boolean mayWrite) {
         /** A field of the search by its name. */
         public FormField field(String name) {
@@ -74,7 +75,7 @@ public final class UnitsPage {
         boolean folded = Stream.of("kind", "type", "condition", "from", "until", "free").allMatch(name -> visit.first(name) == null);
         String done = Objects.requireNonNullElse(DONE.get(Objects.requireNonNullElse(visit.first("done"), "")), "");
         return at.page(faults.isEmpty() ? 200 : 400, "units", at.frame("The locker", "units", List.of(), done), "content",
-                new Content(fields(at), folded, faults, counts(at, units), span == null ? "" : at.moments().span(span), found.size(), rows,
+                new Content(fields(at), folded, faults, DeskWords.overdue(at, at.locker().out()), counts(at, units), span == null ? "" : at.moments().span(span), found.size(), rows,
                         pages(at, page, pages), units.isEmpty(), at.mayWrite()));
     }
 

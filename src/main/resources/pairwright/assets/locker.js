@@ -19,3 +19,16 @@
     });
   });
 }());
+
+/* At the desk what is scanned next takes the place of what stands in the field. */
+(function () {
+  'use strict';
+  var scan = document.querySelector('input[data-scan]');
+  if (scan && document.activeElement === scan) {
+    scan.select();
+  } else if (scan) {
+    scan.addEventListener('focus', function () {
+      scan.select();
+    }, {once: true});
+  }
+}());

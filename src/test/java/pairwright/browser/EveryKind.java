@@ -15,7 +15,8 @@ final class EveryKind {
             "/numbers/comb", "/numbers/recording-angle", "/numbers/delay?distanceM=far", "/guide", "/no-such-page", "/locker", "/locker?free=yes&kind=spoon&from=soon", "/locker/units/" + Barn.RIBBON, "/locker/units/" + Barn.CHANNEL,
             "/locker/units/new", "/locker/units/new?kind=mic", "/locker/units/" + Barn.RIBBON + "/alter", "/locker/units/" + Barn.RIBBON + "/remove",
             "/locker/history", "/locker/import", "/locker/bookings", "/locker/bookings/1", "/locker/bookings/1/alter", "/locker/bookings/1/cancel", "/locker/bookings/new",
-            "/locker/bookings/new?until=soon", "/locker/bookings/new?unit=loft-pencil-1&unit=yard-vocal-1");
+            "/locker/bookings/new?until=soon", "/locker/bookings/new?unit=loft-pencil-1&unit=yard-vocal-1",
+            "/locker/desk", "/locker/desk?way=back&by=Cleo&for=1&did=out&unit=loft-pencil-1&booking=2");
 
     private EveryKind() {
     }
