@@ -5,7 +5,13 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
 import java.nio.file.Path;
+import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -25,6 +31,9 @@ import pairwright.locker.Booking;
 import pairwright.locker.BookingDraft;
 import pairwright.locker.BookingKind;
 import pairwright.locker.Condition;
+import pairwright.locker.Locker;
+import pairwright.locker.Place;
+import pairwright.locker.Role;
 import pairwright.locker.Span;
 import pairwright.locker.UnitDraft;
 import pairwright.locker.UnitKind;
@@ -406,6 +415,35 @@ class LockerBookingPagesTest {
         site.locker.change(ADA, changes -> changes.add(new UnitDraft("tall-1", UnitKind.STAND, null, "Tall 1", null, null, null, null, null, null, null, null, null, null, null)).id());
         assertEquals(List.of("Tall 1"), site.get(NEW + "?micType=stand").page().page().select(".ticks label").eachText());
         assertEquals(200, site.get(NEW + "?micType=nothing-like-it").status());
+    }
+
+    @Test
+    void whoeverOnlyReadsSeesNoForm(@TempDir Path other) throws IOException, InterruptedException {
+        try (Locker locker = Locker.open(Place.in(other), () -> Serving.KNOWLEDGE.current().catalogue(), Clock.systemDefaultZone())) {
+            String token = locker.tokens().add("Finch", Role.READER);
+            String id = locker.change(ADA, changes -> {
+                changes.add(UnitDraft.mic("ribbon-1", "long-ribbon", "Ribbon 1"));
+                return changes.book(draft(hour, hour.plusHours(4), "ribbon-1")).id();
+            }).text();
+            try (Server server = Server.start(Serving.KNOWLEDGE, locker, new Listen("127.0.0.1", 0, List.of(), true))) {
+                for (String address : List.of("/locker/bookings", "/locker/bookings/" + id, "/locker/units/ribbon-1")) {
+                    HttpResponse<String> got = read(server, token, address);
+                    assertEquals(200, got.statusCode(), address);
+                    Document page = new Document(got.body());
+                    assertTrue(page.page().select("main form[method=post]").isEmpty() && page.links().stream().noneMatch(link -> link.matches(".*/(new.*|alter|cancel)")), address);
+                }
+                for (String address : List.of(NEW, "/locker/bookings/" + id + "/alter", "/locker/bookings/" + id + "/cancel")) {
+                    HttpResponse<String> got = read(server, token, address);
+                    assertEquals(403, got.statusCode(), address);
+                    assertTrue(got.body().contains("Engineers book") && !got.body().contains("method=\"post\""), address);
+                }
+            }
+        }
+    }
+
+    private static HttpResponse<String> read(Server server, String token, String address) throws IOException, InterruptedException {
+        return HttpClient.newHttpClient().send(HttpRequest.newBuilder(URI.create("http://127.0.0.1:" + server.port() + address)).header("Authorization", "Bearer " + token)
+                .header("Accept", "text/html").build(), HttpResponse.BodyHandlers.ofString());
     }
 
     private void alter(String id, String forWhat) {
