@@ -112,7 +112,7 @@ class LockerBookingPagesTest {
         assertEquals(List.of("ribbon-1", "ribbon-3"), ticked(looked).stream().sorted().toList());
         assertTrue(looked.page().page().select("fieldset.type").first().text().startsWith("Chosen, but not free then Ribbon 1 booked for Barn take, by Ada; free again"), looked.text());
         assertEquals("Matched with Ribbon 1, which is not free", looked.page().page().select("#tick-ribbon-2--says").text());
-        assertTrue(looked.page().page().select("section.ways li").first().text().startsWith("Ribbon 1 is booked for Barn take, by Ada"), looked.text());
+        assertTrue(looked.page().page().select("section.around li").first().text().startsWith("Ribbon 1 is booked for Barn take, by Ada"), looked.text());
     }
 
     @Test
@@ -175,7 +175,7 @@ class LockerBookingPagesTest {
         assertEquals(409, refused.status());
         assertEquals(List.of("Loft take", "Ben", local(from)), List.of(value(refused, "for"), value(refused, "by"), value(refused, "from")));
         assertEquals(List.of("pencil-9", "ribbon-1"), ticked(refused).stream().sorted().toList());
-        Element ways = refused.page().page().selectFirst("section.ways");
+        Element ways = refused.page().page().selectFirst("section.around");
         assertEquals("/locker/bookings/" + in, ways.selectFirst("li a").attr("href"));
         assertEquals(List.of("Ribbon 2", "Ribbon 10", "Ribbon 3"), ways.select("p a").eachText(), "a good one before a limited one");
         List<String> times = ways.select(".nearest a").eachAttr("href");
@@ -183,7 +183,7 @@ class LockerBookingPagesTest {
         for (String address : times) {
             Got prefilled = site.get(address);
             assertEquals(200, prefilled.status(), address);
-            assertTrue(prefilled.page().page().select("section.ways").isEmpty(), "all is free " + address);
+            assertTrue(prefilled.page().page().select("section.around").isEmpty(), "all is free " + address);
             assertEquals("Loft take", value(prefilled, "for"));
         }
         assertEquals(local(from.minusHours(2)), value(site.get(times.get(0)), "from"), "just before it is nearest");
@@ -199,12 +199,12 @@ class LockerBookingPagesTest {
         book(hour, 1, "ribbon-1");
         Got refused = site.send(form, "booking", Map.of(), "unit", List.of("ribbon-1"));
         assertEquals(409, refused.status());
-        assertTrue(refused.page().page().select("section.ways").text().contains("Ribbon 1 is booked for Barn take, by Ada"), refused.text());
+        assertTrue(refused.page().page().select("section.around").text().contains("Ribbon 1 is booked for Barn take, by Ada"), refused.text());
         assertEquals(1, all().size());
         site.locker.change(ADA, changes -> changes.alter("ribbon-3", site.locker.unit("ribbon-3").orElseThrow().draft().in(Condition.LOST, null), null).id());
         Got lost = site.send(form, "booking", Map.of(), "unit", List.of("ribbon-3"));
         assertEquals(409, lost.status());
-        assertTrue(lost.page().page().select("section.ways").text().contains("Ribbon 3 is lost"), lost.text());
+        assertTrue(lost.page().page().select("section.around").text().contains("Ribbon 3 is lost"), lost.text());
         assertTrue(lost.page().page().select(".nearest").isEmpty(), "no other time helps");
     }
 
@@ -241,7 +241,7 @@ class LockerBookingPagesTest {
         String other = book(hour.plusHours(6), 2, "ribbon-3");
         Got refused = site.send(site.get("/locker/bookings/" + id + "/alter"), "booking", Map.of("until", local(hour.plusHours(7))), "unit", List.of("ribbon-3"));
         assertEquals(409, refused.status());
-        assertTrue(refused.page().page().select("section.ways a").eachAttr("href").contains("/locker/bookings/" + other), refused.text());
+        assertTrue(refused.page().page().select("section.around a").eachAttr("href").contains("/locker/bookings/" + other), refused.text());
         assertEquals(List.of("ribbon-3"), ticked(refused));
     }
 
