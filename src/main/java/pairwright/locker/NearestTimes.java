@@ -31,7 +31,6 @@ final class NearestTimes {
      * @param but number of a booking that does not count; -1 for none
      */
     static List<Span> of(Sql sql, Collection<String> units, Span wanted, long but, long now, ZoneId zone) throws SQLException {
-        long least = roundedUp(now);
         List<BookingRows.Taking> all = new ArrayList<>();
         BookingRows.after(sql, units, now).values().forEach(all::addAll);
         Map<String, BookingRows.Taking> overdue = BookingRows.overdue(sql, now);
@@ -39,6 +38,12 @@ final class NearestTimes {
         units.stream().map(overdue::get).filter(late -> late != null)
                 .forEach(late -> all.add(new BookingRows.Taking(late.unit(), late.booking(), now, now + BookingWork.AHEAD_S)));
         all.removeIf(taking -> taking.booking() == but);
+        return among(all, wanted, now, zone);
+    }
+
+    /** The same among what takes the units. */
+    static List<Span> among(List<BookingRows.Taking> all, Span wanted, long now, ZoneId zone) {
+        long least = roundedUp(now);
         NearestTimes times = new NearestTimes(all, wanted.until().getEpochSecond() - wanted.from().getEpochSecond());
         long from = wanted.from().getEpochSecond();
         TreeSet<Long> starts = new TreeSet<>(Comparator.comparingLong((Long start) -> Math.abs(start - from)).thenComparing(Comparator.naturalOrder()));

@@ -66,7 +66,7 @@ record BookingDays(List<BookingsPage.Day> days, LocalDate nextDay, int nextSkip)
                     ReadingWords.heading(booking.kind()), booking.forWhat(), booking.by(),
                     booking.lines().stream().limit(NAMED).map(line -> named(at, line, units.get(line.unit()))).toList(), Math.max(0, booking.lines().size() - NAMED)));
         }
-        return new BookingsPage.Day(at.moments().day(day), lines, goOn);
+        return new BookingsPage.Day(Choices.capital(at.moments().day(day)), lines, goOn);
     }
 
     private static String time(Moments moments, Span span, boolean before, boolean later) {

@@ -95,7 +95,7 @@ public final class BookingForm {
                 FormField.choice("kind", "Kind", LockerChoices.bookingKinds()).value(Objects.requireNonNullElse(typed.kind(), BookingKind.SESSION.id()))
                         .hint("For a repair, units that are in repair are offered as well."),
                 FormField.line("for", "For what").value(typed.forWhat()).hint("The session, the class, who borrows it, or the workshop."),
-                FormField.line("by", "By whom").value(typed.by()).hint("Who answers for it, so that others know whom to ask. Left empty: the name of your token, or this machine."),
+                FormField.line("by", "By whom").value(typed.by()).hint("Who answers for it, so that others know whom to ask. Left empty: the name of your token, or \u201cthis machine\u201d."),
                 FormField.line("note", "Note").value(typed.note()),
                 FormField.line(BookingTyped.UNIT, "Units"));
         SendForm form = SendForm.to(at.visit(), address(), FORM, fields);
@@ -137,7 +137,7 @@ public final class BookingForm {
         List<FormField> fields = new ArrayList<>(form.fields());
         fields.add(filter);
         Content content = new Content(new SendForm(form.id(), form.action(), form.key(), form.hidden(), fields, form.faults()), times.notes(), at.moments().zone(), stays(),
-                units.offer(), ways, address(), altered == null ? "Book it" : "Alter it", altered == null ? at.at().link("/locker/bookings", "Leave it")
+                units.offer(), ways, address(), altered == null ? "Book it" : "Alter it", altered == null ? at.at().link("/locker/bookings", "Back to the bookings")
                         : at.at().link("/locker/bookings/" + altered.id(), "Leave it as it is"));
         List<Link> trail = new ArrayList<>(List.of(at.at().link("/locker/bookings", "Bookings")));
         if (altered != null) {

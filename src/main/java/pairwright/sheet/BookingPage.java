@@ -91,7 +91,7 @@ public final class BookingPage {
         if (booking.note() != null) {
             facts.add(new Fact("Note", booking.note(), ""));
         }
-        facts.add(new Fact("Number", booking.id(), "For a telephone, or the terminal."));
+        facts.add(new Fact("Booking number", booking.id(), "To say on the telephone, or type at the terminal."));
         return facts;
     }
 

@@ -1,16 +1,11 @@
 package pairwright.sheet;
 
-import java.time.DateTimeException;
 import java.time.Instant;
-import java.time.LocalDateTime;
-import java.time.OffsetDateTime;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.time.ZonedDateTime;
-import java.time.zone.ZoneOffsetTransition;
 import java.util.ArrayList;
 import java.util.List;
-import pairwright.catalogue.Shown;
 import pairwright.locker.Span;
 import pairwright.model.Fault;
 
@@ -59,23 +54,21 @@ record BookingTimes(Instant from, Instant until, List<Fault> faults, List<String
         return moment.atZone(zone).toLocalDateTime().toString();
     }
 
-    /** A moment that somebody says with its offset, as a field holds it; anything else as it is. */
-    static String field(ZoneId zone, String text) {
-        String plain = text.strip().replaceFirst("^(\\d{4}-\\d{2}-\\d{2}) +(?=\\d)", "$1T");
-        try {
-            Instant moment = OffsetDateTime.parse(plain.replace(' ', '+')).toInstant(); // an address may have lost its plus
-            ZonedDateTime local = moment.atZone(zone);
-            return zone.getRules().getValidOffsets(local.toLocalDateTime()).size() == 1 ? field(zone, moment) : moment.atZone(zone).toOffsetDateTime().toString();
-        } catch (DateTimeException another) {
-            return plain;
-        }
+    /** What an address says, as a field holds it; as it is where that would not be the same moment, or where it is none. */
+    static String field(ZoneId zone, String text, boolean isEnd) {
+        TypedMoment typed = TypedMoment.parse(text, zone, isEnd);
+        return typed.at() == null || comesTwice(zone, typed.at().toInstant()) ? text.strip() : field(zone, typed.at().toInstant());
+    }
+
+    private static boolean comesTwice(ZoneId zone, Instant moment) {
+        return zone.getRules().getValidOffsets(moment.atZone(zone).toLocalDateTime()).size() > 1;
     }
 
     /** What to know of a moment whose time of day comes twice; empty for any other. */
     static String twice(AtLocker at, Instant moment) {
         ZoneId zone = at.clock().getZone();
         ZonedDateTime local = moment.atZone(zone);
-        return zone.getRules().getValidOffsets(local.toLocalDateTime()).size() < 2 ? "" : at.moments().time(moment) + " comes twice on "
+        return !comesTwice(zone, moment) ? "" : at.moments().time(moment) + " comes twice on "
                 + at.moments().day(local.toLocalDate()) + ", as the clock is set back. Meant is the "
                 + (local.equals(local.withEarlierOffsetAtOverlap()) ? "first" : "second") + ", UTC" + offset(local.getOffset()) + ".";
     }
@@ -94,40 +87,18 @@ record BookingTimes(Instant from, Instant until, List<Fault> faults, List<String
             if (present != null && text.equals(field(zone, present))) {
                 return present;
             }
-            try {
-                if (text.matches(".*(Z|[+-]\\d{2}:\\d{2})")) {
-                    return known(OffsetDateTime.parse(text).toInstant());
-                }
-                return local(name, LocalDateTime.parse(text.replaceFirst("^(\\d{4}-\\d{2}-\\d{2}) +", "$1T")), zone);
-            } catch (DateTimeException noTime) {
-                faults.add(new Fault(name, "\u201c" + Shown.of(text) + "\u201d is no time. Write a date and a time of day, such as "
-                        + at.moments().field(at.now()).replace('T', ' ')));
+            TypedMoment typed = TypedMoment.parse(text, zone, name.equals("/until"));
+            if (typed.at() == null) {
+                faults.add(new Fault(name, typed.fault()));
                 return null;
             }
-        }
-
-        private Instant local(String name, LocalDateTime local, ZoneId zone) {
-            ZoneOffsetTransition change = zone.getRules().getTransition(local);
-            if (change != null && change.isGap()) {
-                faults.add(new Fault(name, "There is no " + local.toLocalTime() + " on " + at.moments().day(local.toLocalDate()) + ": the clock goes from "
-                        + change.getDateTimeBefore().toLocalTime() + " straight to " + change.getDateTimeAfter().toLocalTime() + ". Write a time before or after that"));
-                return null;
+            Instant meant = typed.at().toInstant();
+            if (comesTwice(zone, meant) && !text.contains(typed.at().getOffset().getId())) {
+                ZonedDateTime local = meant.atZone(zone);
+                ZonedDateTime other = local.equals(local.withEarlierOffsetAtOverlap()) ? local.withLaterOffsetAtOverlap() : local.withEarlierOffsetAtOverlap();
+                notes.add(twice(at, meant) + " For the other one write " + other.toOffsetDateTime() + ".");
             }
-            if (change == null) {
-                return known(local.atZone(zone).toInstant());
-            }
-            // the longer of the two, so that nothing somebody meant is left out
-            Instant meant = local.toInstant(name.equals("/from") ? change.getOffsetBefore() : change.getOffsetAfter());
-            notes.add(twice(at, meant) + " For the other one write " + local + (name.equals("/from") ? change.getOffsetAfter() : change.getOffsetBefore()) + ".");
-            return known(meant);
-        }
-
-        private static Instant known(Instant moment) {
-            int year = moment.atOffset(ZoneOffset.UTC).getYear();
-            if (year < 1970 || year > 9998) {
-                throw new DateTimeException("year " + year);
-            }
-            return moment;
+            return meant;
         }
     }
 }

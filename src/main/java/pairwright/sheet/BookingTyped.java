@@ -1,8 +1,8 @@
 package pairwright.sheet;
 
-import java.time.DateTimeException;
 import java.time.Duration;
 import java.time.Instant;
+import java.time.ZoneId;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -36,18 +36,11 @@ record BookingTyped(String from, String until, String kind, String forWhat, Stri
     static BookingTyped asked(AtLocker at) {
         BookingTyped said = of(new Sent(at.visit().query()));
         Instant usual = at.now().atZone(at.clock().getZone()).truncatedTo(ChronoUnit.HOURS).plusHours(1).toInstant();
-        String from = said.from == null ? BookingTimes.field(at.clock().getZone(), usual) : BookingTimes.field(at.clock().getZone(), said.from);
-        String until = said.until == null ? BookingTimes.field(at.clock().getZone(), Objects.requireNonNullElse(read(at, from), usual).plus(USUAL))
-                : BookingTimes.field(at.clock().getZone(), said.until);
+        ZoneId zone = at.clock().getZone();
+        String from = BookingTimes.field(zone, said.from == null ? BookingTimes.field(zone, usual) : said.from, false);
+        TypedMoment begins = TypedMoment.parse(from, zone, false);
+        String until = said.until == null ? BookingTimes.field(zone, (begins.at() == null ? usual : begins.at().toInstant()).plus(USUAL)) : BookingTimes.field(zone, said.until, true);
         return said.during(from, until);
-    }
-
-    private static Instant read(AtLocker at, String from) {
-        try {
-            return at.moments().read(from);
-        } catch (DateTimeException toldLater) {
-            return null;
-        }
     }
 
     /** A booking as it is. */

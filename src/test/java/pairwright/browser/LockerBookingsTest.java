@@ -69,7 +69,7 @@ class LockerBookingsTest {
         assertEquals("Who is second", browser.find("#for").getDomProperty("value"));
         assertEquals("Please keep", browser.find("#note").getDomProperty("value"));
         assertTrue(browser.find("#tick-lift-1").isSelected() && browser.find("#tick-yard-vocal-1").isSelected());
-        assertTrue(browser.find("section.ways a").getDomAttribute("href").endsWith(taken), browser.find("section.ways").getText());
+        assertTrue(browser.find("section.around a").getDomAttribute("href").endsWith(taken), browser.find("section.around").getText());
         Axe.assertNoViolations(browser);
         browser.dark();
         Axe.assertNoViolations(browser);
@@ -78,7 +78,7 @@ class LockerBookingsTest {
         assertTrue((Boolean) browser.js("document.documentElement.scrollWidth <= innerWidth"), "it fits a small phone");
         browser.size(1280, 900);
         press(browser, ".nearest a");
-        browser.until("the time is in the form", () -> browser.all("section.ways").isEmpty());
+        browser.until("the time is in the form", () -> browser.all("section.around").isEmpty());
         assertEquals("Who is second", browser.find("#for").getDomProperty("value"));
         press(browser, "form#booking > .actions:last-child button");
         browser.until("it is booked", () -> browser.at().endsWith("?done=booked"));

@@ -5,7 +5,13 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
 import java.nio.file.Path;
+import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -25,6 +31,9 @@ import pairwright.locker.Booking;
 import pairwright.locker.BookingDraft;
 import pairwright.locker.BookingKind;
 import pairwright.locker.Condition;
+import pairwright.locker.Locker;
+import pairwright.locker.Place;
+import pairwright.locker.Role;
 import pairwright.locker.Span;
 import pairwright.locker.UnitDraft;
 import pairwright.locker.UnitKind;
@@ -103,7 +112,7 @@ class LockerBookingPagesTest {
         assertEquals(List.of("ribbon-1", "ribbon-3"), ticked(looked).stream().sorted().toList());
         assertTrue(looked.page().page().select("fieldset.type").first().text().startsWith("Chosen, but not free then Ribbon 1 booked for Barn take, by Ada; free again"), looked.text());
         assertEquals("Matched with Ribbon 1, which is not free", looked.page().page().select("#tick-ribbon-2--says").text());
-        assertTrue(looked.page().page().select("section.ways li").first().text().startsWith("Ribbon 1 is booked for Barn take, by Ada"), looked.text());
+        assertTrue(looked.page().page().select("section.around li").first().text().startsWith("Ribbon 1 is booked for Barn take, by Ada"), looked.text());
     }
 
     @Test
@@ -166,7 +175,7 @@ class LockerBookingPagesTest {
         assertEquals(409, refused.status());
         assertEquals(List.of("Loft take", "Ben", local(from)), List.of(value(refused, "for"), value(refused, "by"), value(refused, "from")));
         assertEquals(List.of("pencil-9", "ribbon-1"), ticked(refused).stream().sorted().toList());
-        Element ways = refused.page().page().selectFirst("section.ways");
+        Element ways = refused.page().page().selectFirst("section.around");
         assertEquals("/locker/bookings/" + in, ways.selectFirst("li a").attr("href"));
         assertEquals(List.of("Ribbon 2", "Ribbon 10", "Ribbon 3"), ways.select("p a").eachText(), "a good one before a limited one");
         List<String> times = ways.select(".nearest a").eachAttr("href");
@@ -174,7 +183,7 @@ class LockerBookingPagesTest {
         for (String address : times) {
             Got prefilled = site.get(address);
             assertEquals(200, prefilled.status(), address);
-            assertTrue(prefilled.page().page().select("section.ways").isEmpty(), "all is free " + address);
+            assertTrue(prefilled.page().page().select("section.around").isEmpty(), "all is free " + address);
             assertEquals("Loft take", value(prefilled, "for"));
         }
         assertEquals(local(from.minusHours(2)), value(site.get(times.get(0)), "from"), "just before it is nearest");
@@ -190,12 +199,12 @@ class LockerBookingPagesTest {
         book(hour, 1, "ribbon-1");
         Got refused = site.send(form, "booking", Map.of(), "unit", List.of("ribbon-1"));
         assertEquals(409, refused.status());
-        assertTrue(refused.page().page().select("section.ways").text().contains("Ribbon 1 is booked for Barn take, by Ada"), refused.text());
+        assertTrue(refused.page().page().select("section.around").text().contains("Ribbon 1 is booked for Barn take, by Ada"), refused.text());
         assertEquals(1, all().size());
         site.locker.change(ADA, changes -> changes.alter("ribbon-3", site.locker.unit("ribbon-3").orElseThrow().draft().in(Condition.LOST, null), null).id());
         Got lost = site.send(form, "booking", Map.of(), "unit", List.of("ribbon-3"));
         assertEquals(409, lost.status());
-        assertTrue(lost.page().page().select("section.ways").text().contains("Ribbon 3 is lost"), lost.text());
+        assertTrue(lost.page().page().select("section.around").text().contains("Ribbon 3 is lost"), lost.text());
         assertTrue(lost.page().page().select(".nearest").isEmpty(), "no other time helps");
     }
 
@@ -232,7 +241,7 @@ class LockerBookingPagesTest {
         String other = book(hour.plusHours(6), 2, "ribbon-3");
         Got refused = site.send(site.get("/locker/bookings/" + id + "/alter"), "booking", Map.of("until", local(hour.plusHours(7))), "unit", List.of("ribbon-3"));
         assertEquals(409, refused.status());
-        assertTrue(refused.page().page().select("section.ways a").eachAttr("href").contains("/locker/bookings/" + other), refused.text());
+        assertTrue(refused.page().page().select("section.around a").eachAttr("href").contains("/locker/bookings/" + other), refused.text());
         assertEquals(List.of("ribbon-3"), ticked(refused));
     }
 
@@ -406,6 +415,35 @@ class LockerBookingPagesTest {
         site.locker.change(ADA, changes -> changes.add(new UnitDraft("tall-1", UnitKind.STAND, null, "Tall 1", null, null, null, null, null, null, null, null, null, null, null)).id());
         assertEquals(List.of("Tall 1"), site.get(NEW + "?micType=stand").page().page().select(".ticks label").eachText());
         assertEquals(200, site.get(NEW + "?micType=nothing-like-it").status());
+    }
+
+    @Test
+    void whoeverOnlyReadsSeesNoForm(@TempDir Path other) throws IOException, InterruptedException {
+        try (Locker locker = Locker.open(Place.in(other), () -> Serving.KNOWLEDGE.current().catalogue(), Clock.systemDefaultZone())) {
+            String token = locker.tokens().add("Finch", Role.READER);
+            String id = locker.change(ADA, changes -> {
+                changes.add(UnitDraft.mic("ribbon-1", "long-ribbon", "Ribbon 1"));
+                return changes.book(draft(hour, hour.plusHours(4), "ribbon-1")).id();
+            }).text();
+            try (Server server = Server.start(Serving.KNOWLEDGE, locker, new Listen("127.0.0.1", 0, List.of(), true))) {
+                for (String address : List.of("/locker/bookings", "/locker/bookings/" + id, "/locker/units/ribbon-1")) {
+                    HttpResponse<String> got = read(server, token, address);
+                    assertEquals(200, got.statusCode(), address);
+                    Document page = new Document(got.body());
+                    assertTrue(page.page().select("main form[method=post]").isEmpty() && page.links().stream().noneMatch(link -> link.matches(".*/(new.*|alter|cancel)")), address);
+                }
+                for (String address : List.of(NEW, "/locker/bookings/" + id + "/alter", "/locker/bookings/" + id + "/cancel")) {
+                    HttpResponse<String> got = read(server, token, address);
+                    assertEquals(403, got.statusCode(), address);
+                    assertTrue(got.body().contains("Engineers book") && !got.body().contains("method=\"post\""), address);
+                }
+            }
+        }
+    }
+
+    private static HttpResponse<String> read(Server server, String token, String address) throws IOException, InterruptedException {
+        return HttpClient.newHttpClient().send(HttpRequest.newBuilder(URI.create("http://127.0.0.1:" + server.port() + address)).header("Authorization", "Bearer " + token)
+                .header("Accept", "text/html").build(), HttpResponse.BodyHandlers.ofString());
     }
 
     private void alter(String id, String forWhat) {
