@@ -27,6 +27,7 @@ import org.eclipse.jetty.server.handler.GracefulHandler;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import pairwright.advice.AtHand;
+import pairwright.advice.CoverageDesk;
 import pairwright.advice.KnowledgeStore;
 import pairwright.advice.UnusableQuestion;
 import pairwright.catalogue.Json;
@@ -43,6 +44,7 @@ public final class Server implements AutoCloseable {
     private static final int LARGEST_HEADER_BYTES = 8 * 1024;
 
     private final Javalin app;
+    private final CoverageDesk coverage;
     private final ServerConnector[] connector = new ServerConnector[1];
 
     /**
@@ -64,6 +66,7 @@ public final class Server implements AutoCloseable {
         Faults faults = new Faults(json, html);
         Access access = new Access(listen, secret -> locker == null ? Optional.empty() : locker.tokens().of(secret), Clock.systemUTC());
         AtHand atHand = locker == null ? AtHand.EVERYTHING : new LockerAtHand(locker, Clock.systemDefaultZone());
+        coverage = new CoverageDesk(knowledge::current);
         app = Javalin.create(config -> {
             config.startup.showJavalinBanner = false;
             config.startup.showOldJavalinVersionWarning = false;
@@ -80,7 +83,9 @@ public final class Server implements AutoCloseable {
             new PageRoutes(knowledge, atHand, assets, html).add(config.routes);
             if (locker != null) {
                 new LockerRoutes(locker, knowledge::current, json, patience.bodyMs()).add(config.routes);
-                new LockerPageRoutes(locker, knowledge::current, html, patience.bodyMs()).add(config.routes);
+                LockerPageRoutes pages = new LockerPageRoutes(locker, knowledge::current, html, patience.bodyMs());
+                pages.add(config.routes);
+                new CoverageRoutes(locker, coverage, json, pages).add(config.routes);
             }
         });
     }
@@ -136,6 +141,7 @@ public final class Server implements AutoCloseable {
     @Override
     public void close() {
         app.stop();
+        coverage.close();
     }
 
     private void jetty(JavalinConfig config, Faults faults, Listen listen, Patience patience) {

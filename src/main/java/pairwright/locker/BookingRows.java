@@ -21,6 +21,8 @@ final class BookingRows {
     private static final String LONG = " WHERE until_ts - from_ts > 604800 AND until_ts > ? AND from_ts < ?";
 
     static final String TOUCHING = "SELECT id FROM booking" + SHORT + " UNION ALL SELECT id FROM booking" + LONG;
+    /** What has a unit that is out then, although it may begin later: it left early. */
+    static final String OUT_THEN = "SELECT booking_id FROM line WHERE taken_ts IS NOT NULL AND returned_ts IS NULL AND until_ts > ? AND from_ts < ?";
     static final String TAKINGS = "SELECT unit_id, booking_id, from_ts, until_ts FROM line" + SHORT
             + " AND from_ts < until_ts UNION ALL SELECT unit_id, booking_id, from_ts, until_ts FROM line" + LONG;
     static final String OVERDUE = "SELECT unit_id, booking_id, from_ts, until_ts FROM line WHERE taken_ts IS NOT NULL AND returned_ts IS NULL AND until_ts <= ?";
@@ -56,18 +58,18 @@ final class BookingRows {
     static List<Booking> first(Sql sql, Span span, String unit, int most) throws SQLException {
         long from = span.from().getEpochSecond();
         long until = span.until().getEpochSecond();
-        List<Object> with = new ArrayList<>(List.of(from, until, from, from, until));
+        List<Object> with = new ArrayList<>(List.of(from, until, from, from, until, from, until));
         if (unit != null) {
             with.add(unit);
         }
         with.add(most);
-        return where(sql, "b.id IN (SELECT o.id FROM booking o WHERE o.id IN (" + TOUCHING + ")"
+        return where(sql, "b.id IN (SELECT o.id FROM booking o WHERE o.id IN (" + TOUCHING + " UNION ALL " + OUT_THEN + ")"
                 + (unit == null ? "" : " AND o.id IN (SELECT booking_id FROM line WHERE unit_id = ?)") + " ORDER BY o.from_ts, o.id LIMIT ?)", with.toArray());
     }
 
     /** Bookings that touch a time, earliest first. */
     static List<Booking> touching(Sql sql, long from, long until) throws SQLException {
-        return where(sql, "b.id IN (" + TOUCHING + ")", from, until, from, from, until);
+        return where(sql, "b.id IN (" + TOUCHING + " UNION ALL " + OUT_THEN + ")", from, until, from, from, until, from, until);
     }
 
     static Optional<Booking> of(Sql sql, String id) throws SQLException {
@@ -171,6 +173,9 @@ final class BookingRows {
         // a line that came back at once is empty, which a span cannot say: it stays as it is
         sql.run("DELETE FROM line WHERE booking_id = ? AND returned_ts IS NULL", id);
         lines(sql, id, booking.lines());
+        for (int place = 0; place < booking.lines().size(); place++) {
+            sql.run("UPDATE line SET place = ? WHERE booking_id = ? AND unit_id = ? AND place <> ?", place, id, booking.lines().get(place).unit(), place);
+        }
     }
 
     private static void lines(Sql sql, long booking, List<Booking.Line> lines) throws SQLException {

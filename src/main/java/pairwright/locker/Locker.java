@@ -40,9 +40,12 @@ public final class Locker implements AutoCloseable {
      * @param place where it is kept; made if it is a file and not there
      * @param catalogue asked for the mic types known at the moment
      * @param clock what time it is
-     * @throws LockerFault.Unreachable where it cannot be opened, or was written by a newer program
+     * @throws LockerFault.Unreachable where it cannot be opened, was written by a newer program, or is a file of something else, which stays as it is
      */
     public static Locker open(Place place, Supplier<Catalogue> catalogue, Clock clock) {
+        if (place.file() != null) {
+            LockerFile.refuseForeign(place.file());
+        }
         Database database = Database.open(place);
         try {
             Migrations.run(database, clock);
@@ -72,14 +75,15 @@ public final class Locker implements AutoCloseable {
             Transaction transaction = new Transaction(sql, shelf(sql), catalogue.get().mics(), now, clock.getZone(), act.who());
             String says;
             try {
-                says = work.apply(transaction);
+                String said = work.apply(transaction);
+                says = said == null ? "" : said;
             } catch (Transaction.Failed failed) {
                 transaction.settle();
                 throw failed;
             }
             transaction.settle();
             if (act.key() != null) {
-                History.remember(sql, act, says == null ? "" : says, now);
+                History.remember(sql, act, says, now);
             }
             if (transaction.changed()) {
                 sql.run("UPDATE state SET revision = revision + 1, units_revision = units_revision + ?", transaction.unitsChanged() ? 1 : 0);
@@ -137,7 +141,7 @@ public final class Locker implements AutoCloseable {
     }
 
     /**
-     * Bookings that touch a time, earliest first.
+     * Bookings that touch a time, earliest first; also those a unit of which is out at that time before they begin.
      *
      * @param unit only of this unit; null for all
      */
@@ -145,7 +149,8 @@ public final class Locker implements AutoCloseable {
         long from = span.from().getEpochSecond();
         long until = span.until().getEpochSecond();
         return database.read(sql -> unit == null ? BookingRows.touching(sql, from, until)
-                : BookingRows.where(sql, "b.id IN (SELECT booking_id FROM line WHERE unit_id = ?) AND b.until_ts > ? AND b.from_ts < ?", unit, from, until));
+                : BookingRows.where(sql, "b.id IN (SELECT booking_id FROM line WHERE unit_id = ?) AND (b.until_ts > ? AND b.from_ts < ? OR b.id IN ("
+                        + BookingRows.OUT_THEN + "))", unit, from, until, from, until));
     }
 
     /** Of each of some units, its first booking that touches a time, where there is one. */

@@ -23,7 +23,7 @@ final class Migrations {
     /**
      * Up to the newest.
      *
-     * @throws LockerFault.Unreachable where a newer program wrote it
+     * @throws LockerFault.Unreachable where a newer program wrote it, or something of the same name is in the way; then nothing was changed
      */
     static void run(Database database, Clock clock) {
         run(database, clock, SCRIPTS.size());
@@ -40,11 +40,25 @@ final class Migrations {
             }
             for (int number = present + 1; number <= last; number++) {
                 String name = SCRIPTS.get(number - 1);
-                script(sql, "/pairwright/locker/" + database.dialect() + "/" + name + ".sql");
+                step(database, sql, name);
                 sql.run("INSERT INTO locker_version (number, topic, at_ts) VALUES (?, ?, ?)", number, name, clock.instant().getEpochSecond());
             }
             return null;
         });
+    }
+
+    private static void step(Database database, Sql sql, String name) throws SQLException {
+        try {
+            script(sql, "/pairwright/locker/" + database.dialect() + "/" + name + ".sql");
+        } catch (SQLException fault) {
+            if (database.away(fault)) {
+                throw fault;
+            }
+            LockerFault.Unreachable stuck = new LockerFault.Unreachable("The tables of the locker (" + database.place() + ") could not be brought up to date by "
+                    + name + ": " + Database.innermost(fault) + ". Nothing was changed. Take away what is in the way, or keep the locker in a database of its own");
+            stuck.initCause(fault);
+            throw stuck;
+        }
     }
 
     private static void script(Sql sql, String resource) throws SQLException {

@@ -50,7 +50,7 @@ final class FetchList {
         Given unit = mic.units().get(0);
         OptionView.Take take = takes.of(option, index);
         return new SetUpView.Thing(unit.label(), at.visit().to("/locker/units/" + unit.id()), " (" + Naming.small(mic.name()) + ")"
-                + (unit.tag() == null ? "" : ", tag " + unit.tag()) + (unit.storedAt() == null ? "" : ", from " + unit.storedAt())
+                + (unit.tag() == null ? "" : ", tag " + unit.tag()) + (unit.storedAt() == null ? ", its place is not noted" : ", from " + unit.storedAt())
                 + (unit.out() == null ? "" : ": " + takes.standing(unit)) + "." + (take.mind().isEmpty() ? "" : " Mind: " + take.mind() + "."));
     }
 

@@ -69,7 +69,7 @@ public final class SetUpPage {
         String words = QuestionWords.of(now.catalogue(), question.meant(), reader);
         String date = reader.date(LocalDate.now(at.clock()));
         return at.html().fill("set-up.jte", Map.of("shell", at.html().shell("Set-up: " + words, "ask", visit), "view",
-                new SetUpView(words, question.words(), date, stock == null ? "" : StockViews.says(at, question.meant()),
+                new SetUpView(words, question.words(), date, stock == null ? "" : StockViews.sheet(at, question.meant()),
                         stock == null || stock.reachable() ? "" : StockViews.AWAY, view, fetch.carry(), fetch.rest(), missed, now.catalogue().sources().get(question.meant().source()).care().stream()
                         .map(reader::sentence).toList(), visit.to(Param.address("/", query)), visit.to(Param.address("/set-up", Param.joined(query, which))))));
     }

@@ -1,6 +1,7 @@
 package pairwright.sheet;
 
 import java.time.OffsetDateTime;
+import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.stream.Stream;
 import pairwright.advice.AtHand;
@@ -29,8 +30,14 @@ final class StockViews {
                         fields(at.moments(), answer.question().meant()), at.moments().zone(), missed(at, answer.out()));
     }
 
-    /** What a sheet says on top of it: for when. */
-    static String says(AtQuestion at, Question question) {
+    /** The same on a sheet, which stands alone: also for now. */
+    static String sheet(AtQuestion at, Question question) {
+        String says = says(at, question);
+        return !says.isEmpty() ? says : "Needed from " + at.moments().moment(at.clock().instant().truncatedTo(ChronoUnit.MINUTES)) + ", for " + AtHand.USUAL_LENGTH.toHours() + " hours.";
+    }
+
+    /** For when, and what was ranked; empty for what is free now. */
+    private static String says(AtQuestion at, Question question) {
         FromLocker use = use(question);
         String when = use == FromLocker.ANY ? "" : needed(at, question);
         String ranked = switch (use) {

@@ -34,8 +34,8 @@ final class Takes {
         Given unit = mic.units().get(0);
         boolean free = unit.out() == null;
         String place = unit.storedAt() == null ? "" : ", from " + unit.storedAt();
-        String after = free ? place + matched(option, unit, "; matched with ") + "; " + count(mic.free()) + "."
-                : place + ", " + standing(unit) + "." + matched(option, unit, " Matched with ") + (unit.mate() == null ? "" : ".");
+        String after = free ? place + matched(option, unit, "; a matched pair with ") + "; " + count(mic.free()) + "."
+                : place + (place.isEmpty() ? " " : ", ") + standing(unit) + "." + matched(option, unit, " A matched pair with ") + (unit.mate() == null ? "" : ".");
         return new OptionView.Take(free ? "Take " : "", unit.label(), at.visit().to("/locker/units/" + unit.id()), after,
                 Objects.requireNonNullElse(unit.note(), ""), free);
     }
@@ -84,7 +84,7 @@ final class Takes {
             query.add(new Param("until", at.moments().field(until.toInstant())));
         }
         units.forEach(unit -> query.add(new Param("unit", unit.id())));
-        return new AnswerView.Link(units.size() == 1 ? "Book this one" : "Book these", at.visit().to(Param.address("/locker/bookings/new", query)));
+        return new AnswerView.Link(units.size() == 1 ? "Book it" : "Book these", at.visit().to(Param.address("/locker/bookings/new", query)));
     }
 
     /** The units of an option, in the order of its microphones. */

@@ -94,7 +94,8 @@ public final class UnitsPage {
         return text != null && text.matches("\\d{1,6}") ? Math.max(1, Math.min(pages, Integer.parseInt(text))) : 1;
     }
 
-    private static Instant moment(AtLocker at, String name, List<String> faults) {
+    /** A moment of the query; null where there is none or it cannot be read. */
+    static Instant moment(AtLocker at, String name, List<String> faults) {
         String text = at.visit().first(name);
         if (text == null) {
             return null;
