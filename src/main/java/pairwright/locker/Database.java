@@ -107,11 +107,16 @@ abstract sealed class Database implements AutoCloseable permits SqliteDatabase, 
         }
         if (away(fault)) {
             LockerFault.Unreachable unreachable = new LockerFault.Unreachable(
-                    "The locker (" + place + ") does not answer just now: " + innermost(fault) + ". Try again in a moment");
+                    "The locker (" + place + ") does not answer just now: " + innermost(fault)
+                            + (full(fault) ? ". Nothing was written: make room on its disk, and it goes on by itself" : ". Try again in a moment"));
             unreachable.initCause(fault);
             return unreachable;
         }
         return new IllegalStateException("The database of the locker refused a statement", fault);
+    }
+
+    private static boolean full(SQLException fault) {
+        return String.valueOf(fault.getMessage()).contains("SQLITE_FULL") || "53100".equals(fault.getSQLState());
     }
 
     /** The first cause says what is wrong; those around it say that something is. */
