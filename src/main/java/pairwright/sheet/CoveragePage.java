@@ -177,7 +177,7 @@ public final class CoveragePage {
                 Stream.of(Verdict.values()).map(verdict -> new Choice(verdict.id(), "Served " + words(verdict), false))).toList();
         return List.of(FormField.choice("locker", "Look at", lookAt).value(use.id()),
                 FormField.moment("from", "Free from").value(said(visit, "from")), FormField.moment("until", "Free until").value(said(visit, "until")),
-                FormField.choice("served", "Show", verdicts).value(said(visit, "served")));
+                FormField.choice("served", "Sources", verdicts).value(said(visit, "served")));
     }
 
     private static String said(Visit visit, String name) {

@@ -28,6 +28,7 @@ import pairwright.locker.UnitDraft;
 import pairwright.model.Answer;
 import pairwright.model.Character;
 import pairwright.model.Complaint;
+import pairwright.model.Coverage;
 import pairwright.model.Limits;
 import pairwright.model.MicType;
 import pairwright.model.Moves;
@@ -84,7 +85,7 @@ class OpenApiTest {
         for (Class<?> record : List.of(Answer.class, Source.class, MicType.class, Character.class, Room.class, Technique.class, Complaint.class, RuleInfo.class, WhyNot.class, Moves.class,
                 Routes.Lines.class, Routes.Found.class, Routes.Suggestions.class, Routes.RuleLines.class, Routes.Health.class, NumbersRoutes.Calculations.class, Worked.class, Problem.class,
                 Unit.class, LockerView.Units.class, LockerView.Free.class, LockerView.Bookings.class, LockerView.Booked.class, LockerView.OutNow.class, LockerView.History.class,
-                LockerView.MonthOfUse.class, LockerView.Table.class)) {
+                LockerView.MonthOfUse.class, LockerView.Table.class, Coverage.Served.class, Coverage.Help.class)) {
             compare(record, record.getSimpleName(), SCHEMAS.path(record.getSimpleName()), true, new TreeSet<>(), wrong);
         }
         assertEquals(List.of(), wrong);
