@@ -104,7 +104,7 @@ abstract sealed class Database implements AutoCloseable permits SqliteDatabase, 
         }
         if (away(fault)) {
             LockerFault.Unreachable unreachable = new LockerFault.Unreachable(
-                    "The locker (" + place + ") does not answer just now: " + innermost(fault) + ". Try again in a moment");
+                    "The locker (" + place + ") does not answer just now: " + place.hidden(innermost(fault)) + ". Try again in a moment");
             unreachable.initCause(fault);
             return unreachable;
         }
