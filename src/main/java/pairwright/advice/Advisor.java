@@ -152,7 +152,7 @@ public final class Advisor {
         return candidates;
     }
 
-    private static List<Candidate> pairs(Scene scene, RuleBase rules, List<Pairs.Pair> pairs) {
+    static List<Candidate> pairs(Scene scene, RuleBase rules, List<Pairs.Pair> pairs) {
         if (pairs.isEmpty()) {
             return List.of();
         }

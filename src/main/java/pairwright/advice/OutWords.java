@@ -7,15 +7,14 @@ import pairwright.model.Answer;
 import pairwright.model.Stock;
 
 /** Who has a unit, in words. */
-final class OutWords {
+public final class OutWords {
     private static final DateTimeFormatter MOMENT = DateTimeFormatter.ofPattern("EEE d MMM yyyy, HH:mm", Locale.ENGLISH);
 
     private OutWords() {
     }
 
     /** Of one that cannot be had, as a sentence. */
-    static String says(Stock.Held unit) {
-        Stock.Out out = unit.out();
+    public static String says(Answer.Taken out) {
         String what = switch (out.why()) {
             case "loan" -> "is on loan" + part(" to ", out.by()) + part(" for ", out.forWhat());
             case "repair" -> "is booked for repair" + part(", ", out.forWhat()) + part(", with ", out.by());
@@ -24,7 +23,7 @@ final class OutWords {
             case "overdue" -> "should be back by now" + part(": it was for ", out.forWhat()) + part(", with ", out.by());
             default -> "is out" + part(" for ", out.forWhat()) + part(" with ", out.by());
         };
-        return unit.label() + " " + what + (out.freeFrom() == null ? "" : ", free again " + MOMENT.format(out.freeFrom())) + ".";
+        return out.label() + " " + what + (out.freeFrom() == null ? "" : ", free again " + MOMENT.format(out.freeFrom())) + ".";
     }
 
     private static String part(String before, String text) {
@@ -34,7 +33,7 @@ final class OutWords {
     /** Of all of a type: the first that comes back, and how many more there are. */
     static String says(List<Stock.Held> units) {
         int more = units.size() - 1;
-        return says(units.get(0)) + (more == 0 ? "" : more == 1 ? " So is another." : " So are " + more + " others.");
+        return says(taken(units.get(0))) + (more == 0 ? "" : more == 1 ? " So is another." : " So are " + more + " others.");
     }
 
     static Answer.Taken taken(Stock.Held unit) {

@@ -55,6 +55,11 @@ final class Pairs {
 
     /** Two judged placements and how they relate. */
     record Pair(Judged first, Judged second, Paired paired) {
+        /** The same two places, of units that were not matched. */
+        Pair unmatched() {
+            return new Pair(first, second, new Paired(paired.first(), paired.second(), paired.technique(), paired.known(), paired.knownShare(), paired.asked(),
+                    paired.why(), paired.secondInverted(), paired.unitsKnown(), false, paired.together()));
+        }
     }
 
     /** The pairs worth judging, in a stable order. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import pairwright.model.MicType;
 import pairwright.model.Stock;
 import pairwright.rules.Paired;
@@ -11,7 +12,7 @@ import pairwright.rules.Paired;
 /** The units that may be taken, or everything there is. Which unit is taken for what is the same every time. */
 final class Rack {
     /** No locker: any number of any type. */
-    static final Rack EVERYTHING = new Rack(null, Map.of());
+    static final Rack EVERYTHING = new Rack((List<Stock.Held>) null, Map.of());
 
     private final Map<String, List<Stock.Held>> byType;
     private final Map<MicType, Stock.Held> measured;
@@ -26,6 +27,18 @@ final class Rack {
         if (units != null) {
             units.forEach(unit -> byType.computeIfAbsent(unit.micType(), any -> new ArrayList<>()).add(unit));
         }
+    }
+
+    private Rack(Map<String, List<Stock.Held>> byType, Map<MicType, Stock.Held> measured) {
+        this.byType = byType;
+        this.measured = measured;
+    }
+
+    /** The same and more units of one type, which are handed out last. */
+    Rack with(String micType, List<Stock.Held> more) {
+        Map<String, List<Stock.Held>> all = new LinkedHashMap<>(byType);
+        all.put(micType, Stream.concat(units(micType).stream(), more.stream()).toList());
+        return new Rack(all, measured);
     }
 
     boolean everything() {

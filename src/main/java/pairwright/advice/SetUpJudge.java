@@ -37,8 +37,9 @@ public final class SetUpJudge {
      * @param question what was asked and how it was understood
      * @param option the set-up as an option of rank 1
      * @param ruledOut what rules it out; empty for nothing
+     * @param stock what of the locker it may use; null without a locker
      */
-    public record Judgement(Answer.Asked question, Option option, List<RuledOut> ruledOut) {
+    public record Judgement(Answer.Asked question, Option option, List<RuledOut> ruledOut, Answer.Stocked stock) {
     }
 
     /**
@@ -62,7 +63,7 @@ public final class SetUpJudge {
         Scene scene = Scene.of(meaning.question(), now.catalogue(), Supply.of(atHand, meaning.question(), now.catalogue()));
         Candidate candidate = new Bench(now, standing, scene).trial(null, 0, standing.mics()).candidate();
         Option option = new Explainer(scene, now.rules(), List.of(candidate)).option(1, candidate, null);
-        return new Judgement(Advisor.asked(meaning, scene), option, ruledOut(candidate, scene, now));
+        return new Judgement(Advisor.asked(meaning, scene), option, ruledOut(candidate, scene, now), scene.supply().stocked());
     }
 
     /** What the rules forbid of a set-up; told once where both microphones have it. */

@@ -21,7 +21,7 @@ final class Supply {
     static final Supply EVERYTHING = new Supply(null, null, null, null, null);
     private static final String LOST = "lost";
     /** So many units of a type are predicted by their own response; the rest as their type. More would cost time and change little. */
-    private static final int MEASURED_OF_A_TYPE = 6;
+    static final int MEASURED_OF_A_TYPE = 6;
 
     private final FromLocker use;
     private final OffsetDateTime from;
@@ -30,6 +30,7 @@ final class Supply {
     private final Catalogue catalogue;
     /** What each type is predicted as: as its type, and as each unit with a response of its own. */
     private final Map<String, List<MicType>> kinds = new HashMap<>();
+    private final Map<MicType, Stock.Held> measured = new IdentityHashMap<>();
     private final Rack atHand;
     private final Rack owned;
 
@@ -46,7 +47,6 @@ final class Supply {
         }
         List<Stock.Held> held = stock.units().stream().filter(unit -> catalogue.mics().containsKey(unit.micType()) && !isLost(unit))
                 .sorted(Comparator.<Stock.Held, Boolean>comparing(unit -> !unit.free()).thenComparing(Supply::freeFrom)).toList();
-        Map<MicType, Stock.Held> measured = new IdentityHashMap<>();
         held.forEach(unit -> kinds.computeIfAbsent(unit.micType(), id -> new ArrayList<>(List.of(catalogue.mics().get(id)))));
         // by id and not by who is free, so that what is predicted does not depend on what is booked
         held.stream().filter(unit -> unit.ownResponseDb() != null).sorted(Comparator.comparing(Stock.Held::id)).forEach(unit -> {
@@ -62,7 +62,7 @@ final class Supply {
         this.atHand = use == FromLocker.FREE ? new Rack(held.stream().filter(Stock.Held::free).toList(), measured) : owned;
     }
 
-    private static boolean isLost(Stock.Held unit) {
+    static boolean isLost(Stock.Held unit) {
         return !unit.free() && LOST.equals(unit.out().why());
     }
 
@@ -72,7 +72,11 @@ final class Supply {
 
     /** What a question may use, as things are at this moment. */
     static Supply of(AtHand atHand, Question question, Catalogue catalogue) {
-        FromLocker use = question.locker() == null ? FromLocker.FREE : question.locker();
+        return of(atHand, question, catalogue, question.locker() == null ? FromLocker.FREE : question.locker());
+    }
+
+    /** The same, used in a way the question need not say. */
+    static Supply of(AtHand atHand, Question question, Catalogue catalogue, FromLocker use) {
         if (use == FromLocker.ANY) {
             return EVERYTHING;
         }
@@ -105,6 +109,16 @@ final class Supply {
         return owned;
     }
 
+    /** Some of the units of this supply, and no others. */
+    Rack rack(List<Stock.Held> units) {
+        return new Rack(units, measured);
+    }
+
+    /** Whether it is predicted by the response of one unit, not as its type. */
+    boolean measured(MicType kind) {
+        return measured.containsKey(kind);
+    }
+
     /** Whether something is there that cannot be taken. */
     boolean missesSomething() {
         return atHand != owned;
@@ -126,7 +140,7 @@ final class Supply {
             return List.of();
         }
         if (!stock.reachable()) {
-            return List.of("The locker does not answer just now: taken as if everything were at hand.");
+            return List.of("The locker does not answer just now: the whole catalogue was ranked, as if everything were at hand.");
         }
         String hours = AtHand.USUAL_LENGTH.toHours() + " hours";
         return from == null && until == null ? List.of("No time was named: the locker is taken as it is now and for " + hours + ".")
@@ -161,7 +175,7 @@ final class Supply {
             return List.of();
         }
         String mate = other != null && (other.id().equals(unit.pairMate()) || unit.id().equals(other.pairMate())) ? other.id() : null;
-        return List.of(new Given(unit.id(), unit.label(), unit.storedAt(), unit.note(), mate, unit.free() ? null : unit.out().freeFrom(),
+        return List.of(new Given(unit.id(), unit.label(), unit.tag(), unit.storedAt(), unit.note(), mate, unit.free() ? null : unit.out().freeFrom(),
                 unit.free() ? null : unit.out().why()));
     }
 

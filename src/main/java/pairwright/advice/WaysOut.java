@@ -26,7 +26,7 @@ final class WaysOut {
             Option best = best(Scene.of(Advisor.question(question, limit.lifted(question.limits())), now.catalogue(), supply), now);
             if (best != null) {
                 ways.add(new Answer.Instead(limit.pointer(question.limits()), limit.says(question.limits()) + " stands in the way. Without it: "
-                        + Explainer.oneLine(best) + "."));
+                        + Explainer.oneLine(best) + ".", null));
             }
         }
         if (supply.limits()) {
@@ -34,7 +34,7 @@ final class WaysOut {
         }
         if (ways.isEmpty() && (set.size() > 1 || supply.limits() && !set.isEmpty())) {
             ways.add(new Answer.Instead("/limits", supply.limits() ? "Neither the locker nor a single limit is to blame alone: lift limits, or use more than is free."
-                    : "No single limit is to blame: lift two or more of them."));
+                    : "No single limit is to blame: lift two or more of them.", null));
         }
         return List.copyOf(ways);
     }
@@ -44,11 +44,11 @@ final class WaysOut {
         List<Answer.Instead> ways = new ArrayList<>();
         Option owned = supply.missesSomething() ? best(scene, now, FromLocker.OWNED) : null;
         if (owned != null) {
-            ways.add(new Answer.Instead(LOCKER, "Nothing that is free for that time fits. With all that the locker owns: " + Explainer.oneLine(owned) + "."));
+            ways.add(new Answer.Instead(LOCKER, "Nothing that is free for that time fits. With all that the locker owns: " + Explainer.oneLine(owned) + ".", FromLocker.OWNED.id()));
         }
         Option any = best(scene, now, FromLocker.ANY);
         if (any != null) {
-            ways.add(new Answer.Instead(LOCKER, (owned == null ? "Nothing in the locker fits. " : "") + "With the whole catalogue: " + Explainer.oneLine(any) + "."));
+            ways.add(new Answer.Instead(LOCKER, (owned == null ? "Nothing in the locker fits. " : "") + "With the whole catalogue: " + Explainer.oneLine(any) + ".", FromLocker.ANY.id()));
         }
         return ways;
     }

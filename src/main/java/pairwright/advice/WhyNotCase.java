@@ -11,6 +11,7 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 import pairwright.model.Answer;
 import pairwright.model.Effect;
+import pairwright.model.FromLocker;
 import pairwright.model.Limits;
 import pairwright.model.Meaning;
 import pairwright.model.MicFamily;
@@ -129,7 +130,8 @@ final class WhyNotCase {
         Supply supply = scene.supply();
         if (!supply.atHand().has(wanted.mic().id())) {
             List<Stock.Held> taken = supply.taken(wanted.mic().id());
-            limits.add(new Answer.Instead(Nested.AT + WaysOut.LOCKER, taken.isEmpty() ? "The locker has none." : OutWords.says(taken)));
+            limits.add(new Answer.Instead(Nested.AT + WaysOut.LOCKER, taken.isEmpty() ? "The locker has none." : OutWords.says(taken),
+                    (supply.owned().has(wanted.mic().id()) ? FromLocker.OWNED : FromLocker.ANY).id()));
         }
         Limits set = scene.question().limits();
         for (Limit limit : Limit.values()) {
@@ -146,7 +148,7 @@ final class WhyNotCase {
                 limits.add(new Answer.Instead(Nested.AT + limit.pointer(set), limit == Limit.CHANNELS
                         ? "It takes " + wanted.mic().channels() + " channels, and " + scene.setting().channels()
                                 + (set.mics() == null ? " are used where a question does not say." : " may be used.")
-                        : limit.says(set) + " leaves it out."));
+                        : limit.says(set) + " leaves it out.", null));
             }
         }
     }

@@ -6,6 +6,7 @@ import java.util.function.Function;
 import pairwright.model.Catalogue;
 import pairwright.model.Character;
 import pairwright.model.Complaint;
+import pairwright.model.Grade;
 import pairwright.model.MicType;
 import pairwright.model.Room;
 import pairwright.model.Source;
@@ -56,7 +57,8 @@ final class Kind {
             new Entries<>("techniques", "technique", "technique", Technique.class, Catalogue::techniques);
     static final Entries<Complaint> COMPLAINTS =
             new Entries<>("complaints", "complaint", "complaint", Complaint.class, Catalogue::complaints);
-    static final List<Entries<?>> ENTRIES = List.of(MICS, SOURCES, ROOMS, CHARACTERS, TECHNIQUES, COMPLAINTS);
+    static final Entries<Grade> GRADES = new Entries<>("grades", "grade", "grade", Grade.class, Catalogue::grades);
+    static final List<Entries<?>> ENTRIES = List.of(MICS, SOURCES, ROOMS, CHARACTERS, TECHNIQUES, COMPLAINTS, GRADES);
 
     static final String WORDS_FOLDER = "words";
     static final Words<Vocabulary.WayWords> WAYS =

@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.util.function.Function;
 import java.util.function.ToIntFunction;
+import pairwright.advice.Knowledge;
 import pairwright.advice.KnowledgeStore;
 import pairwright.locker.Act;
 import pairwright.locker.Changes;
@@ -101,11 +102,16 @@ final class LockerAt {
 
     /** What the locker's mic types are of, with the house folder of the data folder. Read only where it is needed: that takes longer than all else. */
     Catalogue catalogue() {
+        return knowledge().catalogue();
+    }
+
+    /** All that is known, read likewise. */
+    Knowledge knowledge() {
         if (knowledge == null) {
             Path house = data().resolve("house");
             knowledge = Files.isDirectory(house) ? KnowledgeStore.withHouse(house) : KnowledgeStore.builtIn();
         }
-        return knowledge.current().catalogue();
+        return knowledge.current();
     }
 
     /** Writes a text where it is wanted, and says so; to standard output where that is nowhere. */

@@ -11,7 +11,7 @@ import picocli.CommandLine.Spec;
         description = "What there is, who has it and when, and what is free.",
         subcommands = {LockerList.class, LockerShow.class, LockerAdd.class, LockerChange.class, LockerRemove.class, LockerFree.class,
             LockerBook.class, LockerBookings.class, LockerCancel.class, LockerOut.class, LockerIn.class, LockerHistory.class, LockerUse.class,
-            LockerImport.class, LockerExport.class, LockerCalendar.class},
+            LockerCoverage.class, LockerImport.class, LockerExport.class, LockerCalendar.class},
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
         exitCodeOnInvalidInput = Main.UNUSABLE)
@@ -21,6 +21,6 @@ final class LockerCommand implements Runnable {
 
     @Override
     public void run() {
-        throw new ParameterException(spec.commandLine(), "Say what to do: list, show, add, change, remove, free, book, bookings, cancel, out, in, history, use, import, export or calendar");
+        throw new ParameterException(spec.commandLine(), "Say what to do: list, show, add, change, remove, free, book, bookings, cancel, out, in, history, use, coverage, import, export or calendar");
     }
 }

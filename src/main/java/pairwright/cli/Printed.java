@@ -16,6 +16,11 @@ final class Printed {
     @Option(names = "--json", description = "Print JSON, as the HTTP interface gives it.")
     private boolean asJson;
 
+    /** Whether programs read it. */
+    boolean json() {
+        return asJson;
+    }
+
     /**
      * Prints it.
      *

@@ -2,16 +2,17 @@ package pairwright.http;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import java.time.Clock;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import pairwright.advice.AtHand;
 import pairwright.advice.Knowledge;
 import pairwright.sheet.AskPage;
+import pairwright.sheet.AtQuestion;
 import pairwright.sheet.Html;
 import pairwright.sheet.MovesPage;
 import pairwright.sheet.Page;
 import pairwright.sheet.SetUpPage;
-import pairwright.sheet.Visit;
 import pairwright.sheet.WhyNotPage;
 
 /** Asking, and what is asked after an answer. */
@@ -19,6 +20,7 @@ final class AskPageRoutes {
     private final Supplier<Knowledge> knowledge;
     private final AtHand atHand;
     private final Html html;
+    private final Clock clock = Clock.systemDefaultZone();
 
     AskPageRoutes(Supplier<Knowledge> knowledge, AtHand atHand, Html html) {
         this.knowledge = knowledge;
@@ -27,14 +29,15 @@ final class AskPageRoutes {
     }
 
     void add(RoutesConfig routes) {
-        page(routes, "/", new AskPage(knowledge, atHand, html)::page);
-        page(routes, "/why-not", new WhyNotPage(knowledge, atHand, html)::page);
-        page(routes, "/moves", new MovesPage(knowledge, atHand, html)::page);
-        page(routes, "/set-up", new SetUpPage(knowledge, atHand, html)::page);
+        page(routes, "/", AskPage::of);
+        page(routes, "/why-not", WhyNotPage::of);
+        page(routes, "/moves", MovesPage::of);
+        page(routes, "/set-up", SetUpPage::of);
     }
 
-    private static void page(RoutesConfig routes, String path, Function<Visit, Page> page) {
-        Routes.get(routes, path, context -> show(context, page.apply(PageRoutes.visit(context))));
+    private void page(RoutesConfig routes, String path, Function<AtQuestion, Page> page) {
+        Routes.get(routes, path, context -> show(context,
+                page.apply(new AtQuestion(html, knowledge, atHand, PageRoutes.visit(context), Access.role(context), clock))));
     }
 
     private static void show(Context context, Page page) {

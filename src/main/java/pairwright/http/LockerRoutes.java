@@ -4,16 +4,19 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.function.Supplier;
+import pairwright.advice.Knowledge;
 import pairwright.locker.Locker;
 
 /** The locker, for programs. */
 final class LockerRoutes {
     private final Locker locker;
+    private final Supplier<Knowledge> knowledge;
     private final ObjectMapper json;
     private final int bodyMs;
 
-    LockerRoutes(Locker locker, ObjectMapper json, int bodyMs) {
+    LockerRoutes(Locker locker, Supplier<Knowledge> knowledge, ObjectMapper json, int bodyMs) {
         this.locker = locker;
+        this.knowledge = knowledge;
         this.json = json;
         this.bodyMs = bodyMs;
     }
@@ -22,6 +25,7 @@ final class LockerRoutes {
         LockerJson exact = new LockerJson(json);
         LockerWrites writes = new LockerWrites(locker, exact);
         new LockerUnitRoutes(locker, exact, writes, bodyMs).add(routes);
+        new LockerTableRoutes(locker, knowledge, exact, writes, bodyMs).add(routes);
         new LockerBookingRoutes(locker, exact, writes, bodyMs).add(routes);
         new LockerAroundRoutes(locker, exact, writes, bodyMs).add(routes);
     }

@@ -1,7 +1,6 @@
 package pairwright.http;
 
 import io.javalin.config.RoutesConfig;
-import pairwright.sheet.BookingsPage;
 import pairwright.sheet.MonthPage;
 
 /** The pages of time: bookings, the desk where units go out and come back, the month, coverage. */
@@ -13,7 +12,7 @@ final class LockerTimePageRoutes {
     }
 
     void add(RoutesConfig routes) {
-        pages.page(routes, "/locker/bookings", BookingsPage::of);
+        new LockerBookingPageRoutes(pages).add(routes);
         pages.page(routes, "/locker/month", MonthPage::of);
     }
 }

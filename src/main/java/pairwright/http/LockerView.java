@@ -11,6 +11,8 @@ import pairwright.locker.Event;
 import pairwright.locker.Out;
 import pairwright.locker.Span;
 import pairwright.locker.Standing;
+import pairwright.locker.TableFault;
+import pairwright.locker.TablePreview;
 import pairwright.locker.Unit;
 import pairwright.locker.Use;
 
@@ -95,6 +97,26 @@ public final class LockerView {
     public record MonthOfUse(String month, List<Use.OfType> types) {
         public static MonthOfUse of(Use use) {
             return new MonthOfUse(use.month().toString(), use.types());
+        }
+    }
+
+    /**
+     * What a table of units would do, or did.
+     *
+     * @param done whether it was done
+     * @param added how many units are new
+     */
+    public record Table(boolean done, long added, long changed, long same, List<Row> rows, List<TableFault> faults, int more) {
+        public static Table of(boolean done, TablePreview preview) {
+            return new Table(done, preview.count(TablePreview.Effect.NEW), preview.count(TablePreview.Effect.CHANGED), preview.count(TablePreview.Effect.SAME),
+                    preview.rows().stream().filter(row -> row.effect() != TablePreview.Effect.SAME).map(Row::of).toList(), preview.faults(), preview.more());
+        }
+    }
+
+    /** What a row of a table does to its unit. */
+    public record Row(int line, TablePreview.Effect effect, String unit, String label, List<TablePreview.Change> changes) {
+        public static Row of(TablePreview.Row row) {
+            return new Row(row.line(), row.effect(), row.unit().id(), row.unit().label(), row.changes());
         }
     }
 

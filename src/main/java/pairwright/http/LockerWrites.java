@@ -74,6 +74,11 @@ final class LockerWrites {
         return new Said(200, null, IfMatch.tag(booking.version()), json.write(LockerView.Booked.of(booking)));
     }
 
+    /** Something was done to more than one unit. */
+    Said done(LockerView.Table table) {
+        return new Said(200, null, null, json.write(table));
+    }
+
     private static void send(Context context, Said said, boolean repeated) {
         context.status(said.status());
         context.header("Cache-Control", "no-store");

@@ -2,6 +2,7 @@ package pairwright.http;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.List;
 import pairwright.model.Fault;
@@ -38,7 +39,7 @@ final class Patched {
         if (!faults.isEmpty()) {
             throw new BadRequest(Problem.of(400, Problem.listed(faults)));
         }
-        if (meant.isIntegralNumber() && meant.asLong() != version) {
+        if (meant.isIntegralNumber() && !meant.bigIntegerValue().equals(BigInteger.valueOf(version))) {
             throw IfMatch.changed(what, version);
         }
         ObjectNode merged = (ObjectNode) LockerJson.merged(thing, patch);

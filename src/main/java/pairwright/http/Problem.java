@@ -51,7 +51,7 @@ record Problem(String type, String title, int status, String detail, List<Fault>
             case 412 -> "It was changed meanwhile";
             case 413 -> "The request is too large";
             case 414 -> "The address is too long";
-            case 415 -> "The body must be JSON";
+            case 415 -> "The body comes in another form than is read here";
             case 421 -> "This server goes by another name";
             case 422 -> "Understood, but not possible";
             case 429 -> "Too many tries";

@@ -21,6 +21,9 @@ final class Query {
     /** A plus sign that was not written as %2B arrives as a blank. */
     private static final Pattern BLANK_FOR_PLUS = Pattern.compile(" (?=\\d\\d:\\d\\d$)");
     private static final int LONGEST = 200;
+    /** Further off, a time that is answered could no longer be written as RFC 3339 wants it. */
+    private static final int FIRST_YEAR = 1970;
+    private static final int LAST_YEAR = 2999;
 
     private final Map<String, List<String>> values;
     private final List<Fault> faults = new ArrayList<>();
@@ -50,6 +53,10 @@ final class Query {
         String text = given.get(0).strip();
         if (text.length() > LONGEST) {
             fault(name, name + " is " + text.length() + " characters. Give at most " + LONGEST);
+            return null;
+        }
+        if (text.codePoints().anyMatch(code -> Character.isISOControl(code) || Character.getType(code) == Character.SURROGATE)) {
+            fault(name, name + " holds a character that cannot be printed. Take it out");
             return null;
         }
         return text;
@@ -99,6 +106,10 @@ final class Query {
         OffsetDateTime time = JsonReader.time(BLANK_FOR_PLUS.matcher(text).replaceFirst("+"));
         if (time == null) {
             fault(name, JsonReader.noTime(text));
+            return null;
+        }
+        if (time.getYear() < FIRST_YEAR || time.getYear() > LAST_YEAR) {
+            fault(name, name + " is in the year " + time.getYear() + ". Give a time from " + FIRST_YEAR + " to " + LAST_YEAR);
             return null;
         }
         return time.toInstant();

@@ -16,6 +16,9 @@ import java.nio.charset.StandardCharsets;
 import java.time.Clock;
 import java.time.Duration;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
 import org.eclipse.jetty.http.HttpException;
 import org.eclipse.jetty.http.UriCompliance;
 import org.eclipse.jetty.server.HttpConnectionFactory;
@@ -24,6 +27,7 @@ import org.eclipse.jetty.server.handler.GracefulHandler;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import pairwright.advice.AtHand;
+import pairwright.advice.CoverageDesk;
 import pairwright.advice.KnowledgeStore;
 import pairwright.advice.UnusableQuestion;
 import pairwright.catalogue.Json;
@@ -40,6 +44,7 @@ public final class Server implements AutoCloseable {
     private static final int LARGEST_HEADER_BYTES = 8 * 1024;
 
     private final Javalin app;
+    private final CoverageDesk coverage;
     private final ServerConnector[] connector = new ServerConnector[1];
 
     /**
@@ -61,6 +66,7 @@ public final class Server implements AutoCloseable {
         Faults faults = new Faults(json, html);
         Access access = new Access(listen, secret -> locker == null ? Optional.empty() : locker.tokens().of(secret), Clock.systemUTC());
         AtHand atHand = locker == null ? AtHand.EVERYTHING : new LockerAtHand(locker, Clock.systemDefaultZone());
+        coverage = new CoverageDesk(knowledge::current);
         app = Javalin.create(config -> {
             config.startup.showJavalinBanner = false;
             config.startup.showOldJavalinVersionWarning = false;
@@ -76,8 +82,10 @@ public final class Server implements AutoCloseable {
             new Routes(knowledge, atHand, json, metrics, patience.bodyMs()).add(config.routes);
             new PageRoutes(knowledge, atHand, assets, html).add(config.routes);
             if (locker != null) {
-                new LockerRoutes(locker, json, patience.bodyMs()).add(config.routes);
-                new LockerPageRoutes(locker, knowledge::current, html, patience.bodyMs()).add(config.routes);
+                new LockerRoutes(locker, knowledge::current, json, patience.bodyMs()).add(config.routes);
+                LockerPageRoutes pages = new LockerPageRoutes(locker, knowledge::current, html, patience.bodyMs());
+                pages.add(config.routes);
+                new CoverageRoutes(locker, coverage, json, pages).add(config.routes);
             }
         });
     }
@@ -118,6 +126,12 @@ public final class Server implements AutoCloseable {
         return server;
     }
 
+    /** Every address that is answered, as in {@code GET /api/rooms/{id}}. */
+    Set<String> addresses() {
+        return app.unsafe.internalRouter.allHttpHandlers().stream().map(one -> one.endpoint).filter(one -> one.method.isHttpMethod())
+                .map(one -> one.method.name() + " " + one.path).collect(Collectors.toCollection(TreeSet::new));
+    }
+
     /** The port it listens on. */
     public int port() {
         return connector[0].getLocalPort();
@@ -127,6 +141,7 @@ public final class Server implements AutoCloseable {
     @Override
     public void close() {
         app.stop();
+        coverage.close();
     }
 
     private void jetty(JavalinConfig config, Faults faults, Listen listen, Patience patience) {

@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.time.ZoneId;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -15,63 +16,74 @@ import pairwright.model.Stock;
 
 /** What is free for a time, and what takes the rest. */
 final class Availability {
-    /** The first line of a unit that ends after the time begins: since lines of a unit never overlap, no other can begin earlier. */
-    private static final String BUSY = "SELECT u.id FROM unit u WHERE (SELECT l.from_ts FROM line l WHERE l.unit_id = u.id AND l.until_ts > ?"
-            + " AND l.from_ts < l.until_ts ORDER BY l.until_ts LIMIT 1) < ?";
-    private static final Comparator<Unit> HANDED_OUT = Comparator.<Unit, Integer>comparing(unit -> unit.condition().ordinal()).thenComparing(Shelf.BY_LABEL);
+    /** Of each unit, where the first line ends after which nothing comes for long enough: lines of a unit never overlap, so their ends are in the order of their beginnings. */
+    static final String FREE_FROM = "SELECT u.id, (SELECT l.until_ts FROM line l WHERE l.unit_id = u.id AND l.until_ts > ? AND l.from_ts < l.until_ts"
+            + " AND COALESCE((SELECT n.from_ts FROM line n WHERE n.unit_id = l.unit_id AND n.until_ts > l.until_ts AND n.from_ts < n.until_ts ORDER BY n.until_ts LIMIT 1), ?)"
+            + " >= l.until_ts + ? ORDER BY l.until_ts LIMIT 1) AS free_ts FROM unit u WHERE u.id IN (";
 
     private Availability() {
     }
 
     static List<Unit> free(Sql sql, Shelf shelf, Span span, String micType, long now) throws SQLException {
-        Set<String> busy = busy(sql, span);
+        Set<String> busy = new HashSet<>(takings(sql, span).keySet());
         busy.addAll(overdue(sql, span, now).keySet());
         return shelf.units().stream().filter(unit -> (micType == null || micType.equals(unit.micType())) && unit.condition().usable()
                 && !busy.contains(unit.id())).toList();
     }
 
     static List<Standing> standing(Sql sql, Shelf shelf, Span span, long now) throws SQLException {
+        return standing(sql, shelf, span, now, BookingRows::of);
+    }
+
+    private static List<Standing> standing(Sql sql, Shelf shelf, Span span, long now, Read read) throws SQLException {
         long from = span.from().getEpochSecond();
-        long until = span.until().getEpochSecond();
+        Map<String, BookingRows.Taking> taking = takings(sql, span);
+        Map<String, Long> freeFrom = freeFrom(sql, taking.keySet(), from, span.until().getEpochSecond() - from);
         Map<String, BookingRows.Taking> overdue = overdue(sql, span, now);
-        Map<String, List<BookingRows.Taking>> after = BookingRows.after(sql, busy(sql, span), from);
-        Map<String, Long> taking = new HashMap<>();
-        after.forEach((unit, all) -> taking.put(unit, all.get(0).booking()));
-        overdue.forEach((unit, out) -> taking.put(unit, out.booking()));
-        Map<Long, Booking> bookings = BookingRows.of(sql, taking.values());
+        taking.putAll(overdue);
+        Map<Long, Booking> bookings = read.of(sql, taking.values().stream().map(BookingRows.Taking::booking).toList());
         List<Standing> all = new ArrayList<>();
         for (Unit unit : shelf.units()) {
-            Booking booking = bookings.get(taking.getOrDefault(unit.id(), -1L));
+            BookingRows.Taking its = taking.get(unit.id());
             boolean late = overdue.containsKey(unit.id());
-            Instant freeFrom = late || !unit.condition().usable() ? null
-                    : Instant.ofEpochSecond(freeFrom(after.getOrDefault(unit.id(), List.of()), from, until - from));
-            all.add(new Standing(unit, booking, late, freeFrom));
+            all.add(new Standing(unit, its == null ? null : bookings.get(its.booking()), late,
+                    late || !unit.condition().usable() ? null : Instant.ofEpochSecond(freeFrom.getOrDefault(unit.id(), from))));
         }
         return all;
+    }
+
+    /** How much of the bookings is read. */
+    @FunctionalInterface
+    private interface Read {
+        Map<Long, Booking> of(Sql sql, List<Long> ids) throws SQLException;
     }
 
     static Stock stock(Sql sql, Shelf shelf, Span span, long now, ZoneId zone) throws SQLException {
         if (shelf.units().stream().noneMatch(unit -> unit.kind() == UnitKind.MIC)) {
             return null;
         }
-        return new Stock(true, standing(sql, shelf, span, now).stream().filter(standing -> standing.unit().kind() == UnitKind.MIC)
-                .sorted(Comparator.comparing(Standing::unit, HANDED_OUT)).map(standing -> held(standing, shelf, zone)).toList());
+        // the units are in the order of their labels already, which sorting by condition keeps
+        return new Stock(true, standing(sql, shelf, span, now, BookingRows::heads).stream().filter(standing -> standing.unit().kind() == UnitKind.MIC)
+                .sorted(Comparator.comparingInt(standing -> standing.unit().condition().ordinal())).map(standing -> held(standing, shelf, zone)).toList());
     }
 
-    /** The first moment from which a unit is free for as long, given what takes it, earliest first. */
-    static long freeFrom(List<BookingRows.Taking> takings, long from, long length) {
-        long start = from;
-        for (BookingRows.Taking taking : takings) {
-            if (taking.from() >= start + length) {
-                break;
-            }
-            start = Math.max(start, taking.until());
+    /** What takes each unit first in a time. */
+    private static Map<String, BookingRows.Taking> takings(Sql sql, Span span) throws SQLException {
+        Map<String, BookingRows.Taking> first = new HashMap<>();
+        BookingRows.takings(sql, span.from().getEpochSecond(), span.until().getEpochSecond())
+                .forEach(taking -> first.merge(taking.unit(), taking, (one, other) -> one.from() < other.from() ? one : other));
+        return first;
+    }
+
+    /** From when each of some units, all of which are taken for some of a time, is free for as long. */
+    static Map<String, Long> freeFrom(Sql sql, Collection<String> units, long from, long length) throws SQLException {
+        Map<String, Long> all = new HashMap<>();
+        for (List<String> some : BookingRows.portions(units)) {
+            List<Object> with = new ArrayList<>(List.of(from, Long.MAX_VALUE, length));
+            with.addAll(some);
+            sql.all(FREE_FROM + BookingRows.marks(some.size()) + ")", row -> all.put(row.getString("id"), row.getLong("free_ts")), with.toArray());
         }
-        return start;
-    }
-
-    private static Set<String> busy(Sql sql, Span span) throws SQLException {
-        return new HashSet<>(sql.all(BUSY, row -> row.getString(1), span.from().getEpochSecond(), span.until().getEpochSecond()));
+        return all;
     }
 
     /** An overdue unit counts as out for times that begin within a day: who has it may be expected to bring it by then. */
@@ -86,7 +98,7 @@ final class Availability {
 
     private static Stock.Held held(Standing standing, Shelf shelf, ZoneId zone) {
         Unit unit = standing.unit();
-        return new Stock.Held(unit.id(), unit.micType(), unit.label(), unit.storedAt(), unit.note(), shelf.mates().get(unit.id()),
+        return new Stock.Held(unit.id(), unit.micType(), unit.label(), unit.tag(), unit.storedAt(), unit.note(), shelf.mates().get(unit.id()),
                 shelf.ownResponsesDb().get(unit.id()), standing.free() ? null : out(standing, zone));
     }
 

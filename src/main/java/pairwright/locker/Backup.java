@@ -93,7 +93,7 @@ final class Backup {
     }
 
     /** One file without companions, marked, and looked over: a backup that cannot be read is noticed when it is made. */
-    private static void finish(Path part, Instant made) throws SQLException {
+    private static void finish(Path part, Instant made) throws IOException, SQLException {
         try (Connection connection = LockerFile.connection(part); Statement statement = connection.createStatement()) {
             statement.execute("PRAGMA journal_mode = DELETE");
             statement.execute("PRAGMA application_id = " + APPLICATION_ID);
@@ -103,6 +103,7 @@ final class Backup {
         if (!faults.isEmpty()) {
             throw new SQLException("the copy is not sound: " + faults.get(0));
         }
+        LockerFile.seal(part);
     }
 
     /**
@@ -132,7 +133,10 @@ final class Backup {
     }
 
     /** An older one is brought up to date on a copy, so that the backup itself stays as it is. */
-    private void restore(Path source, Path copy, String who) throws SQLException {
+    private void restore(Path source, Path copy, String who) throws IOException, SQLException {
+        if (!LockerFile.sealHolds(copy)) {
+            throw unusable(source + " is damaged: it is not what was written, to the byte. Nothing was changed; take another backup");
+        }
         List<String> unsound = LockerFile.faults(copy);
         if (!unsound.isEmpty()) {
             throw unusable(source + " is damaged: " + unsound.get(0) + ". Nothing was changed; take another backup");

@@ -70,7 +70,9 @@ final class BookingWork {
         Map<String, Booking.Line> lines = new LinkedHashMap<>();
         before.lines().forEach(line -> lines.put(line.unit(), line));
         outStay(before, draft, span);
-        usable(draft.units().stream().filter(unit -> !lines.containsKey(unit)).toList(), draft.kind(), shelf);
+        gone(draft.units(), lines, shelf, span);
+        boolean forUse = before.kind() == BookingKind.REPAIR && draft.kind() != BookingKind.REPAIR;
+        usable(draft.units().stream().filter(unit -> forUse || !lines.containsKey(unit)).toList(), draft.kind(), shelf);
         Set<String> wanted = new LinkedHashSet<>(draft.units());
         before.lines().stream().filter(line -> line.returnedAt() != null).forEach(line -> wanted.add(line.unit()));
         List<Booking.Line> anew = new ArrayList<>();
@@ -85,6 +87,9 @@ final class BookingWork {
             anew.add(new Booking.Line(unit, its, line == null ? null : line.takenAt(), line == null ? null : line.takenBy(), null,
                     line == null ? shelf.byId().get(unit).label() : line.label()));
         }
+        if (new Booking(id, anew, span, draft.kind(), draft.forWhat(), draft.by(), draft.note(), before.version()).equals(before)) {
+            return before; // nothing was altered, as with a unit
+        }
         Booking after = new Booking(id, anew, span, draft.kind(), draft.forWhat(), draft.by(), draft.note(), before.version() + 1);
         BookingRows.replace(sql, after);
         Set<String> concerned = new LinkedHashSet<>(before.units());
@@ -92,6 +97,20 @@ final class BookingWork {
         done("altered", id, List.copyOf(concerned), "Altered booking " + id + ": now " + labels(after) + " for " + what(after) + " by " + after.by() + ", "
                 + Said.time(span, zone) + "; it was " + labels(before) + ", " + Said.time(before.span(), zone) + ".");
         return present(id);
+    }
+
+    /** A unit that was removed stays in the booking it was in, but cannot be had at another time. */
+    private static void gone(List<String> ids, Map<String, Booking.Line> lines, Shelf shelf, Span span) {
+        List<Fault> faults = new ArrayList<>();
+        for (int i = 0; i < ids.size(); i++) {
+            Booking.Line line = lines.get(ids.get(i));
+            if (line != null && line.returnedAt() == null && !shelf.byId().containsKey(line.unit()) && !line.span().equals(span)) {
+                faults.add(new Fault("/units/" + i, line.label() + " is no longer in the locker. Take it out of the booking, or leave the time as it was"));
+            }
+        }
+        if (!faults.isEmpty()) {
+            throw new LockerFault.Unusable(faults);
+        }
     }
 
     private void outStay(Booking before, BookingDraft draft, Span span) {
@@ -162,7 +181,8 @@ final class BookingWork {
         BookingRows.Taking out = BookingRows.out(sql, unit.id()).orElseThrow(() ->
                 new LockerFault.NotThere(unit.label() + " is not out, so there is nothing to check in. See that the right unit was scanned"));
         long second = now.getEpochSecond();
-        sql.run("UPDATE line SET returned_ts = ?, until_ts = ? WHERE booking_id = ? AND unit_id = ?", second,
+        // a clock that was set back must not let it come back before it left
+        sql.run("UPDATE line SET returned_ts = CASE WHEN taken_ts > ? THEN taken_ts ELSE ? END, until_ts = ? WHERE booking_id = ? AND unit_id = ?", second, second,
                 Math.min(out.until(), Math.max(second, out.from())), out.booking(), unit.id());
         sql.run("UPDATE booking SET version = version + 1 WHERE id = ?", out.booking());
         Booking after = present(Long.toString(out.booking()));
@@ -206,27 +226,28 @@ final class BookingWork {
         Map<String, BookingRows.Taking> overdue = from < now.getEpochSecond() + AHEAD_S ? BookingRows.overdue(sql, now.getEpochSecond()) : Map.of();
         List<BookingRows.Taking> clashes = new ArrayList<>();
         Set<String> late = new LinkedHashSet<>();
+        Map<String, List<BookingRows.Taking>> touching = BookingRows.touching(sql, ids, from, until);
         for (String unit : ids) {
             BookingRows.Taking out = overdue.get(unit);
             if (out != null && out.booking() != but && until > out.until()) {
                 clashes.add(out);
                 late.add(unit);
             }
-            BookingRows.touching(sql, unit, from, until).stream().filter(taking -> taking.booking() != but).forEach(clashes::add);
+            touching.getOrDefault(unit, List.of()).stream().filter(taking -> taking.booking() != but).forEach(clashes::add);
         }
         if (clashes.isEmpty()) {
             return;
         }
         Map<Long, Booking> bookings = BookingRows.of(sql, clashes.stream().map(BookingRows.Taking::booking).toList());
+        Map<String, Long> freeFrom = Availability.freeFrom(sql, touching.keySet(), from, until - from);
         List<String> said = new ArrayList<>();
         Set<String> told = new LinkedHashSet<>();
         for (BookingRows.Taking clash : clashes) {
             if (told.add(clash.unit())) {
                 Booking booking = bookings.get(clash.booking());
                 boolean isLate = late.contains(clash.unit());
-                long again = Availability.freeFrom(BookingRows.touching(sql, clash.unit(), from, Long.MAX_VALUE), from, until - from);
                 said.add(shelf.byId().get(clash.unit()).label() + (isLate ? " is overdue: " : ": ") + UnitWork.said(booking, zone)
-                        + (isLate ? "" : ", free again from " + Said.time(Instant.ofEpochSecond(again), zone)));
+                        + (isLate ? "" : ", free again from " + Said.time(Instant.ofEpochSecond(freeFrom.get(clash.unit())), zone)));
             }
         }
         throw new LockerFault.Taken(said.stream().limit(NAMED).collect(Collectors.joining("; "))

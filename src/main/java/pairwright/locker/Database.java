@@ -4,6 +4,7 @@ import java.sql.SQLException;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.locks.ReentrantLock;
+import java.util.regex.Pattern;
 
 /**
  * Where the tables are. A read sees one moment; a write happens as a whole or not at all, and one at a time, on a server as in a file, so that
@@ -11,6 +12,8 @@ import java.util.concurrent.locks.ReentrantLock;
  */
 abstract sealed class Database implements AutoCloseable permits SqliteDatabase, PostgresDatabase {
     private static final long PATIENCE_S = 20;
+    /** How SQLite says what is wrong: a code, what it means, and in brackets the same again. */
+    private static final Pattern CODED = Pattern.compile("(?s)^\\[SQLITE_\\w+\\]\\s*(.*?)\\s*\\([^()]*\\)$");
 
     private final Place place;
     /** First come, first served. */
@@ -117,6 +120,6 @@ abstract sealed class Database implements AutoCloseable permits SqliteDatabase, 
         while (inner.getCause() != null && inner.getCause() != inner) {
             inner = inner.getCause();
         }
-        return String.valueOf(inner.getMessage()).strip().replaceAll("\\.$", "");
+        return CODED.matcher(String.valueOf(inner.getMessage()).strip()).replaceFirst("$1").replaceAll("\\.$", "");
     }
 }

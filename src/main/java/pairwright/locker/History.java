@@ -64,6 +64,6 @@ final class History {
     }
 
     private static String print(Act act) {
-        return act.print() == null ? "" : act.print();
+        return act.print() == null ? "" : Sql.kept(act.print());
     }
 }

@@ -6,6 +6,7 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.YearMonth;
 import java.time.ZoneId;
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -39,9 +40,12 @@ public final class Locker implements AutoCloseable {
      * @param place where it is kept; made if it is a file and not there
      * @param catalogue asked for the mic types known at the moment
      * @param clock what time it is
-     * @throws LockerFault.Unreachable where it cannot be opened, or was written by a newer program
+     * @throws LockerFault.Unreachable where it cannot be opened, was written by a newer program, or is a file of something else, which stays as it is
      */
     public static Locker open(Place place, Supplier<Catalogue> catalogue, Clock clock) {
+        if (place.file() != null) {
+            LockerFile.refuseForeign(place.file());
+        }
         Database database = Database.open(place);
         try {
             Migrations.run(database, clock);
@@ -71,14 +75,15 @@ public final class Locker implements AutoCloseable {
             Transaction transaction = new Transaction(sql, shelf(sql), catalogue.get().mics(), now, clock.getZone(), act.who());
             String says;
             try {
-                says = work.apply(transaction);
+                String said = work.apply(transaction);
+                says = said == null ? "" : said;
             } catch (Transaction.Failed failed) {
                 transaction.settle();
                 throw failed;
             }
             transaction.settle();
             if (act.key() != null) {
-                History.remember(sql, act, says == null ? "" : says, now);
+                History.remember(sql, act, says, now);
             }
             if (transaction.changed()) {
                 sql.run("UPDATE state SET revision = revision + 1, units_revision = units_revision + ?", transaction.unitsChanged() ? 1 : 0);
@@ -136,16 +141,41 @@ public final class Locker implements AutoCloseable {
     }
 
     /**
-     * Bookings that touch a time, earliest first.
+     * Bookings that touch a time, earliest first; also those a unit of which is out at that time before they begin.
      *
      * @param unit only of this unit; null for all
      */
     public List<Booking> bookings(Span span, String unit) {
-        String touches = "b.until_ts > ? AND b.from_ts < ?";
         long from = span.from().getEpochSecond();
         long until = span.until().getEpochSecond();
-        return database.read(sql -> unit == null ? BookingRows.where(sql, touches, from, until)
-                : BookingRows.where(sql, "b.id IN (SELECT booking_id FROM line WHERE unit_id = ?) AND " + touches, unit, from, until));
+        return database.read(sql -> unit == null ? BookingRows.touching(sql, from, until)
+                : BookingRows.where(sql, "b.id IN (SELECT booking_id FROM line WHERE unit_id = ?) AND (b.until_ts > ? AND b.from_ts < ? OR b.id IN ("
+                        + BookingRows.OUT_THEN + "))", unit, from, until, from, until));
+    }
+
+    /** Of each of some units, its first booking that touches a time, where there is one. */
+    public Map<String, Booking> next(Collection<String> units, Span span) {
+        return database.read(sql -> BookingRows.next(sql, units, span.from().getEpochSecond(), span.until().getEpochSecond()));
+    }
+
+    /**
+     * The first of the bookings that touch a time, earliest first.
+     *
+     * @param unit only of this unit; null for all
+     * @param most how many
+     */
+    public List<Booking> bookings(Span span, String unit, int most) {
+        return database.read(sql -> BookingRows.first(sql, span, unit, most));
+    }
+
+    /**
+     * Times near a wanted one at which all of some units can be had for as long, nearest first: the last before it, the first after it, and the next days at
+     * that time of day. None begins before now. Whether the units' condition lets them be used is not asked.
+     *
+     * @param but id of a booking that does not count, as it is to be altered; null for none
+     */
+    public List<Span> nearest(List<String> units, Span wanted, String but) {
+        return database.read(sql -> NearestTimes.of(sql, units, wanted, but == null ? -1 : Long.parseLong(but), nowS(), clock.getZone()));
     }
 
     /** A booking by its id. */

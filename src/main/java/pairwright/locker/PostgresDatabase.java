@@ -79,7 +79,7 @@ final class PostgresDatabase extends Database {
             try {
                 return within(ONE_WRITER, work);
             } catch (SQLException fault) {
-                if (!AGAIN.contains(fault.getSQLState()) || tried == TRIES) {
+                if (!AGAIN.contains(String.valueOf(fault.getSQLState())) || tried == TRIES) {
                     throw fault;
                 }
             }

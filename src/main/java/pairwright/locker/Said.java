@@ -114,8 +114,8 @@ final class Said {
             int endJ = digits(other, j);
             int order;
             if (endI > i && endJ > j) {
-                String first = one.substring(i, endI).replaceFirst("^0+(?=.)", "");
-                String second = other.substring(j, endJ).replaceFirst("^0+(?=.)", "");
+                String first = bare(one, i, endI);
+                String second = bare(other, j, endJ);
                 order = first.length() != second.length() ? first.length() - second.length() : first.compareTo(second);
                 i = endI;
                 j = endJ;
@@ -128,6 +128,15 @@ final class Said {
         }
         int rest = (one.length() - i) - (other.length() - j);
         return rest != 0 ? rest : one.compareTo(other);
+    }
+
+    /** A number without the zeros in front. */
+    private static String bare(String text, int from, int end) {
+        int start = from;
+        while (start < end - 1 && text.charAt(start) == '0') {
+            start++;
+        }
+        return text.substring(start, end);
     }
 
     private static int digits(String text, int from) {

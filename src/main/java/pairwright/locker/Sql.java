@@ -95,6 +95,11 @@ final class Sql {
         }
     }
 
+    /** A text as it can be kept: PostgreSQL has no room for the sign of number 0, and nothing that is looked for holds it. */
+    static String kept(String text) {
+        return text.replace('\0', '\ufffd');
+    }
+
     /** A number that may be missing. */
     static Double numberOrNull(ResultSet row, String column) throws SQLException {
         double value = row.getDouble(column);
@@ -123,7 +128,7 @@ final class Sql {
             if (with[i] == null) {
                 statement.setNull(i + 1, Types.NULL);
             } else if (with[i] instanceof String text) {
-                statement.setString(i + 1, text);
+                statement.setString(i + 1, kept(text));
             } else if (with[i] instanceof Double number) {
                 statement.setDouble(i + 1, number);
             } else if (with[i] instanceof Number whole) {

@@ -3,8 +3,9 @@ package pairwright.locker;
 import com.zaxxer.hikari.HikariConfig;
 import com.zaxxer.hikari.HikariDataSource;
 import java.io.IOException;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
-import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.DriverManager;
 import java.sql.SQLException;
@@ -35,11 +36,14 @@ final class SqliteDatabase extends Database {
         super(place);
         address = "jdbc:sqlite:" + place.file().toAbsolutePath();
         try {
-            Path folder = place.file().toAbsolutePath().getParent();
-            Files.createDirectories(folder);
+            Files.createDirectories(place.file().toAbsolutePath().getParent());
             writer = opened();
-        } catch (IOException | SQLException fault) {
-            throw new LockerFault.Unreachable("The locker " + place + " cannot be opened: " + innermost(fault) + ". See that it is a locker and may be written");
+        } catch (IOException fault) {
+            throw new LockerFault.Unreachable("The folder of the locker " + place + " cannot be made: " + (fault instanceof FileAlreadyExistsException
+                    ? "there is a file of that name" : fault instanceof AccessDeniedException ? "it may not be written there" : innermost(fault)) + ". Name another folder");
+        } catch (SQLException fault) {
+            throw new LockerFault.Unreachable("The locker " + place + " cannot be opened: " + (Files.isDirectory(place.file()) ? "it is a folder" : innermost(fault))
+                    + ". See that it is a locker and may be written");
         }
         HikariConfig pool = new HikariConfig();
         pool.setPoolName("locker");
@@ -110,6 +114,9 @@ final class SqliteDatabase extends Database {
         Connection connection = DriverManager.getConnection(address, settings().toProperties());
         try {
             run(connection, "PRAGMA journal_mode = WAL");
+            if (new Sql(connection).number("PRAGMA user_version") != 0) {
+                run(connection, "PRAGMA user_version = 0"); // the mark of a finished backup, which no longer holds once it is written to
+            }
             return connection;
         } catch (SQLException fault) {
             connection.close();

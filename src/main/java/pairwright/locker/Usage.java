@@ -38,8 +38,7 @@ final class Usage {
             days[day] = date.atStartOfDay(zone).toEpochSecond();
         }
         Map<String, List<Set<String>>> taken = new HashMap<>();
-        sql.all("SELECT unit_id, booking_id, from_ts, until_ts FROM line WHERE until_ts > ? AND from_ts < ? AND from_ts < until_ts", BookingRows.Taking::of,
-                days[0], days[days.length - 1]).forEach(taking -> count(taken, shelf.byId().get(taking.unit()), taking, days));
+        BookingRows.takings(sql, days[0], days[days.length - 1]).forEach(taking -> count(taken, shelf.byId().get(taking.unit()), taking, days));
         List<Use.OfType> types = new ArrayList<>();
         units.forEach((type, many) -> types.add(new Use.OfType(type, many,
                 taken.getOrDefault(type, empty(days)).stream().map(Set::size).toList())));

@@ -89,8 +89,9 @@ public record Answer(
      *
      * @param limit which limit stands in the way, as a pointer into the question
      * @param says what would fit without it
+     * @param to what it has to be then, as text; null where it is simply left out
      */
-    public record Instead(String limit, String says) {
+    public record Instead(String limit, String says, String to) {
     }
 
     /**

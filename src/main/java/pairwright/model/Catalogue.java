@@ -14,6 +14,7 @@ public record Catalogue(
         Map<String, Character> characters,
         Map<String, Technique> techniques,
         Map<String, Complaint> complaints,
+        Map<String, Grade> grades,
         Vocabulary words,
         String version) {
 }

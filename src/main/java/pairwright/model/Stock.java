@@ -24,13 +24,14 @@ public record Stock(boolean reachable, List<Held> units) {
      * @param id of the unit
      * @param micType id of the catalogue
      * @param label what is written on it
+     * @param tag what a scanner reads; null for none
      * @param storedAt where it lies; null for unknown
      * @param note what to know, as of a limited unit; null for nothing
      * @param pairMate id of the unit it was matched with, if that is there and of the same type; else null
      * @param ownResponseDb measured of this unit, re 1 kHz; null for as its type
      * @param out why it cannot be had for all of the time; null where it is free
      */
-    public record Held(String id, String micType, String label, String storedAt, String note, String pairMate, OctaveCurve ownResponseDb, Out out) {
+    public record Held(String id, String micType, String label, String tag, String storedAt, String note, String pairMate, OctaveCurve ownResponseDb, Out out) {
         /** Whether it can be had for all of the time. */
         public boolean free() {
             return out == null;

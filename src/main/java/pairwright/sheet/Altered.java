@@ -3,6 +3,7 @@ package pairwright.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
+import pairwright.model.FromLocker;
 import pairwright.model.Limits;
 import pairwright.model.Neighbour;
 import pairwright.model.Question;
@@ -44,6 +45,8 @@ final class Altered {
             case "/neighbours" -> with(null, null, List.of(), null, null);
             case "/circumstances" -> with(null, null, null, meant.circumstances().stream().filter(one -> !one.equals(to)).toList(), null);
             case "/ways" -> with(added(meant.ways(), to), null, null, null, null);
+            case "/locker" -> Stream.of(FromLocker.values()).filter(use -> use.id().equals(to)).findFirst()
+                    .map(use -> request.at(request.from(), request.until(), use)).orElse(null);
             case "/room" -> with(null, to, null, null, null);
             case "/character" -> !to.isEmpty() ? with(null, null, null, null, added(meant.character(), to))
                     : meant.character().size() == 1 ? with(null, null, null, null, List.of()) : null;

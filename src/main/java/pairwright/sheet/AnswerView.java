@@ -14,6 +14,8 @@ import java.util.List;
  * @param nearest sources that come near, where none was understood
  * @param assumed sentences
  * @param parts the controls
+ * @param stock what of a locker it goes by; null without a locker
+ * @param kept of the question, what holds for the next one as well
  * @param options best first
  * @param sure how sure; null where nothing was drawn
  * @param sureHref the page that says how sure
@@ -35,6 +37,8 @@ public record AnswerView(
         List<Link> nearest,
         List<String> assumed,
         Parts parts,
+        StockView stock,
+        List<Param> kept,
         List<OptionView> options,
         SureView sure,
         String sureHref,

@@ -32,24 +32,26 @@ final class AnswerViews {
     private final Answer answer;
     private final Answer.Asked asked;
     private final Question meant;
+    private final AtQuestion at;
     private final Visit visit;
     private final Reader reader;
     private final List<Param> query;
 
-    private AnswerViews(Knowledge now, Request request, Answer answer, Visit visit) {
+    private AnswerViews(Knowledge now, Request request, Answer answer, AtQuestion at) {
         this.now = now;
         this.catalogue = now.catalogue();
         this.request = shortest(now, request, answer.question().meant());
         this.answer = answer;
         this.asked = answer.question();
         this.meant = asked.meant();
-        this.visit = visit;
+        this.at = at;
+        this.visit = at.visit();
         this.reader = visit.reader();
         this.query = AskQuery.written(this.request);
     }
 
-    static AnswerView of(Knowledge now, Request request, Answer answer, Visit visit) {
-        return new AnswerViews(now, request, answer, visit).view();
+    static AnswerView of(Knowledge now, Request request, Answer answer, AtQuestion at) {
+        return new AnswerViews(now, request, answer, at).view();
     }
 
     /** The same question with what the words say already left out. */
@@ -69,7 +71,7 @@ final class AnswerViews {
     private AnswerView view() {
         Source source = meant.source() == null ? null : catalogue.sources().get(meant.source());
         List<Param> hidden = hidden(query, reader);
-        OptionViews views = new OptionViews(now, meant, visit, hidden);
+        OptionViews views = new OptionViews(now, meant, at, hidden);
         List<OptionView> options = new ArrayList<>();
         for (Option option : answer.options()) {
             options.add(views.of(option, "o" + option.rank(), address("/set-up", new Param("option", Integer.toString(option.rank())))));
@@ -78,7 +80,7 @@ final class AnswerViews {
                 : asked.ask().isEmpty() ? "No source was understood" : "Not certain yet";
         return new AnswerView(heading, address("/"), says(heading, options), asked.notUnderstood(), asked.ask().stream().map(this::back).toList(),
                 readings(), source == null ? nearest() : List.of(), asked.assumed().stream().map(reader::sentence).toList(),
-                PartsOf.of(catalogue, asked, reader), options, sure(), address("/", new Param("draws", Integer.toString(Request.USUAL_DRAWS))),
+                PartsOf.of(catalogue, asked, reader), StockViews.of(at, answer), LockerQuery.written(request), options, sure(), address("/", new Param("draws", Integer.toString(Request.USUAL_DRAWS))),
                 ruledOut(), instead(), Choices.mics(catalogue, null), patterns(), positions(source),
                 Choices.of(catalogue.complaints().values(), Complaint::id, Complaint::name, List.of()), hidden);
     }
@@ -168,7 +170,7 @@ final class AnswerViews {
     private List<AnswerView.Link> instead() {
         Altered altered = new Altered(request, meant);
         return answer.instead().stream().map(way -> {
-            Request without = altered.at(way.limit(), "");
+            Request without = altered.at(way.limit(), way.to() == null ? "" : way.to());
             return new AnswerView.Link(reader.sentence(way.says()), without == null ? null : asking(without));
         }).toList();
     }

@@ -4,28 +4,18 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Supplier;
 import pairwright.advice.Advisor;
-import pairwright.advice.AtHand;
-import pairwright.advice.Knowledge;
 import pairwright.advice.UnusableQuestion;
 import pairwright.model.Answer;
 import pairwright.model.Fault;
 import pairwright.model.Request;
 
-/** Where one asks, and the answer. Safe to share between threads. */
+/** Where one asks, and the answer. */
 public final class AskPage {
     private static final List<String> EXAMPLES = List.of("Brushed snare, small room", "Tenor saxophone, dark, next to the drums",
             "Singer with acoustic guitar, one player, intimate", "Upright piano in stereo, no phantom power");
 
-    private final Supplier<Knowledge> knowledge;
-    private final AtHand atHand;
-    private final Html html;
-
-    public AskPage(Supplier<Knowledge> knowledge, AtHand atHand, Html html) {
-        this.knowledge = knowledge;
-        this.atHand = atHand;
-        this.html = html;
+    private AskPage() {
     }
 
     /**
@@ -34,29 +24,32 @@ public final class AskPage {
      *
      * @return 200, or 400 with every fault and every field as it was typed
      */
-    public Page page(Visit visit) {
+    public static Page of(AtQuestion at) {
+        Visit visit = at.visit();
+        Html html = at.html();
         String part = visit.first("part");
         List<Fault> strange = Strange.values(visit);
         if (!strange.isEmpty()) {
-            return fault(html, visit, strange, null);
+            return fault(at, strange, null);
         }
         Optional<String> stray = Strange.names(visit);
         if (AskQuery.FIELDS.keySet().stream().allMatch(name -> visit.first(name) == null)) {
             return new Page(200, html.fill("ask.jte", Map.of("shell", html.shell("What do you record?", "ask", visit), "examples", examples(visit), "stray", stray)));
         }
-        AskQuery query = AskQuery.read(visit);
-        Used used = new Used(knowledge);
+        AskQuery query = at.query();
+        Used used = new Used(at.knowledge());
         List<Fault> faults = new ArrayList<>(query.faults());
         Answer answer = null;
         try {
-            answer = new Advisor(used, atHand).ask("sure".equals(part) ? query.request().withDraws(Request.USUAL_DRAWS) : query.request());
+            answer = new Advisor(used, at.atHand()).ask("sure".equals(part) ? query.request().withDraws(Request.USUAL_DRAWS) : query.request());
         } catch (UnusableQuestion unusable) {
             faults.addAll(unusable.faults());
         }
         if (!faults.isEmpty()) {
-            return fault(html, visit, faults, part);
+            return fault(at, faults, part);
         }
-        AnswerView view = AnswerViews.of(used.last(), query.request(), answer, visit);
+        AnswerView view = AnswerViews.of(used.last(), query.request(), answer, at);
+        stray = told(stray, view.stock() == null ? StockViews.inVain(answer.question().meant()) : "");
         if ("sure".equals(part)) {
             return new Page(200, html.fill("sure.jte", Map.of("answer", view)));
         }
@@ -66,8 +59,8 @@ public final class AskPage {
         return new Page(200, html.fill("answer.jte", Map.of("shell", html.shell(view.heading(), "ask", visit), "answer", view, "stray", stray)));
     }
 
-    private static Optional<String> told(String stray) {
-        return Optional.ofNullable(stray);
+    private static Optional<String> told(Optional<String> stray, String inVain) {
+        return inVain.isEmpty() ? stray : Optional.of((stray.orElse("") + " " + inVain).strip());
     }
 
     private static List<AnswerView.Link> examples(Visit visit) {
@@ -75,10 +68,10 @@ public final class AskPage {
     }
 
     /** What is wrong with a question, as a page or as the part of one. */
-    static Page fault(Html html, Visit visit, List<Fault> faults, String part) {
-        FaultView view = FaultView.of(visit, faults);
+    static Page fault(AtQuestion at, List<Fault> faults, String part) {
+        FaultView view = FaultView.of(at.visit(), faults);
         return new Page(400, part == null
-                ? html.fill("ask-fault.jte", Map.of("shell", html.shell("This cannot be asked as it is", "ask", visit), "fault", view))
-                : html.fill("fault-part.jte", Map.of("fault", view)));
+                ? at.html().fill("ask-fault.jte", Map.of("shell", at.html().shell("This cannot be asked as it is", "ask", at.visit()), "fault", view))
+                : at.html().fill("fault-part.jte", Map.of("fault", view)));
     }
 }

@@ -1,5 +1,6 @@
 package pairwright.sheet;
 
+import java.time.Clock;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -19,7 +20,7 @@ import pairwright.model.Word;
 /**
  * A question as an address says it, and back. What is left out is as the words say; {@code none} (of a list) and {@code any} (of a
  * single thing) say that it is not so, whatever the words say. A neighbour takes three fields that stand in the same order:
- * {@code near=drum-kit&nearDistance=3m&nearDegrees=120}.
+ * {@code near=drum-kit&nearDistance=3m&nearDegrees=120}. A time without an offset is that of the clock on the wall.
  *
  * @param request what is asked, as far as it can be read
  * @param faults what cannot be read, each at the name of its field
@@ -55,14 +56,17 @@ record AskQuery(Request request, List<Fault> faults) {
         names.put("circumstance", "Circumstance");
         names.put("technique", "Technique");
         names.put("wish", "Welcome family");
+        names.put("from", "Needed from");
+        names.put("until", "Needed until");
+        names.put("locker", "Choose from");
         names.put("options", "Options");
         names.put("draws", "Draws");
         return names;
     }
 
     /** Reads a query; nothing in it is too odd, what cannot be read becomes a fault. */
-    static AskQuery read(Visit visit) {
-        Reading reading = new Reading(visit);
+    static AskQuery read(Visit visit, Clock clock) {
+        Reading reading = new Reading(visit, clock);
         return new AskQuery(reading.request(), List.copyOf(reading.faults));
     }
 
@@ -98,6 +102,7 @@ record AskQuery(Request request, List<Fault> faults) {
         addAll(query, "circumstance", request.circumstances(), id -> id);
         addAll(query, "technique", request.techniques(), id -> id);
         addAll(query, "wish", request.wishes(), Word::id);
+        query.addAll(LockerQuery.written(request));
         add(query, "options", request.options() == null ? null : request.options().toString());
         return query;
     }
@@ -128,18 +133,22 @@ record AskQuery(Request request, List<Fault> faults) {
     /** One query on its way to a request. */
     private static final class Reading {
         private final Visit visit;
+        private final Clock clock;
         private final List<Fault> faults = new ArrayList<>();
         private final List<String> lifted = new ArrayList<>();
 
-        Reading(Visit visit) {
+        Reading(Visit visit, Clock clock) {
             this.visit = visit;
+            this.clock = clock;
         }
 
         Request request() {
             Limits limits = limits();
+            LockerQuery locker = LockerQuery.read(visit, clock);
+            faults.addAll(locker.faults());
             return new Request(visit.first("words"), single("source"), list("way"), list("dynamics"), single("room"), list("character"),
                     limits.equals(Limits.NONE) ? null : limits, neighbours(), list("circumstance"), list("technique"),
-                    whole("options"), null, null, families("wish"), List.copyOf(lifted), whole("draws"));
+                    whole("options"), locker.from(), locker.until(), locker.use(), families("wish"), List.copyOf(lifted), whole("draws"));
         }
 
         private Limits limits() {

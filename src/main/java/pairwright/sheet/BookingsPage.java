@@ -4,14 +4,9 @@ import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
-import java.util.TreeMap;
-import java.util.function.Function;
 import java.util.stream.Collectors;
 import pairwright.catalogue.Shown;
-import pairwright.locker.Booking;
 import pairwright.locker.Out;
-import pairwright.locker.Span;
 import pairwright.locker.Unit;
 import pairwright.sheet.ReadingParts.Link;
 
@@ -23,6 +18,7 @@ public final class BookingsPage {
     private static final int MOST_DAYS = 366;
     private static final int FIRST_YEAR = 1971;
     private static final int LAST_YEAR = 9998;
+    private static final String CANCELLED = "The booking is cancelled. Its units are free again, and its history stays.";
 
     private BookingsPage() {
     }
@@ -35,17 +31,37 @@ public final class BookingsPage {
      * @param unit what the unit was asked for by; empty for all
      * @param faults what is wrong with what was asked for
      * @param overdue in a sentence; empty for nothing overdue
-     * @param days on which something begins, or that the first of them began with
+     * @param days on which something is booked
+     * @param book where something is booked; null for whoever may not
+     * @param next the rest, where there is more than fits on a page; else null
      */
-    public record Bookings(String from, String until, String unit, List<String> faults, String overdue, List<Day> days) {
+    public record Bookings(String from, String until, String unit, List<String> faults, String overdue, List<Day> days, Link book, Link next) {
     }
 
-    /** Bookings that begin on a day, or went on as the first day began. */
-    public record Day(String name, List<Line> lines) {
+    /**
+     * A day.
+     *
+     * @param lines bookings that begin or end on it
+     * @param goOn bookings that began before and end later
+     */
+    public record Day(String name, List<Line> lines, List<Line> goOn) {
     }
 
-    /** One booking. */
-    public record Line(String time, String kind, String forWhat, String by, List<Link> units) {
+    /**
+     * One booking on one day.
+     *
+     * @param units the first of them
+     * @param more how many others
+     */
+    public record Line(Link time, String kind, String forWhat, String by, List<Named> units, int more) {
+    }
+
+    /**
+     * A unit.
+     *
+     * @param href null where it has left the locker since
+     */
+    public record Named(String href, String label) {
     }
 
     /** What the query asks for: days, and maybe one unit. */
@@ -59,10 +75,26 @@ public final class BookingsPage {
             until = from.plusDays(USUAL_DAYS);
         }
         String unit = unit(at, faults);
-        Span span = new Span(from.atStartOfDay(at.clock().getZone()).toInstant(), until.plusDays(1).atStartOfDay(at.clock().getZone()).toInstant());
         String typed = at.visit().first("unit");
-        Bookings shown = new Bookings(from.toString(), until.toString(), typed == null ? "" : typed, faults, overdue(at), days(at, span, unit));
-        return at.page(faults.isEmpty() ? OK : UNUSABLE, "bookings", at.frame("Bookings", "bookings"), "bookings", shown);
+        BookingDays days = BookingDays.of(at, from, until, unit, skip(at));
+        Bookings shown = new Bookings(from.toString(), until.toString(), typed == null ? "" : typed, faults, overdue(at), days.days(),
+                at.mayWrite() ? at.at().link("/locker/bookings/new", "Book units") : null, next(at, days, until, typed));
+        String done = "cancelled".equals(at.visit().first("done")) ? CANCELLED : "";
+        return at.page(faults.isEmpty() ? OK : UNUSABLE, "bookings", at.frame("Bookings", "bookings", List.of(), done), "bookings", shown);
+    }
+
+    /** How many bookings of the first day were on the page before. */
+    private static int skip(AtLocker at) {
+        String text = at.visit().first("skip");
+        return text == null || !text.matches("\\d{1,6}") ? 0 : Integer.parseInt(text);
+    }
+
+    private static Link next(AtLocker at, BookingDays days, LocalDate until, String unit) {
+        if (days.nextDay() == null) {
+            return null;
+        }
+        return at.at().link("/locker/bookings?from=" + days.nextDay() + "&until=" + until + (days.nextSkip() == 0 ? "" : "&skip=" + days.nextSkip())
+                + (unit == null ? "" : "&unit=" + Visit.escaped(unit)), "The next, from " + at.moments().day(days.nextDay()));
     }
 
     private static LocalDate day(AtLocker at, String name, LocalDate usual, List<String> faults) {
@@ -101,20 +133,5 @@ public final class BookingsPage {
         List<Out> late = at.locker().out().stream().filter(Out::overdue).toList();
         return late.isEmpty() ? "" : "Overdue: " + late.stream().map(out -> out.unit().label() + ", with " + out.booking().by() + ", due "
                 + at.moments().moment(out.line().span().until())).collect(Collectors.joining("; ")) + ".";
-    }
-
-    private static List<Day> days(AtLocker at, Span span, String unit) {
-        Map<String, Unit> units = at.locker().units().stream().collect(Collectors.toMap(Unit::id, Function.identity()));
-        Map<LocalDate, List<Line>> lines = new TreeMap<>();
-        for (Booking booking : at.locker().bookings(span, unit)) {
-            LocalDate begins = (booking.span().from().isBefore(span.from()) ? span.from() : booking.span().from()).atZone(at.clock().getZone()).toLocalDate();
-            lines.computeIfAbsent(begins, any -> new ArrayList<>()).add(line(at, booking, units));
-        }
-        return lines.entrySet().stream().map(day -> new Day(at.moments().day(day.getKey()), day.getValue())).toList();
-    }
-
-    private static Line line(AtLocker at, Booking booking, Map<String, Unit> units) {
-        return new Line(at.moments().span(booking.span()), ReadingWords.heading(booking.kind()), booking.forWhat(), booking.by(), booking.units().stream()
-                .map(id -> at.at().link("/locker/units/" + id, units.containsKey(id) ? units.get(id).label() : id)).toList());
     }
 }

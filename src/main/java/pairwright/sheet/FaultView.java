@@ -23,7 +23,7 @@ public record FaultView(String path, List<Said> faults, List<Field> fields) {
             Map.entry("room", "room"), Map.entry("character", "character"), Map.entry("mics", "mics"), Map.entry("phantom", "phantom"),
             Map.entry("preampGainDb", "gain"), Map.entry("preampNoiseDbu", "noise"), Map.entry("onlyMicTypes", "onlyType"),
             Map.entry("withoutMicTypes", "withoutType"), Map.entry("circumstances", "circumstance"), Map.entry("techniques", "technique"),
-            Map.entry("wishes", "wish"), Map.entry("options", "options"), Map.entry("draws", "draws"), Map.entry("distanceM", "nearDistance"),
+            Map.entry("wishes", "wish"), Map.entry("from", "from"), Map.entry("until", "until"), Map.entry("locker", "locker"), Map.entry("options", "options"), Map.entry("draws", "draws"), Map.entry("distanceM", "nearDistance"),
             Map.entry("angleDegrees", "nearDegrees"), Map.entry("neighbours", "near"), Map.entry("micType", "type"), Map.entry("heard", "heard"),
             Map.entry("pattern", "pattern"), Map.entry("position", "position"), Map.entry("option", "mic")));
     private static final Map<String, String> MORE = Map.of("type", "Microphone type", "heard", "What is heard", "pattern", "Pattern", "position", "Place",

@@ -35,7 +35,7 @@ public final class HistoryPage {
         List<Event> shown = more ? events.subList(0, ON_A_PAGE) : events;
         String query = about == null ? "" : "about=" + Visit.escaped(about) + "&";
         return at.page("history", at.frame("History", "units", List.of(at.at().link("/locker", "Units")), ""), "history", new Content(
-                about == null ? "" : at.locker().unit(about).map(unit -> unit.label()).orElse(Shown.of(about)), lines(at, shown),
+                about == null ? "" : at.locker().unit(about).map(unit -> unit.label()).orElse((about.matches("\\d+") ? "booking " : "") + Shown.of(about)), lines(at, shown),
                 more ? at.at().link("/locker/history?" + query + "before=" + shown.get(shown.size() - 1).number(), "What was done before") : null));
     }
 

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import pairwright.locker.BookingKind;
 import pairwright.locker.Condition;
 import pairwright.locker.PhantomSwitch;
 import pairwright.locker.UnitKind;
@@ -56,6 +57,15 @@ final class LockerChoices {
             case BOOSTER -> "Inline booster";
             case STAND -> "Stand";
         };
+    }
+
+    static List<Choice> bookingKinds() {
+        return Stream.of(BookingKind.values()).map(one -> new Choice(one.id(), ReadingWords.heading(one), false)).toList();
+    }
+
+    /** "Preamp channels". */
+    static String several(UnitKind kind) {
+        return Choices.capital(counted(kind, 2).substring(2));
     }
 
     /** "1 stand", "12 stands". */

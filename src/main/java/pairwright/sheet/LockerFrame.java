@@ -18,7 +18,8 @@ public record LockerFrame(Shell shell, String page, List<Link> trail, String don
             new Shell.Part("units", "/locker", "Units"),
             new Shell.Part("bookings", "/locker/bookings", "Bookings"),
             new Shell.Part("desk", "/locker/desk", "Desk"),
-            new Shell.Part("month", "/locker/month", "Month"));
+            new Shell.Part("month", "/locker/month", "Month"),
+            new Shell.Part("coverage", "/locker/coverage", "Coverage"));
 
     public LockerFrame {
         trail = List.copyOf(trail);

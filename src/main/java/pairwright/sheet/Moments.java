@@ -55,6 +55,11 @@ record Moments(ZoneId zoneId, Reader reader, Instant now) {
         return DateTimeFormatter.ofLocalizedTime(at.getSecond() == 0 ? FormatStyle.SHORT : FormatStyle.MEDIUM).withLocale(reader.locale()).format(at);
     }
 
+    /** The time of day alone. */
+    String time(Instant at) {
+        return time(at.atZone(zoneId));
+    }
+
     /** The day of a moment, as an address says it. */
     String date(Instant at) {
         return at.atZone(zoneId).toLocalDate().toString();

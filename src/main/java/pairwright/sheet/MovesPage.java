@@ -3,8 +3,6 @@ package pairwright.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.function.Supplier;
-import pairwright.advice.AtHand;
 import pairwright.advice.Knowledge;
 import pairwright.advice.MoveFinder;
 import pairwright.advice.SetUpJudge;
@@ -21,55 +19,50 @@ import pairwright.model.Request;
 import pairwright.model.RuledOut;
 import pairwright.model.Setup;
 
-/** A set-up as it stands, and what to move when something is heard that is not wanted. Safe to share between threads. */
+/** A set-up as it stands, and what to move when something is heard that is not wanted. */
 public final class MovesPage {
-    private final Supplier<Knowledge> knowledge;
-    private final AtHand atHand;
-    private final Html html;
-
-    public MovesPage(Supplier<Knowledge> knowledge, AtHand atHand, Html html) {
-        this.knowledge = knowledge;
-        this.atHand = atHand;
-        this.html = html;
+    private MovesPage() {
     }
 
     /** The page, or with {@code part=moves} the moves alone. Without {@code heard} it shows the set-up as it stands. */
-    public Page page(Visit visit) {
-        AskQuery query = AskQuery.read(visit);
+    public static Page of(AtQuestion at) {
+        Visit visit = at.visit();
+        AskQuery query = at.query();
         SetUpQuery setUp = SetUpQuery.read(visit);
         List<Fault> faults = new ArrayList<>(query.faults());
         faults.addAll(setUp.faults());
         if (visit.first("mic") == null) {
             faults.add(new Fault("mic", "no microphone stands yet. Ask for what you record, then say below one of the answers what you hear"));
         }
-        Used used = new Used(knowledge);
+        Used used = new Used(at.knowledge());
         String part = visit.first("part");
         String heard = visit.first("heard");
         MovesView view = null;
         try {
             if (heard == null) {
-                SetUpJudge.Judgement judged = new SetUpJudge(used, atHand).judge(query.request(), setUp.setup());
-                view = view(used.last(), query.request(), judged.question(), judged.option(), judged.ruledOut(), null, visit);
+                SetUpJudge.Judgement judged = new SetUpJudge(used, at.atHand()).judge(query.request(), setUp.setup());
+                view = view(used.last(), query.request(), judged.question(), judged.option(), judged.ruledOut(), null, at);
             } else {
-                Moves moves = new MoveFinder(used, atHand).find(new MovesRequest(query.request(), setUp.setup(), heard));
-                view = view(used.last(), query.request(), moves.question(), moves.option(), moves.ruledOut(), moves, visit);
+                Moves moves = new MoveFinder(used, at.atHand()).find(new MovesRequest(query.request(), setUp.setup(), heard));
+                view = view(used.last(), query.request(), moves.question(), moves.option(), moves.ruledOut(), moves, at);
             }
         } catch (UnusableQuestion unusable) {
             unusable.faults().stream().filter(fault -> !fault.at().equals("/option")).forEach(faults::add);
         }
         if (!faults.isEmpty()) {
-            return AskPage.fault(html, visit, faults, part);
+            return AskPage.fault(at, faults, part);
         }
-        return new Page(200, part != null ? html.fill("moves-part.jte", Map.of("view", view))
-                : html.fill("moves.jte", Map.of("shell", html.shell(view.heading(), "ask", visit), "view", view)));
+        return new Page(200, part != null ? at.html().fill("moves-part.jte", Map.of("view", view))
+                : at.html().fill("moves.jte", Map.of("shell", at.html().shell(view.heading(), "ask", visit), "view", view)));
     }
 
-    private static MovesView view(Knowledge now, Request asked, Answer.Asked question, Option option, List<RuledOut> ruledOut, Moves moves, Visit visit) {
+    private static MovesView view(Knowledge now, Request asked, Answer.Asked question, Option option, List<RuledOut> ruledOut, Moves moves, AtQuestion at) {
+        Visit visit = at.visit();
         Reader reader = visit.reader();
         Request request = AnswerViews.shortest(now, asked, question.meant());
         List<Param> query = AskQuery.written(request);
         List<Param> hidden = AnswerViews.hidden(query, reader);
-        OptionViews views = new OptionViews(now, question.meant(), visit, hidden);
+        OptionViews views = new OptionViews(now, question.meant(), at, hidden);
         Setup stands = Setup.of(option);
         OptionView shown = views.of(option, "now", visit.to(Param.address("/set-up", Param.joined(query, SetUpQuery.written(stands)))));
         List<MovesView.Move> list = new ArrayList<>();

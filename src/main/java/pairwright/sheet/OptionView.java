@@ -25,6 +25,7 @@ import pairwright.drawing.Drawing;
  * @param reasons strongest first
  * @param sure how sure its place is, in a sentence; empty where it was not drawn
  * @param setUpHref its sheet; null where it is the sheet
+ * @param book where its units are booked; null where they cannot be, or not by this reader
  * @param hidden the question and the set-up, for forms
  */
 public record OptionView(
@@ -47,6 +48,7 @@ public record OptionView(
         List<ReasonView> reasons,
         String sure,
         String setUpHref,
+        AnswerView.Link book,
         List<Param> hidden) {
 
     /**
@@ -56,11 +58,25 @@ public record OptionView(
      * @param name of the type
      * @param href its page
      * @param rest how it is set up, in one line
+     * @param take which unit of the locker to take; null without a locker
      * @param brings what is heard there
      * @param figures what to expect
      * @param neighbours what it hears of each, in sentences
      */
-    public record Mic(String label, String name, String href, String rest, String brings, List<Figure> figures, List<String> neighbours) {
+    public record Mic(String label, String name, String href, String rest, Take take, String brings, List<Figure> figures, List<String> neighbours) {
+    }
+
+    /**
+     * A unit to take, or that there is none.
+     *
+     * @param before what stands before its label
+     * @param label what is written on it; empty for none
+     * @param href its page; null for none
+     * @param after what stands behind: where it lies, and how many there are or when it is free again
+     * @param mind what to know of it; empty for nothing
+     * @param free whether it can be had
+     */
+    public record Take(String before, String label, String href, String after, String mind, boolean free) {
     }
 
     /** A number with its name. */

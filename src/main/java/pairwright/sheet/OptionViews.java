@@ -44,18 +44,20 @@ final class OptionViews {
     private final Question question;
     private final Visit visit;
     private final Reader reader;
+    private final Takes takes;
     private final SetUpWords words;
     private final List<Param> query;
 
     /**
      * @param query the question as its address says it
      */
-    OptionViews(Knowledge now, Question question, Visit visit, List<Param> query) {
+    OptionViews(Knowledge now, Question question, AtQuestion at, List<Param> query) {
         this.catalogue = now.catalogue();
         this.rules = now.rules();
         this.question = question;
-        this.visit = visit;
+        this.visit = at.visit();
         this.reader = visit.reader();
+        this.takes = new Takes(at, question);
         this.words = new SetUpWords(catalogue, question, reader);
         this.query = query;
     }
@@ -84,7 +86,7 @@ final class OptionViews {
                 LevelDrawing.of(catalogue, question, option, key + "-level", reader),
                 ToneDrawing.of(catalogue, question, option, key + "-tone", reader),
                 SumDrawing.of(catalogue, question, option, key + "-sum", reader),
-                option.reasons().stream().map(reason -> reason(reason, pair)).toList(), sure(option.sure(), option.rank()), setUpHref,
+                option.reasons().stream().map(reason -> reason(reason, pair)).toList(), sure(option.sure(), option.rank()), setUpHref, takes.book(option),
                 Param.joined(query, SetUpQuery.written(Setup.of(option))));
     }
 
@@ -157,7 +159,7 @@ final class OptionViews {
     private OptionView.Mic mic(Option option, int index, boolean pair) {
         Placement mic = option.mics().get(index);
         return new OptionView.Mic(pair ? "Mic " + (index + 1) : "", mic.name(), visit.to("/mics/" + mic.micType()), words.line(option, index),
-                reader.sentence(mic.brings()), figures(mic), mic.neighbours().stream().map(this::heard).map(reader::sentence).toList());
+                takes.of(option, index), reader.sentence(mic.brings()), figures(mic), mic.neighbours().stream().map(this::heard).map(reader::sentence).toList());
     }
 
     private List<OptionView.Figure> figures(Placement mic) {

@@ -3,6 +3,7 @@ package pairwright.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import pairwright.model.FromLocker;
 import pairwright.model.Limits;
 import pairwright.model.Neighbour;
 import pairwright.model.Question;
@@ -38,7 +39,7 @@ final class ShortQuery {
         return new Request(request.words(), unlike(request.source(), said.source()), unlike(request.ways(), saidWays),
                 unlike(request.dynamics(), said.dynamics()), unlike(request.room(), said.room()), unlike(request.character(), said.character()),
                 limits, neighbours(), unlike(request.circumstances(), said.circumstances()), unlike(request.techniques(), said.techniques()),
-                unlike(request.options(), USUAL_OPTIONS), request.from(), request.until(), request.locker(), unlike(request.wishes(), said.wishes()), lifted(),
+                unlike(request.options(), USUAL_OPTIONS), request.from(), request.until(), unlike(request.locker(), FromLocker.FREE), unlike(request.wishes(), said.wishes()), lifted(),
                 request.draws());
     }
 

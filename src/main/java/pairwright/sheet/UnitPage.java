@@ -137,7 +137,8 @@ public final class UnitPage {
 
     private static List<Link> writes(AtLocker at, Unit unit) {
         Link calendar = new Link("/api/locker/units/" + unit.id() + "/calendar.ics", "Its calendar feed");
-        return !at.mayWrite() ? List.of(calendar) : List.of(at.at().link(address(unit) + "/alter", "Alter it"),
+        return !at.mayWrite() ? List.of(calendar) : List.of(at.at().link("/locker/bookings/new?unit=" + unit.id(), "Book it"),
+                at.at().link(address(unit) + "/alter", "Alter it"),
                 at.at().link(address(unit) + "/remove", "Remove it"), calendar);
     }
 

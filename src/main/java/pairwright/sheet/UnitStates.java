@@ -1,6 +1,7 @@
 package pairwright.sheet;
 
 import java.time.Duration;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -42,18 +43,26 @@ final class UnitStates {
     /**
      * As they stand at this moment, and what comes next.
      *
-     * @param unit the only one that will be asked about; null for any
+     * @param units those that will be asked about
      */
-    static UnitStates now(AtLocker at, String unit) {
+    static UnitStates now(AtLocker at, Collection<String> units) {
         UnitStates states = new UnitStates(at, null);
-        at.locker().bookings(new Span(at.now(), at.now().plus(AHEAD)), unit).forEach(booking -> booking.lines().stream()
-                .filter(line -> line.returnedAt() == null && line.span().until().isAfter(at.now())).forEach(line -> states.next.putIfAbsent(line.unit(), booking)));
+        states.next.putAll(at.locker().next(units, new Span(at.now(), at.now().plus(AHEAD))));
         return states;
+    }
+
+    static UnitStates now(AtLocker at, String unit) {
+        return now(at, List.of(unit));
     }
 
     /** As they stand for all of a time. */
     static UnitStates during(AtLocker at, Span span) {
         return new UnitStates(at, span);
+    }
+
+    /** The same as the locker says it, for a time that was asked about. */
+    Standing standing(Unit unit) {
+        return then.get(unit.id());
     }
 
     State of(Unit unit) {
@@ -114,7 +123,7 @@ final class UnitStates {
             Booking.Line line = line(booking, unit);
             String went = line.takenAt() == null ? "" : line.isOut() ? "taken " + at.moments().moment(line.takenAt())
                     : "taken " + at.moments().moment(line.takenAt()) + ", back " + at.moments().moment(line.returnedAt());
-            return new UnitPage.Use(at.at().link("/locker/bookings?unit=" + unit.id() + "&from=" + at.moments().date(line.span().from()), at.moments().span(line.span())), ReadingWords.heading(booking.kind()),
+            return new UnitPage.Use(at.at().link("/locker/bookings/" + booking.id(), at.moments().span(line.span())), ReadingWords.heading(booking.kind()),
                     booking.forWhat(), booking.by(), went);
         }).toList();
     }

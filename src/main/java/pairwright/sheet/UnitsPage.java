@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -64,14 +65,14 @@ public final class UnitsPage {
         Instant until = moment(at, "until", faults);
         Span span = span(at, from, until, faults);
         List<Unit> units = at.locker().units();
-        UnitStates states = span == null ? UnitStates.now(at, null) : UnitStates.during(at, span);
-        boolean onlyFree = visit.first("free") != null;
-        List<Unit> found = units.stream().filter(wanted(at, faults)).filter(unit -> !onlyFree || states.of(unit).free()).toList();
+        List<Unit> found = units.stream().filter(wanted(at, faults)).filter(free(at, span)).toList();
         int pages = Math.max(1, (found.size() + ON_A_PAGE - 1) / ON_A_PAGE);
         int page = page(visit.first("page"), pages);
         Map<String, String> mates = at.locker().mates();
         Map<String, String> labels = units.stream().collect(Collectors.toMap(Unit::id, Unit::label));
-        List<Row> rows = found.stream().skip((page - 1L) * ON_A_PAGE).limit(ON_A_PAGE).map(unit -> row(at, unit, states.of(unit), mates, labels)).toList();
+        List<Unit> shown = found.stream().skip((page - 1L) * ON_A_PAGE).limit(ON_A_PAGE).toList();
+        UnitStates states = span == null ? UnitStates.now(at, shown.stream().map(Unit::id).toList()) : UnitStates.during(at, span);
+        List<Row> rows = shown.stream().map(unit -> row(at, unit, states.of(unit), mates, labels)).toList();
         boolean folded = Stream.of("kind", "type", "condition", "from", "until", "free").allMatch(name -> visit.first(name) == null);
         String done = Objects.requireNonNullElse(DONE.get(Objects.requireNonNullElse(visit.first("done"), "")), "");
         return at.page(faults.isEmpty() ? 200 : 400, "units", at.frame("The locker", "units", List.of(), done), "content",
@@ -79,11 +80,22 @@ public final class UnitsPage {
                         pages(at, page, pages), units.isEmpty(), at.mayWrite()));
     }
 
+    /** Where only free ones are wanted, those of the time that is asked about, or of this moment. */
+    private static Predicate<Unit> free(AtLocker at, Span span) {
+        if (at.visit().first("free") == null) {
+            return any -> true;
+        }
+        Span time = span != null ? span : new Span(at.now(), at.now().plusSeconds(1));
+        Set<String> free = at.locker().free(time, null).stream().map(Unit::id).collect(Collectors.toSet());
+        return unit -> free.contains(unit.id());
+    }
+
     private static int page(String text, int pages) {
         return text != null && text.matches("\\d{1,6}") ? Math.max(1, Math.min(pages, Integer.parseInt(text))) : 1;
     }
 
-    private static Instant moment(AtLocker at, String name, List<String> faults) {
+    /** A moment of the query; null where there is none or it cannot be read. */
+    static Instant moment(AtLocker at, String name, List<String> faults) {
         String text = at.visit().first(name);
         if (text == null) {
             return null;

@@ -3,8 +3,6 @@ package pairwright.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.function.Supplier;
-import pairwright.advice.AtHand;
 import pairwright.advice.Knowledge;
 import pairwright.advice.UnusableQuestion;
 import pairwright.advice.WhyNotFinder;
@@ -19,21 +17,15 @@ import pairwright.model.Setup;
 import pairwright.model.WhyNot;
 import pairwright.model.WhyNotRequest;
 
-/** Why a type is not the first answer. Safe to share between threads. */
+/** Why a type is not the first answer. */
 public final class WhyNotPage {
-    private final Supplier<Knowledge> knowledge;
-    private final AtHand atHand;
-    private final Html html;
-
-    public WhyNotPage(Supplier<Knowledge> knowledge, AtHand atHand, Html html) {
-        this.knowledge = knowledge;
-        this.atHand = atHand;
-        this.html = html;
+    private WhyNotPage() {
     }
 
     /** The page, or with {@code part=why-not} what stands below the answer. */
-    public Page page(Visit visit) {
-        AskQuery query = AskQuery.read(visit);
+    public static Page of(AtQuestion at) {
+        Visit visit = at.visit();
+        AskQuery query = at.query();
         List<Fault> faults = new ArrayList<>(query.faults());
         String named = visit.first("pattern");
         Pattern pattern = named == null ? null : SetUpQuery.pattern(named);
@@ -44,46 +36,47 @@ public final class WhyNotPage {
         if (!chosen) {
             faults.add(new Fault("type", "none is chosen. Choose a microphone type, by the name of its page, such as long-ribbon"));
         }
-        Used used = new Used(knowledge);
+        Used used = new Used(at.knowledge());
         WhyNot whyNot = null;
         try {
-            whyNot = new WhyNotFinder(used, atHand).find(new WhyNotRequest(query.request(), visit.first("type"), pattern, visit.first("position")));
+            whyNot = new WhyNotFinder(used, at.atHand()).find(new WhyNotRequest(query.request(), visit.first("type"), pattern, visit.first("position")));
         } catch (UnusableQuestion unusable) {
             unusable.faults().stream().filter(fault -> chosen || !fault.at().equals("/micType")).forEach(faults::add);
         }
         String part = visit.first("part");
         if (!faults.isEmpty()) {
-            return AskPage.fault(html, visit, faults, part);
+            return AskPage.fault(at, faults, part);
         }
-        WhyNotView view = view(used.last(), query.request(), whyNot, visit);
-        return new Page(200, part != null ? html.fill("why-not-part.jte", Map.of("view", view))
-                : html.fill("why-not.jte", Map.of("shell", html.shell(view.heading(), "ask", visit), "view", view)));
+        WhyNotView view = view(used.last(), query.request(), whyNot, at);
+        return new Page(200, part != null ? at.html().fill("why-not-part.jte", Map.of("view", view))
+                : at.html().fill("why-not.jte", Map.of("shell", at.html().shell(view.heading(), "ask", visit), "view", view)));
     }
 
-    private static WhyNotView view(Knowledge now, Request asked, WhyNot whyNot, Visit visit) {
+    private static WhyNotView view(Knowledge now, Request asked, WhyNot whyNot, AtQuestion at) {
+        Visit visit = at.visit();
         Reader reader = visit.reader();
         Answer.Asked question = whyNot.question();
         Request request = AnswerViews.shortest(now, asked, question.meant());
         List<Param> query = AskQuery.written(request);
-        OptionViews views = new OptionViews(now, question.meant(), visit, query);
+        OptionViews views = new OptionViews(now, question.meant(), at, query);
         List<AnswerView.Out> stands = new ArrayList<>();
         whyNot.ruledOut().forEach(out -> stands.add(AnswerViews.out(out, now.catalogue(), visit)));
         Altered altered = new Altered(request, question.meant());
         List<AnswerView.Link> changes = whyNot.changes().stream().map(change -> new AnswerView.Link(reader.sentence(change.says()),
                 href(change, whyNot, altered, now, query, visit))).toList();
         List<AnswerView.Link> limits = whyNot.limits().stream().map(limit -> {
-            Request without = altered.at(inQuestion(limit.limit()), "");
+            Request without = altered.at(inQuestion(limit.limit()), limit.to() == null ? "" : limit.to());
             return new AnswerView.Link(reader.sentence(limit.says()), without == null ? null : asking(now, without, question, visit));
         }).toList();
-        Placement at = whyNot.placement();
+        Placement placed = whyNot.placement();
         return new WhyNotView(
                 "Why not the " + pairwright.model.Naming.small(whyNot.name()) + "?",
                 QuestionWords.of(now.catalogue(), question.meant(), reader),
                 visit.to(Param.address("/", query)),
                 visit.to("/mics/" + whyNot.micType()),
                 reader.sentence(whyNot.says()),
-                at == null ? null : reader.sentence(pairwright.model.Naming.small(at.positionName())) + ", " + at.pattern().id() + ", " + reader.distance(at.distanceM()),
-                at == null ? null : visit.to(Param.address("/moves", Param.joined(query, SetUpQuery.written(setup(at))))),
+                placed == null ? null : reader.sentence(pairwright.model.Naming.small(placed.positionName())) + ", " + placed.pattern().id() + ", " + reader.distance(placed.distanceM()),
+                placed == null ? null : visit.to(Param.address("/moves", Param.joined(query, SetUpQuery.written(setup(placed))))),
                 whyNot.score() == null ? null : Points.score(whyNot.score(), reader),
                 whyNot.first() == null ? null : Points.score(whyNot.first().score(), reader),
                 whyNot.first() == null ? null : views.words().title(whyNot.first()),

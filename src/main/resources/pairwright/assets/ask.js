@@ -2,6 +2,7 @@
 (function () {
   'use strict';
   const SURE_AFTER_MS = 350;
+  const TYPED_AFTER_MS = 700;
   const byId = id => document.getElementById(id);
   if (!byId('answer')) {
     return;
@@ -13,6 +14,7 @@
   let turn = 0;
   let running = null;
   let sureTimer = 0;
+  let typedTimer = 0;
   let wanted = location.pathname + location.search; // what is shown, or is on its way
 
   function fragment(html) {
@@ -156,7 +158,12 @@
 
   document.addEventListener('change', event => {
     if (event.target.closest('#parts')) {
-      askParts();
+      clearTimeout(typedTimer);
+      if (event.target.type === 'datetime-local') {
+        typedTimer = setTimeout(askParts, TYPED_AFTER_MS); // each figure of a year that is typed makes another time
+      } else {
+        askParts();
+      }
     }
   });
   document.addEventListener('submit', event => {

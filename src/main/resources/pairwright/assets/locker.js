@@ -32,3 +32,33 @@
     }, {once: true});
   }
 }());
+
+/* What the server is still working out is looked at again, until it is there. Without script a link does the same. */
+(function () {
+  'use strict';
+  var EVERY_MS = 700;
+  function again(place) {
+    setTimeout(function () {
+      fetch(place.getAttribute('data-again')).then(function (answer) {
+        return answer.text();
+      }).then(function (text) {
+        var next = new DOMParser().parseFromString(text, 'text/html').getElementById(place.id);
+        if (!next) {
+          return;
+        }
+        var waits = next.hasAttribute('data-again');
+        if (waits && place.querySelector('progress')) {
+          place.querySelector('progress').value = next.querySelector('progress').value;
+          place.querySelector('label').textContent = next.querySelector('label').textContent;
+          again(place);
+        } else {
+          place.replaceWith(document.adoptNode(next));
+          document.getElementById(place.id + '-said').textContent = next.getAttribute('data-said');
+        }
+      }).catch(function () {
+        again(place);
+      });
+    }, EVERY_MS);
+  }
+  document.querySelectorAll('[data-again]').forEach(again);
+}());

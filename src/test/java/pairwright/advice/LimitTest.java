@@ -58,6 +58,6 @@ class LimitTest {
     void whereTwoLimitsTogetherLeaveNothingBothAreToBeLifted() {
         Answer answer = Asking.ask("snare-drum", null, null, new Limits(null, null, null, null, List.of(MicFamily.LINE), null,
                 List.of("passive-di"), null), null);
-        assertEquals(List.of(new Answer.Instead("/limits", "No single limit is to blame: lift two or more of them.")), answer.instead());
+        assertEquals(List.of(new Answer.Instead("/limits", "No single limit is to blame: lift two or more of them.", null)), answer.instead());
     }
 }

@@ -63,7 +63,7 @@ class LockerAnswersTest {
         assertEquals(1, answer.options().size());
         Placement mic = answer.options().get(0).mics().get(0);
         assertEquals(1, mic.free());
-        assertEquals(List.of(new Given("dyn-1", "dyn-1", "shelf 3", "grille dented", null, null, null)), mic.units());
+        assertEquals(List.of(new Given("dyn-1", "dyn-1", null, "shelf 3", "grille dented", null, null, null)), mic.units());
         assertEquals(new Answer.Stocked(FromLocker.FREE, null, null, true), answer.stock());
         assertTrue(answer.question().assumed().toString().contains("as it is now and for 4 hours"), answer.question().assumed().toString());
     }

@@ -114,7 +114,7 @@ class LockerInvariantsTest {
     }
 
     private static Held renamed(Held unit, String id, String mate) {
-        return new Held(id, unit.micType(), id, unit.storedAt(), unit.note(), mate, unit.ownResponseDb(), unit.out());
+        return new Held(id, unit.micType(), id, unit.tag(), unit.storedAt(), unit.note(), mate, unit.ownResponseDb(), unit.out());
     }
 
     @Provide

@@ -17,7 +17,7 @@ final class Stocks {
     }
 
     static Held unit(String id, String micType) {
-        return new Held(id, micType, id, null, null, null, null, null);
+        return new Held(id, micType, id, null, null, null, null, null, null);
     }
 
     static Held out(Held unit) {
@@ -25,19 +25,19 @@ final class Stocks {
     }
 
     static Held out(Held unit, Stock.Out out) {
-        return new Held(unit.id(), unit.micType(), unit.label(), unit.storedAt(), unit.note(), unit.pairMate(), unit.ownResponseDb(), out);
+        return new Held(unit.id(), unit.micType(), unit.label(), unit.tag(), unit.storedAt(), unit.note(), unit.pairMate(), unit.ownResponseDb(), out);
     }
 
     static Held noted(Held unit, String storedAt, String note) {
-        return new Held(unit.id(), unit.micType(), unit.label(), storedAt, note, unit.pairMate(), unit.ownResponseDb(), unit.out());
+        return new Held(unit.id(), unit.micType(), unit.label(), unit.tag(), storedAt, note, unit.pairMate(), unit.ownResponseDb(), unit.out());
     }
 
     static Held measured(Held unit, OctaveCurve ownResponseDb) {
-        return new Held(unit.id(), unit.micType(), unit.label(), unit.storedAt(), unit.note(), unit.pairMate(), ownResponseDb, unit.out());
+        return new Held(unit.id(), unit.micType(), unit.label(), unit.tag(), unit.storedAt(), unit.note(), unit.pairMate(), ownResponseDb, unit.out());
     }
 
     static Held mated(Held unit, String mate) {
-        return new Held(unit.id(), unit.micType(), unit.label(), unit.storedAt(), unit.note(), mate, unit.ownResponseDb(), unit.out());
+        return new Held(unit.id(), unit.micType(), unit.label(), unit.tag(), unit.storedAt(), unit.note(), mate, unit.ownResponseDb(), unit.out());
     }
 
     static AtHand of(Held... units) {

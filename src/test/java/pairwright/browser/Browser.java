@@ -24,7 +24,7 @@ import pairwright.http.Server;
 
 /**
  * Chromium without a window, and the real servers it looks at: one without a locker, whose answers are those of the whole catalogue, and for
- * addresses that begin with /locker that of the {@link Barn}.
+ * addresses that begin with /locker, or ask something of a locker, that of the {@link Barn}.
  */
 final class Browser implements AutoCloseable {
     private static final Logger SELENIUM = Logger.getLogger("org.openqa.selenium");
@@ -91,7 +91,7 @@ final class Browser implements AutoCloseable {
 
     /** Goes to an address of the server, or of the barn's. */
     Browser open(String path) {
-        inBarn = path.startsWith("/locker");
+        inBarn = path.startsWith("/locker") || path.contains("locker=");
         driver.get(server() + path);
         // on a busy machine the driver may come back before the scripts of the page have run
         until(path + " is loaded", () -> "complete".equals(js("document.readyState")));

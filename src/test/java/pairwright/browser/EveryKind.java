@@ -9,12 +9,19 @@ final class EveryKind {
     static final String DANGERS = "/?words=trumpet%2C+dead+room%2C+no+phantom%2C+next+to+a+drum+kit";
     static final String WHY_NOT = "/why-not?words=brushed+snare%2C+dark&type=large-condenser-cardioid";
 
-    private static final List<String> ADDRESSES = List.of("/", PAIRS, DANGERS, "/?words=snare&mics=1", "/?words=blorp+fnord",
+    /** Asked of the barn, and its sheet. */
+    static final String FROM_LOCKER = "/?words=brushed+snare%2C+dark&locker=free";
+    static final String FROM_LOCKER_SHEET = "/set-up?words=upright+piano%2C+stereo&locker=owned";
+
+    private static final List<String> ADDRESSES = List.of("/", PAIRS, FROM_LOCKER, FROM_LOCKER_SHEET, FROM_LOCKER + "&from=soon&locker=spoon", DANGERS, "/?words=snare&mics=1", "/?words=blorp+fnord",
             "/?words=snare&only=boundary&phantom=no&mics=1", "/?source=nosuch&gain=lots", WHY_NOT, "/catalogue", "/mics", "/mics/active-ribbon",
             "/sources/snare-drum", "/characters/dark", "/rooms/church", "/techniques/mid-side", "/complaints/boxy", "/rules", "/rules/SAF-005", "/numbers",
             "/numbers/comb", "/numbers/recording-angle", "/numbers/delay?distanceM=far", "/guide", "/no-such-page", "/locker", "/locker?free=yes&kind=spoon&from=soon", "/locker/units/" + Barn.RIBBON, "/locker/units/" + Barn.CHANNEL,
             "/locker/units/new", "/locker/units/new?kind=mic", "/locker/units/" + Barn.RIBBON + "/alter", "/locker/units/" + Barn.RIBBON + "/remove",
-            "/locker/history", "/locker/import", "/locker/desk", "/locker/desk?way=back&by=Cleo&for=1&did=out&unit=loft-pencil-1&booking=2");
+            "/locker/history", "/locker/import", "/locker/bookings", "/locker/bookings/1", "/locker/bookings/1/alter", "/locker/bookings/1/cancel", "/locker/bookings/new",
+            "/locker/bookings/new?until=soon", "/locker/bookings/new?unit=loft-pencil-1&unit=yard-vocal-1",
+            "/locker/desk", "/locker/desk?way=back&by=Cleo&for=1&did=out&unit=loft-pencil-1&booking=2",
+            "/locker/coverage", "/locker/coverage?served=maybe");
 
     private EveryKind() {
     }

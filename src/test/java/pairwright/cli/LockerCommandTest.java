@@ -201,6 +201,20 @@ class LockerCommandTest {
                 .flatMap(all -> all).toArray(String[]::new));
     }
 
+    @Test
+    void coverageIsATableOrJsonAndAnswersForATime() throws Exception {
+        String owned = done("locker", "coverage");
+        assertTrue(owned.contains("Of ") && owned.contains("not at all") && owned.contains("What would help most:"), owned);
+        assertTrue(owned.lines().allMatch(line -> line.length() <= 80), owned);
+        book("0117", "0118");
+        JsonNode free = new ObjectMapper().readTree(done("locker", "coverage", "--from", FROM, "--until", UNTIL, "--json"));
+        assertEquals("free", free.path("locker").asText());
+        free.path("sources").forEach(source -> assertEquals("not-at-all", source.path("verdict").asText(), "both ribbons are out"));
+        assertTrue(free.path("sources").size() > 100);
+        assertEquals(2, run("locker", "coverage", "--locker", "owned", "--from", FROM).exit());
+        assertEquals(2, run("locker", "coverage", "--locker", "all").exit());
+    }
+
     private String done(String... typed) {
         Run run = run(typed);
         assertEquals(0, run.exit(), run.err());

@@ -8,18 +8,25 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.time.ZonedDateTime;
+import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.api.io.TempDir;
 
 /** Real requests to the real server; every answer is what the description promises. */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class ConformanceTest {
+    private static final DateTimeFormatter RFC_3339 = DateTimeFormatter.ofPattern("uuuu-MM-dd'T'HH:mm:ssxxx");
     private static final List<String> QUESTIONS = List.of(
             "{'words': 'brushed snare, quiet jazz trio, small room'}",
             "{'words': 'grand piano, stereo, church'}",
@@ -61,11 +68,38 @@ class ConformanceTest {
             "{'source': 'choir', 'room': 'church', 'circumstances': ['stereo'], 'limits': {'onlyFamilies': ['small-diaphragm-condenser'], 'phantom': true}}",
             "{'words': null, 'source': 'tuba', 'limits': null, 'neighbours': null, 'options': null, 'character': null, 'from': null}");
 
-    /** What no answer has without a locker, and the server of these questions has none. */
-    private static final Pattern ONLY_WITH_A_LOCKER =
-            Pattern.compile("(Given|Missed|Stocked|Taken)\\..*|Answer\\.(out|stock)|Placement\\.(free|units)|Question\\.locker");
+    /** Asked of a server with the locker of the demo, for tomorrow noon, when half of it is taken. */
+    private static final List<String> WITH_A_LOCKER = List.of(
+            "{'words': 'trumpet, dark'}",
+            "{'words': 'trumpet, dark', 'limits': {'onlyMicTypes': ['long-ribbon', 'compact-ribbon']}, 'locker': 'owned'}",
+            "{'words': 'piano, stereo', 'limits': {'onlyMicTypes': ['small-condenser-omni', 'small-condenser-cardioid']}}",
+            "{'words': 'piano, stereo', 'limits': {'onlyMicTypes': ['small-condenser-omni', 'small-condenser-cardioid']}, 'locker': 'owned'}",
+            "{'words': 'trumpet', 'limits': {'onlyMicTypes': ['compact-ribbon', 'handheld-moving-coil']}}",
+            "{'words': 'singing voice', 'limits': {'onlyMicTypes': ['large-valve-condenser']}}",
+            "{'words': 'kick drum', 'locker': 'any'}");
 
     private final List<JsonNode> answers = new ArrayList<>();
+    private final List<JsonNode> lockerAnswers = new ArrayList<>();
+
+    @BeforeAll
+    void askWithALocker(@TempDir Path folder) {
+        List<String> wrong = new ArrayList<>();
+        LocalDate today = LocalDate.now();
+        ZonedDateTime noon = today.plusDays(1).atTime(12, 0).atZone(ZoneId.systemDefault());
+        String time = ", 'from': '" + noon.toOffsetDateTime().format(RFC_3339) + "', 'until': '" + noon.plusHours(2).toOffsetDateTime().format(RFC_3339) + "'}";
+        try (LockerServing serving = LockerServing.demo(folder, today)) {
+            for (String question : WITH_A_LOCKER) {
+                String asked = (question.substring(0, question.length() - 1) + time).replace('\'', '"');
+                Reply reply = serving.post("/api/ask", asked);
+                assertEquals(200, reply.status(), asked + ": " + reply.body());
+                Serving.OPEN_API.faults("POST", "/api/ask", reply).forEach(fault -> wrong.add(question + ": " + fault));
+                lockerAnswers.add(reply.json());
+                Reply again = serving.post("/api/ask", reply.json().at("/question/meant").toString());
+                assertEquals(reply.json().path("options"), again.json().path("options"), asked);
+            }
+        }
+        assertEquals(List.of(), wrong);
+    }
 
     @BeforeAll
     void ask() {
@@ -96,11 +130,9 @@ class ConformanceTest {
     @Test
     void everyFieldThatIsDescribedIsSeenInSomeAnswer() {
         Set<String> seen = new TreeSet<>();
-        answers.forEach(answer -> walk("Answer", answer, seen));
-        Set<String> described = new TreeSet<>();
-        reach("Answer", described, new TreeSet<>());
+        Stream.concat(answers.stream(), lockerAnswers.stream()).forEach(answer -> DescribedFields.see("Answer", answer, seen));
+        Set<String> described = DescribedFields.of("Answer");
         described.removeAll(seen);
-        described.removeIf(field -> ONLY_WITH_A_LOCKER.matcher(field).matches());
         assertEquals(Set.of(), described, "no answer has it: ask for something that does");
     }
 
@@ -223,39 +255,5 @@ class ConformanceTest {
 
     private void some(String what, java.util.function.Predicate<JsonNode> is) {
         assertTrue(answers.stream().anyMatch(is), "no answer has " + what);
-    }
-
-    /** Names of fields of the schemas a value follows, as far as the value has them. */
-    private static void walk(String name, JsonNode value, Set<String> seen) {
-        value.properties().forEach(field -> {
-            seen.add(name + "." + field.getKey());
-            String inner = holds(schema(name).path("properties").path(field.getKey()));
-            if (inner != null) {
-                (field.getValue().isArray() ? field.getValue() : List.of(field.getValue())).forEach(one -> walk(inner, one, seen));
-            }
-        });
-    }
-
-    private static void reach(String name, Set<String> fields, Set<String> done) {
-        if (done.add(name)) {
-            schema(name).path("properties").properties().forEach(field -> {
-                fields.add(name + "." + field.getKey());
-                String inner = holds(field.getValue());
-                if (inner != null) {
-                    reach(inner, fields, done);
-                }
-            });
-        }
-    }
-
-    /** The schema of an object a field holds one or many of; null for others. */
-    private static String holds(JsonNode field) {
-        String reference = (field.path("type").asText().equals("array") ? field.path("items") : field).path("$ref").asText();
-        String name = reference.substring(reference.lastIndexOf('/') + 1);
-        return schema(name).has("properties") ? name : null;
-    }
-
-    private static JsonNode schema(String name) {
-        return Serving.OPEN_API.tree().path("components").path("schemas").path(name);
     }
 }

@@ -10,6 +10,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -17,16 +18,24 @@ import java.util.stream.Collectors;
 import org.jsoup.nodes.Element;
 import pairwright.locker.Locker;
 import pairwright.locker.Place;
+import pairwright.locker.Role;
 
 /** A server with a real locker in a folder, and its pages as somebody with a browser and no script uses them. */
 final class LockerSite implements AutoCloseable {
     final Locker locker;
     private final Server server;
+    private final Map<String, String> tokens = new HashMap<>();
     private final HttpClient client = HttpClient.newHttpClient();
 
     LockerSite(Path data) {
+        this(data, Map.of());
+    }
+
+    /** The same where everybody needs a token; who comes in as somebody has one. */
+    LockerSite(Path data, Map<String, Role> people) {
         locker = Locker.open(Place.in(data), () -> Serving.KNOWLEDGE.current().catalogue(), Clock.systemDefaultZone());
-        server = Server.start(Serving.KNOWLEDGE, locker, "127.0.0.1", 0);
+        people.forEach((name, role) -> tokens.put(name, locker.tokens().add(name, role)));
+        server = Server.start(Serving.KNOWLEDGE, locker, new Listen("127.0.0.1", 0, List.of(), !people.isEmpty()));
     }
 
     /** What came of a request. */
@@ -36,16 +45,36 @@ final class LockerSite implements AutoCloseable {
         }
     }
 
+    /** What somebody with a token gets. */
+    Got get(String address, String who) {
+        return sent(HttpRequest.newBuilder(uri(address)).header("Authorization", "Bearer " + tokens.get(who)));
+    }
+
+    /** What a program sends and gets. */
+    HttpResponse<String> api(String method, String address, String body) {
+        return exchange(HttpRequest.newBuilder(uri(address)).header("Content-Type", "application/json").method(method,
+                body.isEmpty() ? HttpRequest.BodyPublishers.noBody() : HttpRequest.BodyPublishers.ofString(body)));
+    }
+
+    /** A page with its headers, as a browser asks for it that has seen it before. */
+    HttpResponse<String> again(String address, String mark) {
+        return exchange(HttpRequest.newBuilder(uri(address)).header("If-None-Match", mark));
+    }
+
+    private HttpResponse<String> exchange(HttpRequest.Builder request) {
+        try {
+            return client.send(request.build(), HttpResponse.BodyHandlers.ofString());
+        } catch (IOException | InterruptedException broken) {
+            throw new AssertionError(broken);
+        }
+    }
+
     Got get(String address) {
         return sent(HttpRequest.newBuilder(uri(address)));
     }
 
     String raw(String address) {
-        try {
-            return client.send(HttpRequest.newBuilder(uri(address)).build(), HttpResponse.BodyHandlers.ofString()).body();
-        } catch (IOException | InterruptedException broken) {
-            throw new AssertionError(address, broken);
-        }
+        return exchange(HttpRequest.newBuilder(uri(address))).body();
     }
 
     /** Sends a form as a browser does that has no script: as it stands on the page, but for what is filled in. */
@@ -57,8 +86,40 @@ final class LockerSite implements AutoCloseable {
         return post(shown.attr("action"), fields(shown, filled));
     }
 
+    /** The same with just these boxes of one name ticked, and whatever of that name is sent along unseen. */
+    Got send(Got page, String form, Map<String, String> filled, String name, List<String> ticked) {
+        Element shown = page.page().page().selectFirst("form#" + form);
+        return posted(shown.attr("action"), query(shown, filled, name, ticked));
+    }
+
+    /** Asks with what stands in a form, by the button that only asks. */
+    Got look(Got page, String form, Map<String, String> filled, String name, List<String> ticked) {
+        Element shown = page.page().page().selectFirst("form#" + form);
+        return get(shown.selectFirst("button[formmethod=get]").attr("formaction") + "?" + query(shown, filled, name, ticked));
+    }
+
+    private static String query(Element form, Map<String, String> filled, String name, List<String> ticked) {
+        Map<String, String> fields = fields(form, filled);
+        fields.remove(name);
+        List<String> values = new ArrayList<>(form.select("input[type=hidden][name=" + name + "]").eachAttr("value"));
+        ticked.forEach(value -> {
+            if (form.select("input[type=checkbox][name=" + name + "][value=" + value + "]").isEmpty()) {
+                throw new AssertionError("no box " + name + " " + value + " in " + form.text());
+            }
+            values.add(value);
+        });
+        return joined(fields) + values.stream().map(value -> "&" + name + "=" + encoded(value)).collect(Collectors.joining());
+    }
+
+    private static String joined(Map<String, String> fields) {
+        return fields.entrySet().stream().map(field -> encoded(field.getKey()) + "=" + encoded(field.getValue())).collect(Collectors.joining("&"));
+    }
+
     Got post(String address, Map<String, String> fields) {
-        String body = fields.entrySet().stream().map(field -> encoded(field.getKey()) + "=" + encoded(field.getValue())).collect(Collectors.joining("&"));
+        return posted(address, joined(fields));
+    }
+
+    private Got posted(String address, String body) {
         return sent(HttpRequest.newBuilder(uri(address)).header("Content-Type", "application/x-www-form-urlencoded").header("Origin", "http://127.0.0.1:" + server.port())
                 .POST(HttpRequest.BodyPublishers.ofString(body)));
     }
@@ -85,12 +146,8 @@ final class LockerSite implements AutoCloseable {
     }
 
     private Got sent(HttpRequest.Builder request) {
-        try {
-            HttpResponse<String> got = client.send(request.header("Accept", "text/html,application/xhtml+xml,*/*;q=0.8").build(), HttpResponse.BodyHandlers.ofString());
-            return new Got(got.statusCode(), got.headers().firstValue("Location").map(to -> to.replaceFirst("^https?://[^/]*", "")).orElse(""), new Document(got.body()));
-        } catch (IOException | InterruptedException broken) {
-            throw new AssertionError(broken);
-        }
+        HttpResponse<String> got = exchange(request.header("Accept", "text/html,application/xhtml+xml,*/*;q=0.8"));
+        return new Got(got.statusCode(), got.headers().firstValue("Location").map(to -> to.replaceFirst("^https?://[^/]*", "")).orElse(""), new Document(got.body()));
     }
 
     private URI uri(String address) {

@@ -6,16 +6,14 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.zonky.test.db.postgres.embedded.EmbeddedPostgres;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
 import java.util.concurrent.atomic.AtomicBoolean;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -26,21 +24,21 @@ class BackupTest {
     Path folder;
 
     @Test
+    @Tag("postgresql")
     void aBackupOfAFileIsRestoredOnAServerAndBackTheSame() throws Exception {
         Path first = folder.resolve("first.backup");
         Path second = folder.resolve("second.backup");
-        try (EmbeddedPostgres postgres = EmbeddedPostgres.start();
-                Database file = fresh(Place.in(folder));
-                Database server = fresh(Place.at(postgres.getJdbcUrl("postgres", "postgres")));
+        try (Database file = fresh(Place.in(folder));
+                Database server = fresh(Databases.freshServer());
                 Database other = fresh(Place.in(folder.resolve("other")))) {
             fill(file);
-            Map<String, List<String>> before = contents(file);
+            Map<String, List<String>> before = Contents.restored(file);
             new Backup(file, CLOCK).into(first);
             new Backup(server, CLOCK).from(first, "Wren");
-            assertEquals(before, contents(server));
+            assertEquals(before, Contents.restored(server));
             new Backup(server, CLOCK).into(second);
             new Backup(other, CLOCK).from(second, "Wren");
-            assertEquals(before, contents(other));
+            assertEquals(before, Contents.restored(other));
         }
     }
 
@@ -122,12 +120,13 @@ class BackupTest {
             try (var connection = LockerFile.connection(newer); var statement = connection.createStatement()) {
                 statement.execute("INSERT INTO locker_version (number, topic, at_ts) VALUES (999, 'later', 0)");
             }
-            Map<String, List<String>> before = contents(file);
+            LockerFile.seal(newer);
+            Map<String, List<String>> before = Contents.restored(file);
             for (Path wrong : List.of(text, newer, cut, folder.resolve("missing"))) {
                 LockerFault.Unusable fault = assertThrows(LockerFault.Unusable.class, () -> new Backup(file, CLOCK).from(wrong, "Wren"), wrong.toString());
                 assertTrue(fault.getMessage().contains(wrong.toString()), fault.getMessage());
             }
-            assertEquals(before, contents(file));
+            assertEquals(before, Contents.restored(file));
         }
     }
 
@@ -221,27 +220,5 @@ class BackupTest {
             }
             return null;
         });
-    }
-
-    /** Every value of every table, but for the two revisions and that it was restored, which differ by design. */
-    private static Map<String, List<String>> contents(Database database) {
-        Map<String, List<String>> all = new TreeMap<>();
-        for (String table : List.of("unit", "booking", "line", "event", "event_about", "act", "token")) {
-            all.put(table, database.read(sql -> {
-                List<String> columns = sql.columns(table);
-                List<String> rows = new ArrayList<>(sql.all("SELECT * FROM " + table, row -> {
-                    List<String> values = new ArrayList<>();
-                    for (String column : columns) {
-                        values.add(column + "=" + row.getString(column));
-                    }
-                    return values.toString();
-                }));
-                rows.removeIf(row -> row.contains("what=restored") || row.contains("[id=locker,"));
-                rows.sort(null);
-                return rows;
-            }));
-        }
-        all.put("state", List.of(Long.toString(count(database, "SELECT next_booking FROM state"))));
-        return all;
     }
 }

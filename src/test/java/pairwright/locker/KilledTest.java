@@ -19,10 +19,10 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** The program is killed while it writes. {@code -Dkills=30} for a longer run. */
-@Tag("long")
+/** The program is killed while it writes. */
 class KilledTest {
-    private static final int KILLS = Integer.getInteger("kills", 5);
+    private static final int FEW = 2;
+    private static final int MANY = 30;
     private static final int MOST_MS = 900;
 
     @TempDir
@@ -36,21 +36,41 @@ class KilledTest {
     }
 
     @Test
-    void nothingAcknowledgedIsLostAndNothingIsHalfWritten() throws Exception {
-        Path file = folder.resolve(Place.FILE);
+    void nothingAcknowledgedIsLostAndNothingIsHalfWrittenInAFile() throws Exception {
+        loseNothing(Place.in(folder), FEW);
+    }
+
+    @Test
+    void nothingAcknowledgedIsLostAndNothingIsHalfWrittenOnAServer() throws Exception {
+        loseNothing(Databases.freshServer(), FEW);
+    }
+
+    @Test
+    @Tag("long")
+    void thirtyKillsLoseNothingInAFile() throws Exception {
+        loseNothing(Place.in(folder), MANY);
+    }
+
+    @Test
+    @Tag("long")
+    void thirtyKillsLoseNothingOnAServer() throws Exception {
+        loseNothing(Databases.freshServer(), MANY);
+    }
+
+    private void loseNothing(Place place, int kills) throws Exception {
         Random random = new Random(41);
         Map<String, BookingDraft> acknowledged = new HashMap<>();
         int hadBeenDone = 0;
         int unanswered = 0;
-        try (Locker locker = open(file)) {
+        try (Locker locker = open(place)) {
             Load.fill(locker);
         }
-        for (int round = 0; round < KILLS; round++) {
-            Printed printed = writeAndKill(file, round, random.nextInt(MOST_MS));
+        for (int round = 0; round < kills; round++) {
+            Printed printed = writeAndKill(place, round, random.nextInt(MOST_MS));
             assertTrue(printed.unanswered().size() > 0, "it was killed while nothing was being written");
             printed.done().forEach((key, id) -> acknowledged.put(id, printed.asked().get(key).draft()));
-            SqlCheck.assertSound(file);
-            try (Locker locker = open(file)) {
+            SqlCheck.assertSound(place);
+            try (Locker locker = open(place)) {
                 assertEquals(List.of(), Load.faults(Load.all(locker), acknowledged), "after kill " + (round + 1));
                 for (WritesUntilKilled.Asked asked : printed.unanswered()) {
                     Outcome again = bookedOnce(locker, asked);
@@ -62,7 +82,7 @@ class KilledTest {
             }
         }
         System.out.printf("%d kills: %d bookings acknowledged and there in full; of %d cut off, %d had been written, all sent again and there once%n",
-                KILLS, acknowledged.size(), unanswered, hadBeenDone);
+                kills, acknowledged.size(), unanswered, hadBeenDone);
     }
 
     /** Sends again what was cut off, twice; it is there once, whether or not it had been written before the kill. */
@@ -80,13 +100,13 @@ class KilledTest {
         return Load.all(locker).stream().filter(booking -> booking.forWhat().equals(forWhat)).count();
     }
 
-    private static Locker open(Path file) {
-        return Locker.open(new Place(file, null), Load.CATALOGUE, Clock.systemUTC());
+    private static Locker open(Place place) {
+        return Locker.open(place, Load.CATALOGUE, Clock.systemUTC());
     }
 
-    private Printed writeAndKill(Path file, int round, int afterMs) throws Exception {
+    private Printed writeAndKill(Place place, int round, int afterMs) throws Exception {
         ProcessBuilder builder = new ProcessBuilder(Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-XX:TieredStopAtLevel=1", "--enable-native-access=ALL-UNNAMED",
-                "-cp", System.getProperty("java.class.path"), WritesUntilKilled.class.getName(), file.toString(), Integer.toString(round));
+                "-cp", System.getProperty("java.class.path"), WritesUntilKilled.class.getName(), place.file() == null ? place.address() : place.file().toString(), Integer.toString(round));
         builder.environment().keySet().removeAll(List.of("JAVA_TOOL_OPTIONS", "JDK_JAVA_OPTIONS"));
         builder.redirectError(folder.resolve("errors-" + round + ".txt").toFile());
         Process program = builder.start();

@@ -21,11 +21,14 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** The database server goes away under load and comes back: first told to, then killed. */
-@Tag("long")
 class RestartedServerTest {
     private static final int WRITERS = 6;
-    private static final long AWAY_MS = 1_500;
-    private static final long BETWEEN_MS = 2_500;
+    private static final Trial SHORT = new Trial(300, 500, List.of(true));
+    private static final Trial LONG = new Trial(1_500, 2_500, List.of(false, true));
+
+    /** How often it goes away, whether by a kill, for how long, and what time lies between. */
+    private record Trial(long awayMs, long betweenMs, List<Boolean> kills) {
+    }
 
     /** What a writer saw. */
     private static final class Seen {
@@ -37,6 +40,16 @@ class RestartedServerTest {
 
     @Test
     void writersRecoverByThemselvesAndNothingIsLost(@TempDir Path folder) throws Exception {
+        recovers(folder, SHORT);
+    }
+
+    @Test
+    @Tag("long")
+    void writersRecoverWhereItIsStoppedAndThenKilled(@TempDir Path folder) throws Exception {
+        recovers(folder, LONG);
+    }
+
+    private static void recovers(Path folder, Trial trial) throws Exception {
         AtomicBoolean stop = new AtomicBoolean();
         ExecutorService pool = Executors.newFixedThreadPool(WRITERS);
         try (Databases.Kept server = Databases.kept(folder);
@@ -45,13 +58,12 @@ class RestartedServerTest {
             Load.fill(one);
             List<Future<Seen>> writers = IntStream.range(0, WRITERS)
                     .mapToObj(number -> pool.submit(() -> writes(number, number % 2 == 0 ? one : other, stop))).toList();
-            Thread.sleep(BETWEEN_MS);
-            restart(server, false);
-            assertRecovers(one);
-            Thread.sleep(BETWEEN_MS);
-            restart(server, true);
-            assertRecovers(one);
-            Thread.sleep(BETWEEN_MS);
+            Thread.sleep(trial.betweenMs());
+            for (boolean kill : trial.kills()) {
+                restart(server, kill, trial.awayMs());
+                assertRecovers(one);
+                Thread.sleep(trial.betweenMs());
+            }
             stop.set(true);
 
             Seen sum = new Seen();
@@ -62,7 +74,7 @@ class RestartedServerTest {
             assertEquals(sum.acknowledged.size(), Load.all(one).size(), "a booking that nobody was told of");
             assertTrue(sum.unreachable > 0, "nobody noticed that the server was away");
             SqlCheck.assertSound(server.place());
-            System.out.printf("server stopped and killed under load: %d booked, %d taken, %d times told it cannot be reached, %d had been done before they were sent again%n",
+            System.out.printf("server away under load: %d booked, %d taken, %d times told it cannot be reached, %d had been done before they were sent again%n",
                     sum.acknowledged.size(), sum.taken, sum.unreachable, sum.hadBeenDone);
         } finally {
             stop.set(true);
@@ -70,13 +82,13 @@ class RestartedServerTest {
         }
     }
 
-    private static void restart(Databases.Kept server, boolean kill) throws Exception {
+    private static void restart(Databases.Kept server, boolean kill, long awayMs) throws Exception {
         if (kill) {
             server.kill();
         } else {
             server.stop();
         }
-        Thread.sleep(AWAY_MS);
+        Thread.sleep(awayMs);
         server.start();
     }
 

@@ -2,7 +2,6 @@ package pairwright.locker;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.DriverManager;
 import java.sql.ResultSet;
@@ -33,13 +32,11 @@ final class SqlCheck {
     private SqlCheck() {
     }
 
-    static void assertSound(Path file) throws SQLException {
-        assertEquals(List.of(), LockerFile.faults(file));
-        assertNever("jdbc:sqlite:" + file);
-    }
-
     static void assertSound(Place place) throws SQLException {
-        assertNever(place.address());
+        if (place.file() != null) {
+            assertEquals(List.of(), LockerFile.faults(place.file()));
+        }
+        assertNever(place.file() == null ? place.address() : "jdbc:sqlite:" + place.file());
     }
 
     private static void assertNever(String address) throws SQLException {

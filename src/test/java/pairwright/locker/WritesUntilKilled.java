@@ -10,8 +10,8 @@ import java.util.Random;
 /** A program that books until it is killed, and prints what it asks for before, and what was acknowledged after. */
 final class WritesUntilKilled {
     private static final int THREADS = 3;
-    private static final long ROUND_S = 200L * 86_400;
-    private static final long THREAD_S = 50L * 86_400;
+    private static final long ROUND_S = 30L * 86_400;
+    private static final long THREAD_S = 10L * 86_400;
     private static final long SLOT_S = 600;
 
     private WritesUntilKilled() {
@@ -30,12 +30,12 @@ final class WritesUntilKilled {
         }
     }
 
-    /** Arguments: file of the locker, number of the round, which keeps rounds and threads out of each other's time. */
+    /** Arguments: file of the locker or address of its server, number of the round, which keeps rounds and threads out of each other's time. */
     public static void main(String[] arguments) throws Exception {
         int round = Integer.parseInt(arguments[1]);
         PrintStream out = new PrintStream(new java.io.FileOutputStream(java.io.FileDescriptor.out), true, StandardCharsets.UTF_8);
         Instant start = Instant.parse("2031-01-01T00:00:00Z").plusSeconds(round * ROUND_S);
-        try (Locker locker = Locker.open(new Place(Path.of(arguments[0]), null), Load.CATALOGUE, Clock.systemUTC())) {
+        try (Locker locker = Locker.open(place(arguments[0]), Load.CATALOGUE, Clock.systemUTC())) {
             Load.atOnce(THREADS, thread -> {
                 Random random = new Random(1000L * round + thread);
                 for (int number = 0;; number++) {
@@ -47,5 +47,9 @@ final class WritesUntilKilled {
                 }
             });
         }
+    }
+
+    private static Place place(String text) {
+        return text.startsWith("jdbc:") ? Place.at(text) : new Place(Path.of(text), null);
     }
 }

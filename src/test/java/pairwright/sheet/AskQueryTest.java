@@ -4,6 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.net.URLDecoder;
 import java.nio.charset.StandardCharsets;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.OffsetDateTime;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -16,6 +21,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import pairwright.drawing.Reader;
+import pairwright.model.FromLocker;
 import pairwright.model.Limits;
 import pairwright.model.MicFamily;
 import pairwright.model.Neighbour;
@@ -24,6 +30,8 @@ import pairwright.model.Request;
 import pairwright.model.Setup;
 
 class AskQueryTest {
+    private static final Clock CLOCK = Clock.fixed(Instant.parse("2027-03-01T12:00:00Z"), ZoneId.of("Europe/Vienna"));
+
     private static Visit visit(String address, boolean imperial) {
         Map<String, List<String>> query = new LinkedHashMap<>();
         int mark = address.indexOf('?');
@@ -70,9 +78,24 @@ class AskQueryTest {
                 null, null, (List<MicFamily>) last.get(1).orElse(null), lifted, null);
     }
 
+    @Provide
+    Arbitrary<OffsetDateTime> times() {
+        return Combinators.combine(Arbitraries.longs().between(Instant.parse("2027-03-02T00:00:00Z").getEpochSecond(), Instant.parse("9998-12-30T00:00:00Z").getEpochSecond()),
+                Arbitraries.integers().between(-14, 14)).as((second, hours) -> Instant.ofEpochSecond(second).atOffset(ZoneOffset.ofHours(hours)));
+    }
+
+    @Property
+    void whenAndWhatOfTheLockerIsReadAgainFromTheAddress(@ForAll("times") OffsetDateTime from, @ForAll("times") OffsetDateTime until, @ForAll FromLocker use,
+            @ForAll boolean start, @ForAll boolean end) {
+        Request request = Request.of("snare").at(start ? from : null, end ? until : null, use);
+        AskQuery read = AskQuery.read(visit(Param.address("/", AskQuery.written(request)), false), CLOCK);
+        assertEquals(List.of(), read.faults());
+        assertEquals(request, read.request());
+    }
+
     @Property
     void aQuestionIsReadAgainFromItsAddressInAnyMeasures(@ForAll("requests") Request request, @ForAll boolean imperial) {
-        AskQuery read = AskQuery.read(visit(Param.address("/", AskQuery.written(request)), imperial));
+        AskQuery read = AskQuery.read(visit(Param.address("/", AskQuery.written(request)), imperial), CLOCK);
         assertEquals(List.of(), read.faults());
         assertEquals(request, read.request());
     }

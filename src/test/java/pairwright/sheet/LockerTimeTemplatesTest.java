@@ -34,11 +34,15 @@ class LockerTimeTemplatesTest {
 
     @Test
     void aBookingSaysWhenWhatForByWhomAndWhichUnits() {
-        BookingsPage.Bookings bookings = new BookingsPage.Bookings("2027-03-10", "2027-03-24", "", List.of(), "Overdue: Ribbon 1.", List.of(new BookingsPage.Day("today",
-                List.of(new BookingsPage.Line("today 10:00 to 12:00", "Session", "Barn take", "Ada", List.of(new Link("/locker/units/ribbon-1", "Ribbon 1")))))));
+        BookingsPage.Line take = new BookingsPage.Line(new Link("/locker/bookings/7", "10:00 to 12:00"), "Session", "Barn take", "Ada",
+                List.of(new BookingsPage.Named("/locker/units/ribbon-1", "Ribbon 1"), new BookingsPage.Named(null, "Left long ago")), 3);
+        BookingsPage.Line loan = new BookingsPage.Line(new Link("/locker/bookings/8", "since Mon 1 Mar 2027, 10:00, until tomorrow 9:00"), "Loan", "", "Ben", List.of(), 0);
+        BookingsPage.Bookings bookings = new BookingsPage.Bookings("2027-03-10", "2027-03-24", "", List.of(), "Overdue: Ribbon 1.",
+                List.of(new BookingsPage.Day("today", List.of(take), List.of(loan))), null, null);
         Document page = Jsoup.parse(AT.page("bookings", AT.frame("Bookings", "bookings"), "bookings", bookings).content());
-        assertEquals(List.of("Session", "Barn take", "Ada", "Ribbon 1"), page.select("tbody td").eachText());
-        assertEquals("/locker/units/ribbon-1", page.select("tbody a").attr("href"));
+        assertEquals(List.of("Session", "Barn take", "Ada", "Ribbon 1, Left long ago and 3 more"), page.select("tbody td").eachText());
+        assertEquals(List.of("/locker/bookings/7", "/locker/units/ribbon-1"), page.select("tbody a").eachAttr("href"), "what has left leads nowhere");
+        assertEquals("Loan, by Ben, since Mon 1 Mar 2027, 10:00, until tomorrow 9:00", page.select("ul.goes-on li").text());
         page.select("form.search input:not([type=hidden])").forEach(input -> assertEquals(1, page.select("label[for=" + input.id() + "]").size(), input.id()));
         assertEquals("Times are in UTC.", page.select(".zone").text());
     }
