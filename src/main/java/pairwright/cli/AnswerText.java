@@ -254,7 +254,7 @@ final class AnswerText {
     private static String unit(Given unit) {
         String again = unit.out() == null ? "" : unit.freeFrom() == null ? "; it cannot be had then" : "; free again " + MOMENT.format(unit.freeFrom());
         return "Take " + unit.label() + (unit.storedAt() == null ? "" : ", from " + unit.storedAt()) + again + "."
-                + (unit.note() == null ? "" : " Mind: " + unit.note() + ".");
+                + (unit.note() == null ? "" : " Mind: " + UnitText.oneLine(unit.note()) + ".");
     }
 
     private void out() {

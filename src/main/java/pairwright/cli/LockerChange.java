@@ -30,7 +30,7 @@ final class LockerChange implements Callable<Integer> {
             Unit before = UnitNamed.of(locker, unit);
             at.change(locker, changes -> {
                 Unit after = changes.alter(before.id(), said.draft(null, null, before), null);
-                return "Changed " + after.id() + ", " + after.label() + ": " + after.condition().id() + (after.note() == null ? "" : ", " + after.note()) + ".";
+                return "Changed " + after.id() + ", " + after.label() + ": " + after.condition().id() + (after.note() == null ? "" : ", " + UnitText.oneLine(after.note())) + ".";
             });
             return 0;
         });

@@ -38,7 +38,7 @@ final class LockerFree implements Callable<Integer> {
         return at.with(locker -> {
             List<Unit> units = locker.free(span, type);
             return printed.table(LockerView.Free.of(span, units), List.of("id", "label", "what", "stored at", "note"),
-                    units.stream().map(unit -> Arrays.asList(unit.id(), unit.label(), UnitText.what(unit), unit.storedAt(), unit.note())).toList(),
+                    units.stream().map(unit -> Arrays.asList(unit.id(), unit.label(), UnitText.what(unit), unit.storedAt(), UnitText.oneLine(unit.note()))).toList(),
                     "Nothing is free from " + MomentText.shown(span.from()) + " until " + MomentText.shown(span.until()) + ". What is in the way: pairwright locker bookings");
         });
     }

@@ -44,7 +44,7 @@ final class RestoreCommand implements Callable<Integer> {
                 locker.backUp(before);
                 at.say("What was in the locker until now is in " + before + ".");
             }
-            locker.restore(file);
+            locker.restore(file, LockerAt.who());
             at.say("The locker is as it was in " + file + ": " + locker.units().size() + " units.");
             return 0;
         });

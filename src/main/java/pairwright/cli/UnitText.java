@@ -33,6 +33,11 @@ final class UnitText {
         return (standing.overdue() ? taken.isEmpty() ? "overdue" : "overdue: " + taken : taken) + again;
     }
 
+    /** A note of several lines on one; null for none. */
+    static String oneLine(String note) {
+        return note == null ? null : note.replaceAll("\\s*\n\\s*", " / ");
+    }
+
     /** All that is known of it. */
     static String all(Unit unit) {
         List<String> lines = new ArrayList<>();
@@ -40,7 +45,7 @@ final class UnitText {
         add(lines, "label", unit.label());
         add(lines, unit.kind() == UnitKind.MIC ? "mic type" : "kind", what(unit));
         add(lines, "condition", unit.condition().id());
-        add(lines, "note", unit.note());
+        add(lines, "note", oneLine(unit.note()));
         add(lines, "stored at", unit.storedAt());
         add(lines, "tag", unit.tag());
         add(lines, "serial", unit.serial());

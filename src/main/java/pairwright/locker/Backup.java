@@ -14,6 +14,7 @@ import java.sql.PreparedStatement;
 import java.sql.SQLException;
 import java.sql.Statement;
 import java.time.Clock;
+import java.time.Instant;
 import java.util.Arrays;
 import java.util.List;
 import pairwright.model.Fault;
@@ -25,6 +26,8 @@ import pairwright.model.Fault;
 final class Backup {
     /** Marks a file as ours for whoever looks at its head: "Pair" in ASCII. */
     private static final int APPLICATION_ID = 0x50616972;
+    /** The tables from which on a locker has an id of its own. */
+    private static final int WITH_OWN_ID = 4;
     private static final byte[] SQLITE = "SQLite format 3\0".getBytes(StandardCharsets.US_ASCII);
 
     private final Database database;
@@ -55,7 +58,7 @@ final class Backup {
             Path part = Files.createTempFile(target.getParent(), target.getFileName() + "-", ".part");
             try {
                 copyInto(part);
-                finish(part);
+                finish(part, clock.instant());
                 sync(part, StandardOpenOption.WRITE);
                 Files.move(part, target);
                 syncFolder(target.getParent());
@@ -90,10 +93,11 @@ final class Backup {
     }
 
     /** One file without companions, marked, and looked over: a backup that cannot be read is noticed when it is made. */
-    private static void finish(Path part) throws IOException, SQLException {
+    private static void finish(Path part, Instant made) throws IOException, SQLException {
         try (Connection connection = LockerFile.connection(part); Statement statement = connection.createStatement()) {
             statement.execute("PRAGMA journal_mode = DELETE");
             statement.execute("PRAGMA application_id = " + APPLICATION_ID);
+            statement.execute("UPDATE state SET backed_up_ts = " + made.getEpochSecond());
         }
         List<String> faults = LockerFile.faults(part);
         if (!faults.isEmpty()) {
@@ -107,9 +111,10 @@ final class Backup {
      * there stay, and those of the backup come only where there are none: what was revoked must not come back, and who restores must not lock
      * themselves out. No number of a booking is given twice.
      *
+     * @param who does it, for the history that was in the backup
      * @throws LockerFault.Unusable where it is no sound backup, or of a newer program; then nothing was changed
      */
-    void from(Path file) {
+    void from(Path file, String who) {
         Path source = file.toAbsolutePath().normalize();
         check(source);
         try {
@@ -117,7 +122,7 @@ final class Backup {
             Path copy = folder.resolve(Place.FILE);
             try {
                 Files.copy(source, copy);
-                restore(source, copy);
+                restore(source, copy, who);
             } finally {
                 LockerFile.delete(copy);
                 Files.deleteIfExists(folder);
@@ -128,7 +133,7 @@ final class Backup {
     }
 
     /** An older one is brought up to date on a copy, so that the backup itself stays as it is. */
-    private void restore(Path source, Path copy) throws IOException, SQLException {
+    private void restore(Path source, Path copy, String who) throws IOException, SQLException {
         if (!LockerFile.sealHolds(copy)) {
             throw unusable(source + " is damaged: it is not what was written, to the byte. Nothing was changed; take another backup");
         }
@@ -137,12 +142,17 @@ final class Backup {
             throw unusable(source + " is damaged: " + unsound.get(0) + ". Nothing was changed; take another backup");
         }
         try (Database backup = Database.open(new Place(copy, null))) {
-            checkVersion(source, backup);
+            boolean ownIdKnown = checkVersion(source, backup) >= WITH_OWN_ID;
             Migrations.run(backup, clock);
             List<String> tables = LockerFile.tables(backup);
             try {
                 database.write(to -> backup.read(from -> {
+                    String ownId = to.first("SELECT own_id FROM state", row -> row.getString(1)).orElseThrow();
                     replace(from, to, tables);
+                    if (!ownIdKnown) {
+                        to.run("UPDATE state SET own_id = ?", ownId);
+                    }
+                    tell(to, source, who);
                     return null;
                 }));
             } catch (LockerFault.Taken overlap) {
@@ -163,6 +173,13 @@ final class Backup {
         to.run("UPDATE state SET next_booking = ? WHERE next_booking < ?", nextBooking, nextBooking);
     }
 
+    private void tell(Sql to, Path source, String who) throws SQLException {
+        long made = to.number("SELECT COALESCE(backed_up_ts, 0) FROM state");
+        to.run("UPDATE state SET backed_up_ts = NULL");
+        History.add(to, clock.instant(), who, "restored", "locker", List.of(), "Restored the locker from the backup " + source.getFileName()
+                + (made == 0 ? "" : ", made " + Said.time(Instant.ofEpochSecond(made), clock.getZone())) + ". What was done after that is no longer in it.");
+    }
+
     private static void check(Path source) {
         if (!Files.isRegularFile(source)) {
             throw unusable("There is no file " + source + ". Name a backup that is there");
@@ -180,7 +197,7 @@ final class Backup {
         }
     }
 
-    private static void checkVersion(Path source, Database backup) {
+    private static long checkVersion(Path source, Database backup) {
         long version = LockerFile.version(backup);
         if (version == 0) {
             throw unusable(source + " is a database, but no backup of a locker. Name a file that was made by a backup");
@@ -189,6 +206,7 @@ final class Backup {
             throw unusable(source + " was written by a newer Pairwright: its tables are number " + version + ", and this program knows them up to "
                     + Migrations.SCRIPTS.size() + ". Restore it with the newer program");
         }
+        return version;
     }
 
     private static void syncFolder(Path folder) {

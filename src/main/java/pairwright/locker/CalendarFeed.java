@@ -27,7 +27,7 @@ import java.util.stream.Collectors;
 
 /**
  * Bookings as a calendar (iCalendar, RFC 5545) that other programs subscribe to: from 90 days back to two years ahead, times in UTC, each entry under an
- * identifier that stays, and with the version of its booking, so that a change takes the place of what was there.
+ * identifier that stays and that no other locker has, and with the version of its booking, so that a change takes the place of what was there.
  */
 public final class CalendarFeed {
     private static final Period BACK = Period.ofDays(90);
@@ -49,7 +49,7 @@ public final class CalendarFeed {
      * @param now when it is asked for
      */
     public static String ofLocker(Locker locker, Instant now) {
-        return ofLocker(locker.bookings(span(now), null), locker.units(), now);
+        return ofLocker(locker.ownId(), locker.bookings(span(now), null), locker.units(), now);
     }
 
     /**
@@ -58,17 +58,17 @@ public final class CalendarFeed {
      * @param now when it is asked for
      */
     public static String ofUnit(Locker locker, Unit unit, Instant now) {
-        return ofUnit(locker.bookings(span(now), unit.id()), unit, now);
+        return ofUnit(locker.ownId(), locker.bookings(span(now), unit.id()), unit, now);
     }
 
-    static String ofLocker(List<Booking> bookings, List<Unit> units, Instant now) {
+    static String ofLocker(String ownId, List<Booking> bookings, List<Unit> units, Instant now) {
         Map<String, Unit> byId = new LinkedHashMap<>();
         units.forEach(unit -> byId.put(unit.id(), unit));
         ICalendar calendar = calendar("Locker");
         for (Booking booking : bookings) {
             Instant until = booking.lines().stream().map(line -> line.span().until()).max(Comparator.naturalOrder()).orElse(booking.span().until());
             List<Unit> booked = booking.units().stream().map(byId::get).filter(Objects::nonNull).toList();
-            VEvent event = event(booking, "booking-" + booking.id(), new Span(booking.span().from(), until), now);
+            VEvent event = event(booking, "booking-" + booking.id() + "@" + ownId, new Span(booking.span().from(), until), now);
             int count = booking.lines().size();
             event.setSummary(plain(subject(booking) + " (" + count + (count == 1 ? " unit)" : " units)")));
             event.setDescription(plain(description(booking, booking.lines(), byId)));
@@ -83,12 +83,12 @@ public final class CalendarFeed {
         return text(calendar);
     }
 
-    static String ofUnit(List<Booking> bookings, Unit unit, Instant now) {
+    static String ofUnit(String ownId, List<Booking> bookings, Unit unit, Instant now) {
         ICalendar calendar = calendar(unit.label());
         for (Booking booking : bookings) {
             for (Booking.Line line : booking.lines()) {
                 if (line.unit().equals(unit.id())) {
-                    VEvent event = event(booking, "booking-" + booking.id() + "-" + unit.id(), line.span(), now);
+                    VEvent event = event(booking, "booking-" + booking.id() + "-" + unit.id() + "@" + ownId, line.span(), now);
                     event.setSummary(plain(unit.label() + ": " + subject(booking)));
                     event.setDescription(plain(description(booking, List.of(line), Map.of(unit.id(), unit))));
                     if (unit.storedAt() != null) {
@@ -115,7 +115,7 @@ public final class CalendarFeed {
 
     private static VEvent event(Booking booking, String uid, Span span, Instant now) {
         VEvent event = new VEvent();
-        event.setUid(uid + "@locker.pairwright");
+        event.setUid(uid + ".locker.pairwright");
         // with the method PUBLISH this is when the text was made
         event.setDateTimeStamp(Date.from(now));
         event.setDateStart(Date.from(span.from()), true);

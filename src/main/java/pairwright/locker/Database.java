@@ -107,7 +107,7 @@ abstract sealed class Database implements AutoCloseable permits SqliteDatabase, 
         }
         if (away(fault)) {
             LockerFault.Unreachable unreachable = new LockerFault.Unreachable(
-                    "The locker (" + place + ") does not answer just now: " + innermost(fault)
+                    "The locker (" + place + ") does not answer just now: " + place.hidden(innermost(fault))
                             + (full(fault) ? ". Nothing was written: make room on its disk, and it goes on by itself" : ". Try again in a moment"));
             unreachable.initCause(fault);
             return unreachable;

@@ -214,6 +214,11 @@ public final class Locker implements AutoCloseable {
         return database.read(sql -> sql.number("SELECT revision FROM state"));
     }
 
+    /** By what it is told from every other locker; a copy that was restored from a backup is the same locker. */
+    public String ownId() {
+        return database.read(sql -> sql.first("SELECT own_id FROM state", row -> row.getString(1)).orElseThrow());
+    }
+
     /** Who may come in. */
     public Tokens tokens() {
         return tokens;
@@ -225,12 +230,13 @@ public final class Locker implements AutoCloseable {
     }
 
     /**
-     * Replaces all of it by what a backup holds, in one step, while it serves.
+     * Replaces all of it by what a backup holds, in one step, while it serves. The history says so.
      *
+     * @param who does it, for the history
      * @throws LockerFault.Unusable where the file is no backup
      */
-    public void restore(Path file) {
-        new Backup(database, clock).from(file);
+    public void restore(Path file, String who) {
+        new Backup(database, clock).from(file, who);
         tokens.forget();
     }
 

@@ -34,6 +34,10 @@ final class PostgresDatabase extends Database {
         if (!place.address().startsWith("jdbc:postgresql:")) {
             throw new LockerFault.Unreachable("The address of the database does not begin with jdbc:postgresql:. Give it as jdbc:postgresql://HOST/NAME?user=USER&password=PASSWORD");
         }
+        if (place.address().replaceFirst("(?s)\\?.*", "").contains("@")) {
+            throw new LockerFault.Unreachable("The address of the database has a name before its host, which the driver takes for a part of the host. Give it as "
+                    + "jdbc:postgresql://HOST/NAME?user=USER&password=PASSWORD");
+        }
         HikariConfig config = new HikariConfig();
         config.setPoolName("locker");
         config.setJdbcUrl(place.address());
@@ -51,7 +55,12 @@ final class PostgresDatabase extends Database {
         config.setInitializationFailTimeout(-1);
         config.setAutoCommit(false);
         config.setConnectionInitSql(SETTINGS);
-        pool = new HikariDataSource(config);
+        try {
+            pool = new HikariDataSource(config);
+        } catch (RuntimeException unreadable) {
+            // its message has the address in it, and the address may have a password; so neither is told
+            throw new LockerFault.Unreachable("The address of the database cannot be read (" + place + "). Give it as jdbc:postgresql://HOST:PORT/NAME?user=USER&password=PASSWORD");
+        }
     }
 
     @Override

@@ -37,6 +37,20 @@ final class Said {
         return trimmed;
     }
 
+    /** The same of several lines: ends of lines of whatever kind become one kind, and nothing else that cannot be printed may be in it. */
+    static String lines(String text, int longest, String at, List<Fault> faults) {
+        if (text == null || text.isBlank()) {
+            return null;
+        }
+        String trimmed = text.replace("\r\n", "\n").replace('\r', '\n').strip();
+        if (trimmed.length() > longest) {
+            faults.add(new Fault(at, "has " + trimmed.length() + " characters, but may have " + longest + ". Shorten it"));
+        } else if (trimmed.codePoints().anyMatch(code -> code != '\n' && unprintable(code))) {
+            faults.add(new Fault(at, "holds a character that cannot be printed, such as a tab. Take it out"));
+        }
+        return trimmed;
+    }
+
     private static boolean unprintable(int code) {
         int type = Character.getType(code);
         return type == Character.CONTROL || type == Character.SURROGATE || type == Character.LINE_SEPARATOR || type == Character.PARAGRAPH_SEPARATOR

@@ -49,7 +49,7 @@ final class UnitChecks {
         String label = Said.line(draft.label(), WORDS, "/label", faults);
         String serial = Said.line(draft.serial(), WORDS, "/serial", faults);
         String tag = Said.line(draft.tag(), WORDS, "/tag", faults);
-        String note = Said.line(draft.note(), NOTE, "/note", faults);
+        String note = Said.lines(draft.note(), NOTE, "/note", faults);
         String storedAt = Said.line(draft.storedAt(), PLACE, "/storedAt", faults);
         Condition condition = draft.condition() == null ? Condition.GOOD : draft.condition();
         if (condition == Condition.LIMITED && note == null) {

@@ -13,7 +13,7 @@ import java.util.List;
  * @param tag what a scanner reads; no two units share one
  * @param pairMate id of the unit it was matched with; may be one that is not there yet
  * @param condition null for good
- * @param note what to know; needed for a limited unit
+ * @param note what to know, in one line or several; needed for a limited unit
  * @param storedAt where it lies when nobody has it
  * @param channel for a channel
  * @param stand for a stand

@@ -4,10 +4,8 @@ import java.sql.SQLException;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import pairwright.model.MicType;
 
@@ -73,7 +71,7 @@ final class UnitWork {
         Unit unit = named(read, id, read.label().isEmpty() ? before.label() : read.label());
         tagFree(checks, unit);
         refuse(checks);
-        String says = differences(before, unit);
+        String says = UnitDifferences.said(before, unit);
         if (says.isEmpty()) {
             return before;
         }
@@ -150,35 +148,6 @@ final class UnitWork {
     private static Unit named(Unit unit, String id, String label) {
         return new Unit(id, unit.kind(), unit.micType(), label, unit.serial(), unit.tag(), unit.pairMate(), unit.condition(), unit.note(), unit.storedAt(),
                 unit.channel(), unit.stand(), unit.pad(), unit.booster(), unit.response(), unit.version());
-    }
-
-    private static String differences(Unit before, Unit after) {
-        Map<String, List<Object>> all = new LinkedHashMap<>();
-        difference(all, "kind", before.kind().id(), after.kind().id());
-        difference(all, "mic type", before.micType(), after.micType());
-        difference(all, "label", before.label(), after.label());
-        difference(all, "serial", before.serial(), after.serial());
-        difference(all, "tag", before.tag(), after.tag());
-        difference(all, "mate", before.pairMate(), after.pairMate());
-        difference(all, "condition", before.condition().id(), after.condition().id());
-        difference(all, "note", before.note(), after.note());
-        difference(all, "place", before.storedAt(), after.storedAt());
-        List<String> words = new ArrayList<>();
-        all.forEach((name, two) -> words.add(two.get(1).equals("") ? name + " taken away" : name + " " + two.get(1) + (two.get(0).equals("") ? "" : " instead of " + two.get(0))));
-        if (!Objects.equals(before.channel(), after.channel()) || !Objects.equals(before.stand(), after.stand())
-                || !Objects.equals(before.pad(), after.pad()) || !Objects.equals(before.booster(), after.booster())) {
-            words.add("other figures");
-        }
-        if (!before.response().equals(after.response())) {
-            words.add("another measured response");
-        }
-        return String.join("; ", words);
-    }
-
-    private static void difference(Map<String, List<Object>> all, String name, String before, String after) {
-        if (!Objects.equals(before, after)) {
-            all.put(name, List.of(before == null ? "" : before, after == null ? "" : after));
-        }
     }
 
     private void done(String what, String id, String says) throws SQLException {

@@ -24,7 +24,7 @@ public final class DeskPage {
     static final String UNIT = "unit";
     static final String BOOKING = "booking";
     private static final int MOST_ROWS = 200;
-    private static final Duration AROUND = Duration.ofDays(14);
+    private static final Duration AROUND = Duration.ofDays(2);
 
     private DeskPage() {
     }

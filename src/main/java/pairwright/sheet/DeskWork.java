@@ -179,7 +179,7 @@ final class DeskWork {
         boolean later = booking.span().from().isAfter(at.now());
         form = later ? form.withUsualEnd(at, booking) : form;
         Press yes = new Press(TAKE_FOR, booking.id(), "Yes, take it for that");
-        return told(TAKEN, new Told(unit.label() + " is booked for " + new DeskWords(at).booked(booking) + ". Does " + form.by() + " take it for that?",
+        return told(TAKEN, new Told(unit.label() + " is booked for " + new DeskWords(at).booked(booking) + ". Does " + form.by() + " take it for that?" + (later ? "" : " If not, take another unit."),
                 later ? List.of(yes, new Press(LOAN, "yes", "No, lend it until the time below")) : List.of(yes), List.of()));
     }
 

@@ -24,11 +24,13 @@ final class UnitForm {
 
     private final AtLocker at;
     private final UnitKind kind;
+    private final Mates mates;
     private final List<Fault> faults = new ArrayList<>();
 
     UnitForm(AtLocker at, UnitKind kind) {
         this.at = at;
         this.kind = kind;
+        mates = new Mates(at.locker());
     }
 
     /** What could not be read of what was last typed. */
@@ -48,7 +50,7 @@ final class UnitForm {
         all.add(FormField.line("serial", "Serial number").value(unit.serial()));
         all.add(FormField.line("storedAt", "Lies at").value(unit.storedAt()).hint("Where it is when nobody has it."));
         all.add(FormField.choice("condition", "Condition", LockerChoices.conditions()).value(Objects.requireNonNullElse(unit.condition(), Condition.GOOD).id()));
-        all.add(FormField.line("note", "Note").value(unit.note()).hint("What to know of it; needed where its use is limited."));
+        all.add(FormField.lines("note", "Note").value(unit.note()).hint("What to know of it, in as many lines as it takes; needed where its use is limited."));
         switch (kind) {
             case MIC -> mic(all, unit);
             case CHANNEL -> channel(all, unit.channel() == null ? new ChannelData(null, null, null, null, null, null, null) : unit.channel());
@@ -60,10 +62,8 @@ final class UnitForm {
     }
 
     private void mic(List<FormField> all, UnitDraft unit) {
-        List<Choice> others = at.locker().units().stream().filter(one -> one.kind() == UnitKind.MIC && !one.id().equals(unit.id()))
-                .map(one -> new Choice(one.id(), one.label(), false)).toList();
-        all.add(FormField.line("pairMate", "Matched with").value(unit.pairMate()).offering(others)
-                .hint("Id of the other unit of a matched pair; it may be one that is not there yet."));
+        all.add(FormField.line("pairMate", "Matched with").value(mates.shown(unit.pairMate())).offering(mates.offers(unit))
+                .hint("The other unit of a matched pair, by label, tag or id. One that is not there yet goes by the id it will have."));
         StringBuilder points = new StringBuilder();
         unit.response().forEach(point -> points.append(at.measures().number(point.frequencyHz(), 3)).append(' ')
                 .append(at.visit().reader().number(point.levelDb(), 3)).append('\n'));
@@ -105,7 +105,7 @@ final class UnitForm {
     UnitDraft draft(String id, Sent sent) {
         faults.clear();
         return new UnitDraft(id, kind, kind == UnitKind.MIC ? sent.first("micType") : null, sent.first("label"), sent.first("serial"), sent.first("tag"),
-                kind == UnitKind.MIC ? sent.first("pairMate") : null, word(sent, "condition", "Condition", Condition.values()), sent.first("note"),
+                kind == UnitKind.MIC ? mates.read(sent.first("pairMate"), faults) : null, word(sent, "condition", "Condition", Condition.values()), sent.lines("note").replace('\t', ' '),
                 sent.first("storedAt"),
                 kind != UnitKind.CHANNEL ? null : new ChannelData(sent.first("channel.bank"), read(sent, "channel.leastGainDb"), read(sent, "channel.mostGainDb"),
                         read(sent, "channel.inputOhm"), read(sent, "channel.noiseDbu"), word(sent, "channel.phantom", "Phantom power", PhantomSwitch.values()),

@@ -244,6 +244,51 @@ class LockerUnitPagesTest {
     }
 
     @Test
+    void aNoteKeepsItsLinesFromTheFormToTheTableAndBack() {
+        Got form = site.get("/locker/units/new?kind=mic");
+        String id = site.send(form, "unit", Map.of("label", "Hand 1", "micType", "handheld-moving-coil", "note", "Dented.\r\nMind the cable,\t\"the red one\"\r\n"))
+                .location().replaceFirst("\\?.*", "");
+        String note = "Dented.\nMind the cable, \"the red one\"";
+        assertEquals(note, site.locker.units().get(0).note());
+        assertEquals(note, site.get(id + "/alter").page().page().selectFirst("textarea#note").wholeText().strip());
+        assertTrue(site.get("/locker").page().page().selectFirst("table.units .lines").wholeText().contains(note));
+        assertTrue(site.raw("/locker/units.csv").contains("\"Dented.\nMind the cable, \"\"the red one\"\"\""), site.raw("/locker/units.csv"));
+        assertTrue(site.raw("/api/locker/units").contains("Dented.\\nMind the cable, \\\"the red one\\\""), site.raw("/api/locker/units"));
+    }
+
+    @Test
+    void aMateIsNamedByLabelTagOrIdAndWhatIsTwoIsAskedAbout() {
+        add(UnitDraft.mic("ribbon-1", "long-ribbon", "Ribbon 1").tagged("B-1"));
+        add(UnitDraft.mic("hand-1", "handheld-moving-coil", "Hand"));
+        add(UnitDraft.mic("hand-2", "handheld-moving-coil", "Hand"));
+        Got form = site.get("/locker/units/new?kind=mic");
+        assertEquals(List.of("Ribbon 1", "hand-1", "hand-2"), form.page().page().select("#pairMate-offers option").eachAttr("value").stream().sorted().toList());
+        String made = site.send(form, "unit", Map.of("label", "Ribbon 2", "micType", "long-ribbon", "pairMate", "b-1")).location().replaceFirst("\\?.*", "");
+        assertEquals("ribbon-1", site.locker.unit("ribbon-2").orElseThrow().pairMate());
+        Got alter = site.get(made + "/alter");
+        assertEquals("Ribbon 1", alter.page().page().select("#pairMate").attr("value"), "it is shown as people call it");
+        assertEquals(List.of("Ribbon 1"), alter.page().page().select("#pairMate-offers option").eachAttr("value"), "only its own type is offered");
+        Got two = site.send(alter, "unit", Map.of("pairMate", "hand"));
+        assertEquals(400, two.status());
+        assertEquals("hand", two.page().page().select("#pairMate").attr("value"));
+        assertTrue(two.page().page().select("#pairMate-fault").text().contains("hand-1, hand-2"), two.text());
+        Got none = site.send(alter, "unit", Map.of("pairMate", "Ribbon 9"));
+        assertEquals(400, none.status());
+        assertEquals("Ribbon 9", none.page().page().select("#pairMate").attr("value"));
+        assertEquals(303, site.send(none, "unit", Map.of("pairMate", "ribbon-9")).status(), "one that is not there yet");
+        assertEquals("ribbon-9", site.locker.unit("ribbon-2").orElseThrow().pairMate());
+    }
+
+    @Test
+    void historySaysWhichFiguresWereAltered() {
+        String id = site.send(site.get("/locker/units/new?kind=channel"), "unit", Map.of("label", "Rack 1", "channel.leastGainDb", "8", "channel.phantom", "bank"))
+                .location().replaceFirst("\\?.*", "");
+        site.send(site.get(id + "/alter"), "unit", Map.of("channel.leastGainDb", "10", "channel.mostGainDb", "66", "channel.phantom", ""));
+        String says = site.get("/locker/history").page().page().selectFirst(".events li").text();
+        assertTrue(says.contains("least gain 10 dB instead of 8 dB; most gain 66 dB; switch of phantom power taken away."), says);
+    }
+
+    @Test
     void everyPageIsWrittenAsItShouldBeInMetresAndInFeet() {
         add(UnitDraft.mic("ribbon-1", "long-ribbon", "Ribbon 1").matchedWith("ribbon-9"));
         book("ribbon-1", -3600, 7200);

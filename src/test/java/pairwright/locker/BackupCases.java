@@ -43,7 +43,7 @@ interface BackupCases extends LockerCase {
         for (Path backup : backups) {
             Place restored = another();
             try (Locker locker = Locker.open(restored, Load.CATALOGUE, clock())) {
-                locker.restore(backup);
+                locker.restore(backup, "Wren");
                 List<Booking> bookings = Load.all(locker);
                 assertWhole(locker, bookings);
                 assertTrue(bookings.size() > most, "nothing was written between two backups");
@@ -64,7 +64,7 @@ interface BackupCases extends LockerCase {
         books(-2, -1, "low-1", "pencil-1");
         whileFourWrite(() -> {
             for (int number = 0; number < 3; number++) {
-                locker().restore(backup);
+                locker().restore(backup, "Wren");
             }
         });
         List<Booking> bookings = Load.all(locker());
@@ -98,12 +98,12 @@ interface BackupCases extends LockerCase {
             Path file = folder().resolve("wrong.backup");
             for (byte[] one : wrong) {
                 Files.write(file, one);
-                LockerFault.Unusable fault = assertThrows(LockerFault.Unusable.class, () -> locker().restore(file), one.length + " of " + whole.length + " bytes");
+                LockerFault.Unusable fault = assertThrows(LockerFault.Unusable.class, () -> locker().restore(file, "Wren"), one.length + " of " + whole.length + " bytes");
                 assertTrue(fault.getMessage().contains(file.toString()), fault.getMessage());
             }
             assertEquals(before, Contents.of(behind));
         }
-        locker().restore(backup);
+        locker().restore(backup, "Wren");
         assertEquals(1, Load.all(locker()).size());
     }
 

@@ -2,12 +2,14 @@ package pairwright.locker;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.Duration;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.atomic.AtomicBoolean;
@@ -32,10 +34,10 @@ class BackupTest {
             fill(file);
             Map<String, List<String>> before = Contents.restored(file);
             new Backup(file, CLOCK).into(first);
-            new Backup(server, CLOCK).from(first);
+            new Backup(server, CLOCK).from(first, "Wren");
             assertEquals(before, Contents.restored(server));
             new Backup(server, CLOCK).into(second);
-            new Backup(other, CLOCK).from(second);
+            new Backup(other, CLOCK).from(second, "Wren");
             assertEquals(before, Contents.restored(other));
         }
     }
@@ -96,7 +98,7 @@ class BackupTest {
             String present = tokens.add("Linnet", Role.INSTRUCTOR);
             file.write(sql -> sql.run("UPDATE state SET revision = 90, next_booking = 50"));
             book(file, 2);
-            new Backup(file, CLOCK).from(backup);
+            new Backup(file, CLOCK).from(backup, "Wren");
             assertEquals(1L, count(file, "SELECT COUNT(*) FROM booking"));
             assertEquals(50L, count(file, "SELECT next_booking FROM state"));
             assertEquals(91L, count(file, "SELECT revision FROM state"));
@@ -121,7 +123,7 @@ class BackupTest {
             LockerFile.seal(newer);
             Map<String, List<String>> before = Contents.restored(file);
             for (Path wrong : List.of(text, newer, cut, folder.resolve("missing"))) {
-                LockerFault.Unusable fault = assertThrows(LockerFault.Unusable.class, () -> new Backup(file, CLOCK).from(wrong), wrong.toString());
+                LockerFault.Unusable fault = assertThrows(LockerFault.Unusable.class, () -> new Backup(file, CLOCK).from(wrong, "Wren"), wrong.toString());
                 assertTrue(fault.getMessage().contains(wrong.toString()), fault.getMessage());
             }
             assertEquals(before, Contents.restored(file));
@@ -137,10 +139,49 @@ class BackupTest {
         }
         byte[] before = Files.readAllBytes(old);
         try (Database file = fresh(Place.in(folder.resolve("data")))) {
-            new Backup(file, CLOCK).from(old);
+            new Backup(file, CLOCK).from(old, "Wren");
             assertEquals(7L, count(file, "SELECT id FROM booking"));
         }
         assertTrue(java.util.Arrays.equals(before, Files.readAllBytes(old)), "the backup itself was altered");
+    }
+
+    @Test
+    void theHistorySaysThatItWasRestoredFromWhatAndByWhom() {
+        Path backup = folder.resolve("barn.backup");
+        try (Database file = fresh(Place.in(folder)); Database other = fresh(Place.in(folder.resolve("other")))) {
+            book(file, 1);
+            new Backup(file, CLOCK).into(backup);
+            new Backup(other, Clock.offset(CLOCK, Duration.ofDays(1))).from(backup, "Linnet");
+            Event said = other.read(sql -> History.of(sql, null, null, 1)).get(0);
+            assertEquals("Linnet", said.who());
+            assertEquals("restored", said.what());
+            assertEquals(CLOCK.instant().plus(Duration.ofDays(1)).getEpochSecond(), said.at().getEpochSecond());
+            assertTrue(said.says().startsWith("Restored the locker from the backup barn.backup, made " + Said.time(CLOCK.instant(), CLOCK.getZone()) + "."), said.says());
+            assertEquals(2, other.read(sql -> History.of(sql, null, null, 9)).size(), "what the backup knew stays");
+        }
+    }
+
+    @Test
+    void aRestoredCopyIsTheSameLockerAndEveryOtherIsAnother() throws Exception {
+        Path backup = folder.resolve("barn.backup");
+        Path old = folder.resolve("old.db");
+        try (Database first = Database.open(new Place(old, null))) {
+            Migrations.run(first, CLOCK, 3);
+        }
+        try (Database file = fresh(Place.in(folder)); Database other = fresh(Place.in(folder.resolve("other")))) {
+            assertTrue(ownId(file).matches("[0-9a-f]{32}"), ownId(file));
+            assertNotEquals(ownId(file), ownId(other));
+            String own = ownId(other);
+            new Backup(other, CLOCK).from(old, "Wren");
+            assertEquals(own, ownId(other), "a backup that knows none changes none");
+            new Backup(file, CLOCK).into(backup);
+            new Backup(other, CLOCK).from(backup, "Wren");
+            assertEquals(ownId(file), ownId(other));
+        }
+    }
+
+    private static String ownId(Database database) {
+        return database.read(sql -> sql.first("SELECT own_id FROM state", row -> row.getString(1)).orElseThrow());
     }
 
     private static long count(Database database, String query) {

@@ -55,9 +55,9 @@ class CalendarFeedTest {
     void oneEntryABookingInPlainWords() {
         Booking booking = booking("sextet, first day", "two rooms; \\ both", line("r-1", "Ribbon 1"),
                 new Booking.Line("gone", MORNING, NOON, "Bo", null, "Old one"));
-        ICalendar calendar = read(CalendarFeed.ofLocker(List.of(booking), List.of(unit("r-1", "Ribbon 1", "Shelf 2, box 3")), NOON));
+        ICalendar calendar = read(CalendarFeed.ofLocker("barn", List.of(booking), List.of(unit("r-1", "Ribbon 1", "Shelf 2, box 3")), NOON));
         VEvent event = calendar.getEvents().get(0);
-        assertEquals("booking-17@locker.pairwright", event.getUid().getValue());
+        assertEquals("booking-17@barn.locker.pairwright", event.getUid().getValue());
         assertEquals("Session: sextet, first day (2 units)", event.getSummary().getValue());
         assertEquals("Booking 17, by Asta.\ntwo rooms; \\ both\n- Ribbon 1: Shelf 2, box 3\n- Old one: out, with Bo", event.getDescription().getValue());
         assertEquals("Shelf 2, box 3", event.getLocation().getValue());
@@ -72,9 +72,9 @@ class CalendarFeedTest {
     void theFeedOfAUnitHasItsOwnTimes() {
         Span early = new Span(MORNING.from(), MORNING.from().plusSeconds(600));
         Booking booking = booking("", null, line("r-2", "Ribbon 2"), new Booking.Line("r-1", early, MORNING.from(), "Bo", early.until(), "Ribbon 1"));
-        List<VEvent> events = read(CalendarFeed.ofUnit(List.of(booking), unit("r-1", "Ribbon 1", null), NOON)).getEvents();
+        List<VEvent> events = read(CalendarFeed.ofUnit("barn", List.of(booking), unit("r-1", "Ribbon 1", null), NOON)).getEvents();
         assertEquals(1, events.size());
-        assertEquals("booking-17-r-1@locker.pairwright", events.get(0).getUid().getValue());
+        assertEquals("booking-17-r-1@barn.locker.pairwright", events.get(0).getUid().getValue());
         assertEquals("Ribbon 1: Session", events.get(0).getSummary().getValue());
         assertEquals(early.until(), events.get(0).getDateEnd().getValue().toInstant());
         assertTrue(events.get(0).getDescription().getValue().endsWith("- Ribbon 1: back"));
@@ -83,7 +83,7 @@ class CalendarFeedTest {
 
     @Test
     void timesAreInUtcAndEveryLineEndsAsTheStandardSays() {
-        String text = CalendarFeed.ofLocker(List.of(booking("x", null, line("r-1", "R"))), List.of(), NOON);
+        String text = CalendarFeed.ofLocker("barn", List.of(booking("x", null, line("r-1", "R"))), List.of(), NOON);
         assertTrue(text.contains("\r\nDTSTART:20261201T090000Z\r\n") && text.contains("\r\nDTEND:20261201T133000Z\r\n")
                 && text.contains("\r\nDTSTAMP:20261130T120000Z\r\n"), text);
         assertTrue(text.startsWith("BEGIN:VCALENDAR\r\nVERSION:2.0\r\n") && text.endsWith("END:VCALENDAR\r\n"), text);
@@ -94,7 +94,7 @@ class CalendarFeedTest {
     void anyTextComesBackFromFoldedLines(@ForAll @StringLength(max = 300) String any) {
         String what = any.codePoints().filter(sign -> !Character.isISOControl(sign) && Character.getType(sign) != Character.SURROGATE)
                 .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append).append("x,;\\n\"x").toString();
-        String text = CalendarFeed.ofLocker(List.of(booking(what, null, line("r-1", "R"))), List.of(), NOON);
+        String text = CalendarFeed.ofLocker("barn", List.of(booking(what, null, line("r-1", "R"))), List.of(), NOON);
         for (String line : text.split("\r\n")) {
             assertTrue(line.getBytes(StandardCharsets.UTF_8).length <= 75, line);
         }
@@ -104,7 +104,7 @@ class CalendarFeedTest {
 
     @Test
     void linesEndsAndControlCharactersOfATextDoNoHarm() {
-        String text = CalendarFeed.ofLocker(List.of(booking("a\u0000b\u0007\r\nEND:VEVENT\rc\ud800", null, line("r-1", "R"))), List.of(), NOON);
+        String text = CalendarFeed.ofLocker("barn", List.of(booking("a\u0000b\u0007\r\nEND:VEVENT\rc\ud800", null, line("r-1", "R"))), List.of(), NOON);
         List<VEvent> events = read(text).getEvents();
         assertEquals(1, events.size());
         assertEquals("Session: ab\nEND:VEVENT\nc\uFFFD (1 unit)", events.get(0).getSummary().getValue());
@@ -156,7 +156,7 @@ class CalendarFeedTest {
         Logger root = Logger.getLogger("");
         root.addHandler(listener);
         try {
-            CalendarFeed.ofLocker(List.of(booking("x\u0000", null, line("r-1", "R"))), List.of(), NOON);
+            CalendarFeed.ofLocker("barn", List.of(booking("x\u0000", null, line("r-1", "R"))), List.of(), NOON);
         } finally {
             root.removeHandler(listener);
         }

@@ -41,12 +41,14 @@ final class Contents {
         return of(database, columns(database));
     }
 
-    /** But for when its tables were made, and the two revisions, which differ by design. */
+    /** But for when its tables and backups were made, the two revisions, and that it was restored, which differ by design. */
     static Map<String, List<String>> restored(Database database) {
         Map<String, List<String>> columns = columns(database);
         columns.remove("locker_version");
-        columns.put("state", columns.get("state").stream().filter(column -> !column.endsWith("revision")).toList());
-        return of(database, columns);
+        columns.put("state", columns.get("state").stream().filter(column -> !column.endsWith("revision") && !column.equals("backed_up_ts")).toList());
+        Map<String, List<String>> contents = of(database, columns);
+        contents.replaceAll((table, rows) -> rows.stream().filter(row -> !row.contains("what=restored") && !row.contains("id=locker,")).toList());
+        return contents;
     }
 
     private static String values(ResultSet row, List<String> columns) throws SQLException {

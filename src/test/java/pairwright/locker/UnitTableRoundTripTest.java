@@ -74,8 +74,14 @@ class UnitTableRoundTripTest {
     Arbitrary<List<Unit>> units() {
         return Combinators.combine(kinds(), texts(), Arbitraries.of(Condition.values()).injectNull(0.2)).as((draft, text, condition) ->
                         new UnitDraft(draft.id(), draft.kind(), draft.micType(), text.get(0), text.get(1), text.get(2), "mate-x", condition,
-                                text.get(3) == null || text.get(3).replaceAll("[\\s\\p{Z}\\p{C}]", "").isEmpty() ? "odd" : text.get(3), text.get(4), draft.channel(), draft.stand(), draft.pad(), draft.booster(), draft.response()))
+                                noteOf(text.get(3), text.get(1)), text.get(4), draft.channel(), draft.stand(), draft.pad(), draft.booster(), draft.response()))
                 .list().ofMinSize(1).ofMaxSize(8).map(UnitTableRoundTripTest::alone);
+    }
+
+    /** Of one line or of two. */
+    private static String noteOf(String first, String second) {
+        String begun = first == null || first.replaceAll("[\\s\\p{Z}\\p{C}]", "").isEmpty() ? "odd" : first;
+        return second == null ? begun : begun + "\n" + second;
     }
 
     /** Each with an id and a tag of its own, and as the locker would hold it. */

@@ -85,10 +85,17 @@ class UnitTableTest {
 
     @ParameterizedTest
     @ValueSource(strings = {"\n", "\r\n", "\r"})
+    void aNoteHasItsLinesHoweverTheyEndAndNoOtherControlCharacter(String end) {
+        assertEquals("two\nlines", first(String.join(end, "id,micType,note", "a-1,long-ribbon,\"two" + end + "lines" + end + "\"")).note());
+        assertEquals(List.of("note"), preview("id,micType,note\na-1,long-ribbon,\"a" + '\u0007' + "b\"").faults().stream().map(TableFault::column).toList());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"\n", "\r\n", "\r"})
     void linesEndInAnyWayAndAreCounted(String end) {
-        TablePreview preview = preview(String.join(end, "id,micType,note", "a-1,long-ribbon,\"two" + end + "lines\"", "", "b-1,nothing-like-it,", ",,", "c-1,long-ribbon,"));
+        TablePreview preview = preview(String.join(end, "id,micType,storedAt", "a-1,long-ribbon,\"two" + end + "lines\"", "", "b-1,nothing-like-it,", ",,", "c-1,long-ribbon,"));
         assertEquals(List.of(2, 5), preview.faults().stream().map(TableFault::line).toList(), preview.faults().toString());
-        assertEquals(List.of("note", "micType"), preview.faults().stream().map(TableFault::column).toList());
+        assertEquals(List.of("storedAt", "micType"), preview.faults().stream().map(TableFault::column).toList());
         assertEquals(List.of(7), preview.rows().stream().map(TablePreview.Row::line).toList());
     }
 
