@@ -4,6 +4,8 @@ import java.sql.SQLException;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -16,6 +18,10 @@ final class UnitWork {
     private final Instant now;
     private final ZoneId zone;
     private final String who;
+    /** The highest number behind each name in the labels of a kind, once somebody asked for the next. A table may ask ten thousand times. */
+    private final Map<UnitKind, Map<String, Long>> highest = new EnumMap<>(UnitKind.class);
+    /** The number last given behind an id. */
+    private final Map<String, Integer> numbers = new HashMap<>();
     private Shelf shelf;
     private boolean changed;
     private boolean stale;
@@ -57,6 +63,7 @@ final class UnitWork {
         String label = read.label().isEmpty() ? nextLabel(read) : read.label();
         Unit unit = named(read, read.id().isEmpty() ? freeId(Said.kebab(label)) : read.id(), label);
         UnitRows.insert(sql, unit);
+        count(unit.kind(), unit.label());
         done("added", unit.id(), "Added " + unit.label() + ", a " + (unit.micType() == null ? unit.kind().id() : unit.micType()) + ".");
         return unit;
     }
@@ -76,6 +83,7 @@ final class UnitWork {
             return before;
         }
         UnitRows.update(sql, unit);
+        count(unit.kind(), unit.label());
         if (!unit.label().equals(before.label())) {
             sql.run("UPDATE line SET unit_label = ? WHERE unit_id = ?", unit.label(), id);
         }
@@ -128,20 +136,30 @@ final class UnitWork {
     private String nextLabel(Unit unit) throws SQLException {
         String name = unit.micType() == null ? unit.kind().id() : types.containsKey(unit.micType()) ? types.get(unit.micType()).name() : unit.micType();
         String start = Character.toUpperCase(name.charAt(0)) + name.substring(1);
-        long highest = 0;
-        for (String label : sql.all("SELECT label FROM unit WHERE kind = ?", row -> row.getString(1), unit.kind().id())) {
-            if (label.matches("\\Q" + start + "\\E [0-9]{1,6}")) {
-                highest = Math.max(highest, Long.parseLong(label.substring(start.length() + 1)));
-            }
+        if (!highest.containsKey(unit.kind())) {
+            highest.put(unit.kind(), new HashMap<>());
+            sql.all("SELECT label FROM unit WHERE kind = ?", row -> row.getString(1), unit.kind().id()).forEach(label -> count(unit.kind(), label));
         }
-        return start + " " + (highest + 1);
+        return start + " " + (highest.get(unit.kind()).getOrDefault(start, 0L) + 1);
     }
 
+    /** Minds the number at the end of a label. */
+    private void count(UnitKind kind, String label) {
+        int blank = label.lastIndexOf(' ');
+        if (highest.containsKey(kind) && blank > 0 && label.substring(blank + 1).matches("[0-9]{1,6}")) {
+            highest.get(kind).merge(label.substring(0, blank), Long.parseLong(label.substring(blank + 1)), Math::max);
+        }
+    }
+
+    /** The id that is wanted, or with the first number that is free; numbers that were taken are not looked at again. */
     private String freeId(String wanted) throws SQLException {
-        String id = wanted;
-        for (int number = 2; of(id).isPresent(); number++) {
+        int number = numbers.getOrDefault(wanted, 1);
+        String id = number == 1 ? wanted : wanted + "-" + number;
+        while (of(id).isPresent()) {
+            number++;
             id = wanted + "-" + number;
         }
+        numbers.put(wanted, number);
         return id;
     }
 

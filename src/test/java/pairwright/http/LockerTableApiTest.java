@@ -94,6 +94,19 @@ class LockerTableApiTest {
         assertNotEquals(first.headers().get("idempotent-replay"), "true");
     }
 
+    /** Each of them asks for a label or an id of its own, and meanwhile nobody else can write: this was a matter of minutes. */
+    @Test
+    void thousandsOfUnitsWithoutAnIdAreToldApartWithoutKeepingOthersWaiting() {
+        int many = 4_000;
+        String unnamed = "kind,lossDb,label\r\n" + "pad,20,\r\n".repeat(many) + "pad,20,Pad 9000\r\npad,20,\r\n";
+        assertEquals(many + 2, serving.post(IMPORT, unnamed, CSV).json().path("added").asInt());
+        List<String> labels = serving.locker.units().stream().map(pairwright.locker.Unit::label).toList();
+        assertTrue(labels.containsAll(List.of("Pad 1", "Pad " + many, "Pad 9000", "Pad 9001")), labels.toString());
+        assertEquals(many + 2, labels.stream().filter(label -> label.matches("Pad \\d+")).distinct().count());
+        assertEquals(many, serving.post(IMPORT, "kind,lossDb,label\r\n" + "pad,20,Alike\r\n".repeat(many), CSV).json().path("added").asInt());
+        assertTrue(serving.locker.unit("alike").isPresent() && serving.locker.unit("alike-" + many).isPresent());
+    }
+
     @Test
     void aTableIsReadAsCsvInUtf8AndNothingElse() {
         assertProblem(415, serving.post(IMPORT, "micType\r\nlong-ribbon\r\n"));
