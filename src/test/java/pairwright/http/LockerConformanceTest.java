@@ -1,10 +1,12 @@
 package pairwright.http;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
@@ -25,6 +27,7 @@ import pairwright.locker.Place;
 class LockerConformanceTest {
     private static final LocalDate TODAY = LocalDate.now();
     private static final String UNITS = "/api/locker/units";
+    private static final String COVERAGE = "/api/locker/coverage";
     private static final String BOOKINGS = "/api/locker/bookings";
     private static final String TABLE = "/api/locker/units/import";
     private static final String CSV = "Content-Type: text/csv; charset=utf-8";
@@ -170,6 +173,11 @@ class LockerConformanceTest {
         ask(serving, "GET", "/api/locker/use", "/api/locker/use?month=" + TODAY.toString().substring(0, 7), null);
         assertTrue(ask(serving, "GET", "/api/locker/calendar.ics", "/api/locker/calendar.ics", null).body().startsWith("BEGIN:VCALENDAR"));
         ask(serving, "GET", UNITS + "/{id}/calendar.ics", UNITS + "/pencil-1/calendar.ics", null);
+        assertTimeoutPreemptively(Duration.ofMinutes(3), () -> {
+            while (ask(serving, "GET", COVERAGE, COVERAGE, null).json().path("state").asText().equals("computing")) {
+                Thread.sleep(200);
+            }
+        });
     }
 
     /** Asks every address for each of these answers that it is said to give. */
