@@ -89,6 +89,11 @@ final class Browser implements AutoCloseable {
         return "http://127.0.0.1:" + (inBarn ? barn.port() : server.port());
     }
 
+    /** Both servers: a page may still ask for a part of itself while the next one, of the other server, is opened. */
+    List<String> servers() {
+        return List.of("http://127.0.0.1:" + server.port(), "http://127.0.0.1:" + barn.port());
+    }
+
     /** Goes to an address of the server, or of the barn's. */
     Browser open(String path) {
         inBarn = path.startsWith("/locker") || path.contains("locker=");

@@ -78,7 +78,7 @@ class EveryPageTest {
                 if (event.contains("\"Network.requestWillBeSent\"")) {
                     requests++;
                     String to = event.replaceAll("(?s).*\"request\":\\{.*?\"url\":\"([^\"]*)\".*", "$1");
-                    if (!to.startsWith(browser.server() + "/") && !to.startsWith("data:")) {
+                    if (browser.servers().stream().noneMatch(server -> to.startsWith(server + "/")) && !to.startsWith("data:")) {
                         faults.add(address + " asks " + to);
                     }
                 }
