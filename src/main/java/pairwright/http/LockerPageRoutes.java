@@ -45,6 +45,18 @@ final class LockerPageRoutes {
         Routes.get(routes, path, context -> show(context, page.apply(at(context))));
     }
 
+    /** For a page that is a form and nothing else: whoever cannot send it is told so at once. */
+    AtLocker atForm(Context context) {
+        checkMayWrite(context);
+        return at(context);
+    }
+
+    private static void checkMayWrite(Context context) {
+        if (!Access.role(context).covers(Role.ENGINEER)) {
+            throw new BadRequest(Problem.of(403, "Engineers do this. Ask one, or for a token of that role. What there is and who has it is at /locker"));
+        }
+    }
+
     /** What a form of a page sent; refused where whoever sent it may not change anything. */
     Sent sent(Context context) {
         return sent(context, FormBody.LARGEST_BYTES);
@@ -52,9 +64,7 @@ final class LockerPageRoutes {
 
     /** The same for a form of another size. */
     Sent sent(Context context, int largestBytes) {
-        if (!Access.role(context).covers(Role.ENGINEER)) {
-            throw new BadRequest(Problem.of(403, "This is done by engineers. Ask one, or for a token of that role"));
-        }
+        checkMayWrite(context);
         return FormBody.read(context, bodyMs, largestBytes);
     }
 

@@ -36,7 +36,7 @@ final class LockerUnitPageRoutes {
             context.header("Content-Disposition", "attachment; filename=\"units.csv\"");
             context.contentType("text/csv; charset=utf-8").result(UnitTablePage.table(pages.at(context)));
         });
-        pages.page(routes, "/locker/units/new", UnitWritePages::add);
+        Routes.get(routes, "/locker/units/new", context -> show(context, UnitWritePages.add(pages.atForm(context))));
         routes.post("/locker/units/new", context -> {
             Sent sent = pages.sent(context);
             AtLocker at = pages.at(context);
@@ -48,13 +48,13 @@ final class LockerUnitPageRoutes {
             AtLocker at = pages.at(context);
             done(context, at, UnitPage.moved(at, context.pathParam("id"), sent, FormBody.act(context, sent)));
         });
-        Routes.get(routes, "/locker/units/{id}/alter", context -> show(context, UnitWritePages.alter(pages.at(context), context.pathParam("id"))));
+        Routes.get(routes, "/locker/units/{id}/alter", context -> show(context, UnitWritePages.alter(pages.atForm(context), context.pathParam("id"))));
         routes.post("/locker/units/{id}/alter", context -> {
             Sent sent = pages.sent(context);
             AtLocker at = pages.at(context);
             done(context, at, UnitWritePages.altered(at, context.pathParam("id"), sent, FormBody.act(context, sent)));
         });
-        Routes.get(routes, "/locker/units/{id}/remove", context -> show(context, UnitWritePages.remove(pages.at(context), context.pathParam("id"))));
+        Routes.get(routes, "/locker/units/{id}/remove", context -> show(context, UnitWritePages.remove(pages.atForm(context), context.pathParam("id"))));
         routes.post("/locker/units/{id}/remove", context -> {
             Sent sent = pages.sent(context);
             AtLocker at = pages.at(context);

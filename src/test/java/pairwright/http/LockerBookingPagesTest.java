@@ -435,7 +435,7 @@ class LockerBookingPagesTest {
                 for (String address : List.of(NEW, "/locker/bookings/" + id + "/alter", "/locker/bookings/" + id + "/cancel")) {
                     HttpResponse<String> got = read(server, token, address);
                     assertEquals(403, got.statusCode(), address);
-                    assertTrue(got.body().contains("Engineers book") && !got.body().contains("method=\"post\""), address);
+                    assertTrue(got.body().contains("Engineers do this") && !got.body().contains("method=\"post\""), address);
                 }
             }
         }
