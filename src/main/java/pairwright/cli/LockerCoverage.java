@@ -60,7 +60,7 @@ final class LockerCoverage implements Callable<Integer> {
         return at.with(locker -> {
             Stock stock = stock(locker, span);
             CoverageDesk.State state = worked(stock, wanted);
-            int code = printed.table(CoverageView.of(state, wanted, span), List.of("source", "served", "points", "best", "with"),
+            int code = printed.table(CoverageView.of(state, wanted, span), List.of("source", "served", "points", "best of all types", "with"),
                     state.coverage().sources().stream().map(LockerCoverage::row).toList(), "There is no source in the catalogue.");
             if (!printed.json()) {
                 summary(state.coverage());
@@ -133,8 +133,11 @@ final class LockerCoverage implements Callable<Integer> {
         }
         lines.add("Of " + coverage.sources().size() + " sources: " + Stream.of(Verdict.values())
                 .map(verdict -> coverage.sources().stream().filter(one -> one.verdict() == verdict).count() + " " + words(verdict)).collect(Collectors.joining(", ")) + ".");
+        if (coverage.ahead()) {
+            lines.add("Points can be above the best of all types: a matched pair, or a unit with a response of its own, may be worth more than units of which nothing is known.");
+        }
         lines.add(coverage.helps().isEmpty() ? "No single type, alone or as a matched pair, would raise any of them." : "What would help most:");
-        coverage.helps().stream().limit(MOST_HELPS).map(help -> "- " + (help.units() == 2 ? "a matched pair of " : "one ") + help.micType() + ": raises "
+        coverage.helps().stream().limit(MOST_HELPS).map(help -> "- " + (help.units() == 2 ? "a matched pair of " : "one ") + help.name() + ": raises "
                 + help.raises().size() + (help.raises().size() == 1 ? " source" : " sources") + ", " + String.format(Locale.ROOT, "%.1f", help.gainPoints())
                 + " points in all").forEach(lines::add);
         spec.commandLine().getOut().println();

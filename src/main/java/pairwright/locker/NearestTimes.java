@@ -12,7 +12,7 @@ import java.util.TreeSet;
 
 /** Times near a wanted one at which all of some units can be had for as long. */
 final class NearestTimes {
-    private static final long MINUTE_S = 60;
+    private static final long QUARTER_S = 15 * 60;
     private static final int DAYS = 60;
     private static final int AT_THAT_HOUR = 2;
 
@@ -26,7 +26,7 @@ final class NearestTimes {
 
     /**
      * The last such time before the wanted one, the first after it, and the next days at the same time of day; nearest first. None begins before now, and
-     * all but those of the same time of day begin at a full minute.
+     * all but those of the same time of day begin on a quarter of an hour, as people agree on times.
      *
      * @param but number of a booking that does not count; -1 for none
      */
@@ -71,7 +71,7 @@ final class NearestTimes {
         return takings.stream().noneMatch(taking -> taking.from() < start + length && taking.until() > start);
     }
 
-    /** The first full minute from a moment on, or that moment. */
+    /** The first quarter of an hour from a moment on, or that moment. */
     private long first(long from) {
         long start = from;
         for (BookingRows.Taking taking : takings.stream().sorted(Comparator.comparingLong(BookingRows.Taking::from)).toList()) {
@@ -85,7 +85,7 @@ final class NearestTimes {
         return start;
     }
 
-    /** The last full minute up to a moment, or that moment. */
+    /** The last quarter of an hour up to a moment, or that moment. */
     private long last(long from) {
         long start = from;
         for (BookingRows.Taking taking : takings.stream().sorted(Comparator.comparingLong(BookingRows.Taking::until).reversed()).toList()) {
@@ -93,13 +93,14 @@ final class NearestTimes {
                 break;
             }
             if (taking.from() < start + length) {
-                start = Math.floorDiv(taking.from() - length, MINUTE_S) * MINUTE_S;
+                start = Math.floorDiv(taking.from() - length, QUARTER_S) * QUARTER_S;
             }
         }
         return start;
     }
 
+    /** Every offset from UTC in use is a whole number of quarters, so this is one on every clock. */
     private static long roundedUp(long second) {
-        return -Math.floorDiv(-second, MINUTE_S) * MINUTE_S;
+        return -Math.floorDiv(-second, QUARTER_S) * QUARTER_S;
     }
 }

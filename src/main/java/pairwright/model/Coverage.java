@@ -16,6 +16,11 @@ public record Coverage(List<Served> sources, List<Help> helps, String rulesVersi
         helps = List.copyOf(helps);
     }
 
+    /** Whether any source is served better than by the whole catalogue, of whose units nothing is known. */
+    public boolean ahead() {
+        return sources.stream().anyMatch(one -> one.score() != null && one.bestScore() != null && Math.round(one.score() * 100) > Math.round(one.bestScore() * 100));
+    }
+
     /** How a source is served, best first. */
     public enum Verdict implements Word {
         WELL("well"),

@@ -22,6 +22,11 @@ import pairwright.sheet.ReadingParts.Link;
  */
 public record AtLocker(Html html, Knowledge known, Locker locker, Visit visit, Role role, Clock clock) {
     /** Whether the reader may change anything; where not, no form is shown. */
+    /** Why a page has nothing to press for a reader, in a sentence; empty for whoever may. */
+    String asReader(String engineers) {
+        return mayWrite() ? "" : "You came in as a reader, so there is nothing to change here: " + engineers + ".";
+    }
+
     boolean mayWrite() {
         return role.covers(Role.ENGINEER);
     }

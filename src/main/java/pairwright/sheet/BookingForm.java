@@ -116,7 +116,7 @@ public final class BookingForm {
 
     private String shown(String says) {
         Matcher instants = INSTANT.matcher(says);
-        return instants.replaceAll(found -> Matcher.quoteReplacement(at.moments().moment(Instant.parse(found.group()))));
+        return at.moments().within(instants.replaceAll(found -> Matcher.quoteReplacement(at.moments().moment(Instant.parse(found.group())))));
     }
 
     /**
@@ -132,7 +132,7 @@ public final class BookingForm {
     Page page(int status, SendForm asked, String refused) {
         BookingUnits units = new BookingUnits(at, typed, times.span(), altered);
         BookingWays ways = times.span() == null ? BookingWays.NONE : BookingWays.of(at, typed, times.span(), units, altered);
-        SendForm form = refused == null ? asked : asked.wrong(ways.any() ? "Not all of it is free then. Below stands who has it, and what can be had instead" : refused);
+        SendForm form = refused == null ? asked : asked.wrong(ways.any() ? "Not all of it is free then. Below stands who has it, and what can be had instead" : at.moments().within(refused));
         FormField filter = FormField.grouped(BookingTyped.MIC_TYPE, "Show only", units.filters()).value(typed.micType());
         List<FormField> fields = new ArrayList<>(form.fields());
         fields.add(filter);

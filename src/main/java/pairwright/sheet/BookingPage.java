@@ -1,6 +1,7 @@
 package pairwright.sheet;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -15,6 +16,8 @@ import pairwright.sheet.ReadingParts.Link;
 public final class BookingPage {
     private static final int OK = 200;
     private static final int GONE = 404;
+    /** As somebody walks who fetches them: what has no place comes last. */
+    private static final Comparator<Line> BY_PLACE = Comparator.comparing((Line line) -> line.storedAt().isEmpty()).thenComparing(Line::storedAt);
     private static final int MOST_EVENTS = 20;
     private static final Map<String, String> DONE = Map.of("booked", "It is booked.", "altered", "The booking was altered.",
             "given-back", "What nobody had taken is free again. What was taken and came back stays written down here.");
@@ -28,7 +31,7 @@ public final class BookingPage {
      * @param href null where it has left the locker since
      * @param word how it is with it: out, overdue, back or not taken
      */
-    public record Line(String href, String label, String word, String says, String storedAt) {
+    public record Line(String href, String label, String tag, String word, String says, String storedAt) {
     }
 
     /**
@@ -36,9 +39,10 @@ public final class BookingPage {
      *
      * @param overdue in a sentence, which comes first; empty for nothing overdue
      * @param notes what to know of its times
+     * @param asReader why nothing can be done with it; empty for whoever may
      * @param writes what can be done with it; empty for a reader
      */
-    public record Content(String kind, String span, String overdue, List<String> notes, List<Link> writes, List<Fact> facts, List<Line> lines, List<HistoryPage.Line> history,
+    public record Content(String kind, String span, String overdue, List<String> notes, String asReader, List<Link> writes, List<Fact> facts, List<Line> lines, List<HistoryPage.Line> history,
             Link allHistory, List<Link> more) {
     }
 
@@ -54,7 +58,7 @@ public final class BookingPage {
         }
         Content content = new Content(ReadingWords.heading(booking.kind()), at.moments().span(booking.span()), overdue(at, booking),
                 Stream.of(booking.span().from(), booking.span().until()).map(moment -> BookingTimes.twice(at, moment)).filter(note -> !note.isEmpty()).toList(),
-                writes(at, booking), facts(booking), booking.lines().stream().map(line -> line(at, booking, line)).toList(),
+                at.asReader("engineers alter and cancel bookings"), writes(at, booking), facts(booking), booking.lines().stream().map(line -> line(at, booking, line)).sorted(BY_PLACE).toList(),
                 HistoryPage.lines(at, at.locker().history(id, null, MOST_EVENTS)), at.at().link("/locker/history?about=" + id, "All of its history"), more(at, booking));
         String done = Objects.requireNonNullElse(at.visit().first("done"), "");
         return at.page(OK, "booking", at.frame(booking.forWhat().isEmpty() ? "Booking " + id : booking.forWhat(), "bookings", List.of(at.at().link("/locker/bookings", "Bookings")),
@@ -119,16 +123,17 @@ public final class BookingPage {
         String storedAt = unit == null || unit.storedAt() == null ? "" : unit.storedAt();
         String href = unit == null ? null : at.visit().to("/locker/units/" + unit.id());
         String label = unit == null ? line.label() : unit.label();
+        String tag = unit == null || unit.tag() == null ? "" : unit.tag();
         Moments moments = at.moments();
         if (line.isOut()) {
-            return new Line(href, label, isOverdue(at, line) ? "overdue" : "out", "with " + line.takenBy() + " since " + moments.moment(line.takenAt()) + ", due "
+            return new Line(href, label, tag, isOverdue(at, line) ? "overdue" : "out", "with " + line.takenBy() + " since " + moments.moment(line.takenAt()) + ", due "
                     + moments.moment(line.span().until()), storedAt);
         }
         if (line.returnedAt() != null) {
-            return new Line(href, label, "back", "since " + moments.moment(line.returnedAt()) + "; " + line.takenBy() + " took it " + moments.moment(line.takenAt()), storedAt);
+            return new Line(href, label, tag, "back", "since " + moments.moment(line.returnedAt()) + "; " + line.takenBy() + " took it " + moments.moment(line.takenAt()), storedAt);
         }
         boolean over = !booking.span().until().isAfter(at.now());
-        return new Line(href, label, over ? "was not taken" : "not taken yet", unit == null ? "It has left the locker since." : unit.condition().usable() ? ""
+        return new Line(href, label, tag, over ? "was not taken" : "not taken yet", unit == null ? "It has left the locker since." : unit.condition().usable() ? ""
                 : "Now " + ReadingWords.words(unit.condition()) + ".", storedAt);
     }
 }

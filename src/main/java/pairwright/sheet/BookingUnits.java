@@ -14,6 +14,7 @@ import java.util.stream.IntStream;
 import pairwright.locker.Booking;
 import pairwright.locker.BookingKind;
 import pairwright.locker.Condition;
+import pairwright.locker.Out;
 import pairwright.locker.Span;
 import pairwright.locker.Standing;
 import pairwright.locker.Unit;
@@ -124,6 +125,11 @@ public final class BookingUnits {
         return states == null ? null : other(unit, states.standing(unit));
     }
 
+    /** Who has a unit that should be back; null for nobody. */
+    Out late(Unit unit) {
+        return states == null ? null : states.late(unit);
+    }
+
     /** Units that are chosen and not free. */
     List<Unit> clashing() {
         return span == null ? List.of() : units.stream().filter(unit -> typed.units().contains(unit.id()) && !free.contains(unit.id()) && !gone(unit.id())).toList();
@@ -208,7 +214,7 @@ public final class BookingUnits {
         Link again = standing.freeFrom() == null || own.contains(unit.id()) ? null
                 : at.at().link(typed.during(at, new Span(standing.freeFrom(), standing.freeFrom().plus(Duration.between(span.from(), span.until()))))
                         .address(address(), version()), at.moments().moment(standing.freeFrom()));
-        return new Taken(UnitsPage.link(at, unit.id(), unit.label()), state.word(), booking == null || !unit.condition().usable() ? "" : "for " + UnitStates.what(booking),
+        return new Taken(UnitsPage.link(at, unit.id(), unit.label()), state.word(), state.word().equals("overdue") ? state.says() : booking == null || !unit.condition().usable() ? "" : "for " + UnitStates.what(booking),
                 booking == null ? null : at.at().link("/locker/bookings/" + booking.id(), "booking " + booking.id()), again);
     }
 

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import pairwright.locker.Booking;
 import pairwright.locker.Condition;
+import pairwright.locker.Out;
 import pairwright.locker.Span;
 import pairwright.locker.Unit;
 import pairwright.sheet.ReadingParts.Link;
@@ -14,11 +15,12 @@ import pairwright.sheet.ReadingParts.Link;
  * What is in the way of what somebody wants to book, and the ways around it.
  *
  * @param clashes what has it
+ * @param nearest what is said above those times
  * @param times nearest times at which it can be had, each leading to the form with that time
  * @param swaps units that can stand in
  */
-public record BookingWays(List<Clash> clashes, List<Link> times, List<Swap> swaps) {
-    static final BookingWays NONE = new BookingWays(List.of(), List.of(), List.of());
+public record BookingWays(List<Clash> clashes, String nearest, List<Link> times, List<Swap> swaps) {
+    static final BookingWays NONE = new BookingWays(List.of(), "", List.of(), List.of());
     private static final int MOST_UNITS = 8;
     private static final int MOST_SWAPS = 3;
 
@@ -55,7 +57,8 @@ public record BookingWays(List<Clash> clashes, List<Link> times, List<Swap> swap
                 swaps.add(new Swap(unit.label(), others));
             }
         }
-        return new BookingWays(clashes(at, clashing, units), times(at, typed, span, units, altered, clashing), swaps);
+        boolean late = clashing.stream().anyMatch(unit -> units.late(unit) != null);
+        return new BookingWays(clashes(at, clashing, units), late ? "Nearest times it can be had, if what is overdue is back by then:" : "Nearest times it can be had:", times(at, typed, span, units, altered, clashing), swaps);
     }
 
     /** One for each booking that is in the way, and one for each unit that cannot be used. */
@@ -67,16 +70,23 @@ public record BookingWays(List<Clash> clashes, List<Link> times, List<Swap> swap
             if (!unit.condition().usable() && booking == null) {
                 clashes.add(new Clash(unit.label(), "is " + (unit.condition() == Condition.LOST ? "lost" : "in repair"), null));
             } else if (booking != null) {
-                by.computeIfAbsent(booking.id(), any -> new ArrayList<>()).add(unit);
+                by.computeIfAbsent(booking.id() + " " + said(at, unit, booking, units), any -> new ArrayList<>()).add(unit);
             }
         }
-        by.forEach((id, some) -> {
+        by.values().forEach(some -> {
             Booking booking = units.taker(some.get(0));
             clashes.add(new Clash(String.join(", ", some.stream().limit(MOST_UNITS).map(Unit::label).toList())
-                    + (some.size() > MOST_UNITS ? " and " + (some.size() - MOST_UNITS) + " more" : ""), (some.size() == 1 ? "is" : "are") + " booked for "
-                    + UnitStates.what(booking) + ", " + at.moments().span(booking.span()), at.at().link("/locker/bookings/" + id, "booking " + id)));
+                    + (some.size() > MOST_UNITS ? " and " + (some.size() - MOST_UNITS) + " more" : ""), (some.size() == 1 ? "is " : "are ")
+                    + said(at, some.get(0), booking, units), at.at().link("/locker/bookings/" + booking.id(), "booking " + booking.id())));
         });
         return clashes;
+    }
+
+    private static String said(AtLocker at, Unit unit, Booking booking, BookingUnits units) {
+        Out late = units.late(unit);
+        return late == null ? "booked for " + UnitStates.what(booking) + ", " + at.moments().span(booking.span())
+                : "overdue since " + at.moments().moment(late.line().span().until()) + ", with " + UnitStates.taker(late)
+                        + (booking.forWhat().isEmpty() ? "" : " for " + booking.forWhat()) + ", and counted as out for whatever begins within a day";
     }
 
     /** No other time helps where a unit cannot be used at all, and what has left for a booking cannot leave again. */

@@ -32,10 +32,11 @@ public final class BookingsPage {
      * @param faults what is wrong with what was asked for
      * @param overdue in a sentence; empty for nothing overdue
      * @param days on which something is booked
+     * @param asReader why there is nothing to book with; empty for whoever may
      * @param book where something is booked; null for whoever may not
      * @param next the rest, where there is more than fits on a page; else null
      */
-    public record Bookings(String from, String until, String unit, List<String> faults, String overdue, List<Day> days, Link book, Link next) {
+    public record Bookings(String from, String until, String unit, List<String> faults, String overdue, List<Day> days, String asReader, Link book, Link next) {
     }
 
     /**
@@ -78,7 +79,7 @@ public final class BookingsPage {
         String typed = at.visit().first("unit");
         BookingDays days = BookingDays.of(at, from, until, unit, skip(at));
         Bookings shown = new Bookings(from.toString(), until.toString(), typed == null ? "" : typed, faults, overdue(at), days.days(),
-                at.mayWrite() ? at.at().link("/locker/bookings/new", "Book units") : null, next(at, days, until, typed));
+                at.asReader("engineers book units"), at.mayWrite() ? at.at().link("/locker/bookings/new", "Book units") : null, next(at, days, until, typed));
         String done = "cancelled".equals(at.visit().first("done")) ? CANCELLED : "";
         return at.page(faults.isEmpty() ? OK : UNUSABLE, "bookings", at.frame("Bookings", "bookings", List.of(), done), "bookings", shown);
     }

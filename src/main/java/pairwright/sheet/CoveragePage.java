@@ -29,6 +29,9 @@ import pairwright.sheet.ReadingParts.Link;
 /** Which sources the locker serves, and how well. */
 public final class CoveragePage {
     private static final String PATH = "/locker/coverage";
+    private static final String POINTS = "Points are those of the first answer to the bare name of the source: with what is at hand, and with all types of the catalogue."
+            + " A name leads to the answer.";
+    private static final String AHEAD = " What is at hand may be ahead: a matched pair, or a unit with a response of its own, may be worth more than units of which nothing is known.";
     private static final int MOST_HELPS = 8;
     private static final Duration LONGEST = Duration.ofDays(366);
 
@@ -49,11 +52,12 @@ public final class CoveragePage {
      * @param picture the same by family; null until it is ready
      * @param helps what would help most
      * @param moreHelps how many more there are
+     * @param points what the points are
      * @param families the sources by family, as far as they are wanted
      * @param grades what the verdicts mean
      */
     public record Content(List<FormField> fields, List<String> faults, String looked, String again, int done, int of, boolean ready, List<Link> counts,
-            Drawing picture, List<Helping> helps, int moreHelps, List<Family> families, List<Meaning> grades) {
+            Drawing picture, List<Helping> helps, int moreHelps, String points, List<Family> families, List<Meaning> grades) {
     }
 
     /** A type that would help: what to bring in, how many sources it raises, which. */
@@ -87,7 +91,7 @@ public final class CoveragePage {
                 : span == null ? "All that is owned and in order, whoever has it; not what is in repair or lost."
                 : "Only what is free " + at.moments().span(span) + ".";
         Content shown = state.coverage() == null ? new Content(fields(at, use), faults, looked, again(at), state.done(), state.of(), false, List.of(), null,
-                List.of(), 0, List.of(), List.of()) : content(at, state, use, span, only, faults, looked);
+                List.of(), 0, "", List.of(), List.of()) : content(at, state, use, span, only, faults, looked);
         return at.page(faults.isEmpty() ? 200 : 400, "coverage", at.frame("What the locker covers", "coverage"), "content", shown);
     }
 
@@ -109,7 +113,7 @@ public final class CoveragePage {
         List<Helping> helps = coverage.helps().stream().limit(MOST_HELPS).map(help -> helping(at, help, use, span)).toList();
         List<Meaning> grades = Stream.of(Verdict.WELL, Verdict.POORLY).map(verdict -> meaning(at.known().catalogue().grades().get(verdict.id()))).toList();
         return new Content(fields(at, use), faults, looked, again(at), state.done(), state.of(), true, counts,
-                CoverageDrawing.of(bars, "coverage", at.visit().reader()), helps, coverage.helps().size() - helps.size(), families, grades);
+                CoverageDrawing.of(bars, "coverage", at.visit().reader()), helps, coverage.helps().size() - helps.size(), coverage.ahead() ? POINTS + AHEAD : POINTS, families, grades);
     }
 
     private static int count(List<Served> sources, Verdict verdict) {

@@ -61,6 +61,7 @@ public final class DeskPage {
      * What it shows.
      *
      * @param mayWrite whether there is a form at all
+     * @param asReader why there is none; empty where there is one
      * @param out whether units go out; else they come back
      * @param ways going out, then coming back
      * @param action where the form is sent
@@ -79,7 +80,7 @@ public final class DeskPage {
      * @param more how many are out beside those
      * @param today what was done today
      */
-    public record Content(boolean mayWrite, boolean out, List<Link> ways, String action, String key, String scanned, List<Param> kept, List<Param> allKept, FormField by, FormField until,
+    public record Content(boolean mayWrite, String asReader, boolean out, List<Link> ways, String action, String key, String scanned, List<Param> kept, List<Param> allKept, FormField by, FormField until,
             Link asking, String askingSays, Told told, Did did, long overdue, List<Row> rows, int more, List<HistoryPage.Line> today) {
         /** What the field for a scan is told by. */
         public String describedBy() {
@@ -123,7 +124,7 @@ public final class DeskPage {
         DeskForm known = asked == null ? form.forBooking("") : form;
         FormField by = FormField.line(DeskForm.BY, "Who takes it").hint("Left empty: who booked it, or you.").value(known.by()).offering(at.mayWrite() ? names(at) : List.of());
         FormField until = FormField.moment(DeskForm.UNTIL, "Back by, where no booking has it").value(known.until());
-        Content content = new Content(at.mayWrite(), known.out(), List.of(at.at().link(known.going(true).address(), "Going out"),
+        Content content = new Content(at.mayWrite(), at.asReader("engineers take units out and bring them back"), known.out(), List.of(at.at().link(known.going(true).address(), "Going out"),
                 at.at().link(known.going(false).address(), "Coming back")), at.visit().to(ADDRESS), key, known.scanned(),
                 known.out() ? known.kept().stream().filter(param -> !List.of(DeskForm.BY, DeskForm.UNTIL).contains(param.name())).toList() : known.kept(), known.kept(),
                 by, untilFault == null ? until : until.wrong(untilFault), asked == null ? null : at.at().link(known.forBooking("").address(), "Ask again"),

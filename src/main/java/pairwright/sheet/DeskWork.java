@@ -81,7 +81,7 @@ final class DeskWork {
         } catch (LockerFault.KeyUsedOtherwise other) {
             return again(USED_OTHERWISE, UUID.randomUUID().toString(), new Told(SENT_BEFORE, List.of(), List.of()), null);
         } catch (LockerFault.NotThere gone) {
-            return told(TAKEN, new Told(SendForm.sentence(gone.getMessage()), List.of(), List.of()));
+            return told(TAKEN, new Told(at.moments().within(SendForm.sentence(gone.getMessage())), List.of(), List.of()));
         }
     }
 
@@ -193,7 +193,7 @@ final class DeskWork {
         if (!unit.condition().usable()) {
             return broken(unit);
         }
-        return told(TAKEN, new Told(SendForm.sentence(taken.getMessage()), List.of(), List.of(UnitsPage.link(at, unit.id(), "Bookings of " + unit.label()))));
+        return told(TAKEN, new Told(at.moments().within(SendForm.sentence(taken.getMessage())), List.of(), List.of(UnitsPage.link(at, unit.id(), "Bookings of " + unit.label()))));
     }
 
     private UnitWritePages.Done broken(Unit unit) {

@@ -40,6 +40,6 @@ public final class HistoryPage {
     }
 
     static List<Line> lines(AtLocker at, List<Event> events) {
-        return events.stream().map(event -> new Line(at.moments().iso(event.at()), at.moments().moment(event.at()), event.who(), event.says())).toList();
+        return events.stream().map(event -> new Line(at.moments().iso(event.at()), at.moments().moment(event.at()), event.who(), at.moments().within(event.says()))).toList();
     }
 }

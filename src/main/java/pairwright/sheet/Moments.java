@@ -5,12 +5,16 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.ZoneId;
+import java.time.ZoneOffset;
 import java.time.ZonedDateTime;
 import java.time.format.DateTimeFormatter;
 import java.time.format.FormatStyle;
 import java.time.format.TextStyle;
 import java.time.temporal.ChronoUnit;
 import java.util.Locale;
+import java.util.regex.MatchResult;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import pairwright.drawing.Reader;
 import pairwright.locker.Span;
 
@@ -22,6 +26,9 @@ import pairwright.locker.Span;
  * @param now so that what is today or tomorrow can be called so
  */
 record Moments(ZoneId zoneId, Reader reader, Instant now) {
+    private static final String TIME = "(\\d{4}-\\d{2}-\\d{2} \\d{2}:\\d{2}(?::\\d{2})?)( UTC)?";
+    /** A time as the locker writes it into a sentence, or one and until when. */
+    private static final Pattern WRITTEN = Pattern.compile(TIME + "(?: to " + TIME + ")?");
     private static final DateTimeFormatter FIELD = DateTimeFormatter.ofPattern("uuuu-MM-dd'T'HH:mm");
 
     /** "today 14:00", "tomorrow 9:30", "Tue 1 Dec 2026, 14:00"; seconds only where there are some. */
@@ -32,9 +39,12 @@ record Moments(ZoneId zoneId, Reader reader, Instant now) {
 
     /** "today 14:00 to 18:00", "Tue 1 Dec 2026, 14:00 to Wed 2 Dec 2026, 10:00". */
     String span(Span span) {
-        ZonedDateTime from = span.from().atZone(zoneId);
-        ZonedDateTime until = span.until().atZone(zoneId);
-        return moment(span.from()) + " to " + (from.toLocalDate().equals(until.toLocalDate()) ? time(until) : moment(span.until()));
+        return moment(span.from()) + " to " + end(span.from(), span.until());
+    }
+
+    /** Without its day where that was said already. */
+    private String end(Instant from, Instant until) {
+        return date(from).equals(date(until)) ? time(until) : moment(until);
     }
 
     /** "today", "tomorrow", "yesterday", "Tue 1 Dec 2026". */
@@ -58,6 +68,25 @@ record Moments(ZoneId zoneId, Reader reader, Instant now) {
     /** The time of day alone. */
     String time(Instant at) {
         return time(at.atZone(zoneId));
+    }
+
+    /** A sentence of the locker, with the times in it as this reader writes them. */
+    String within(String says) {
+        return WRITTEN.matcher(says).replaceAll(found -> Matcher.quoteReplacement(shown(found)));
+    }
+
+    private String shown(MatchResult found) {
+        try {
+            Instant from = written(found.group(1), found.group(2));
+            return found.group(3) == null ? moment(from) : moment(from) + " to " + end(from, written(found.group(3), found.group(4)));
+        } catch (DateTimeException noTime) {
+            return found.group(); // somebody typed what looks like one
+        }
+    }
+
+    /** By the clock of this program, where it is not said to be in UTC. */
+    private Instant written(String time, String utc) {
+        return LocalDateTime.parse(time.replace(' ', 'T')).atZone(utc == null ? zoneId : ZoneOffset.UTC).toInstant();
     }
 
     /** The day of a moment, as an address says it. */

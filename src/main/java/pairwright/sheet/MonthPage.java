@@ -1,6 +1,8 @@
 package pairwright.sheet;
 
 import java.time.DateTimeException;
+import java.time.DayOfWeek;
+import java.time.LocalDate;
 import java.time.YearMonth;
 import java.time.format.TextStyle;
 import java.util.ArrayList;
@@ -40,8 +42,16 @@ public final class MonthPage {
     public record Month(String name, String fault, Link before, Link after, List<Day> days, List<Row> rows, Drawing picture) {
     }
 
-    /** A day: where its bookings are, its number, and its day of the week. */
-    public record Day(Link to, String weekday) {
+    /**
+     * A day.
+     *
+     * @param to its bookings, named by its number
+     * @param weekday its day of the week
+     * @param brief the same in two letters
+     * @param look weekend, where it is a Saturday or a Sunday; else empty
+     * @param today whether it is today
+     */
+    public record Day(Link to, String weekday, String brief, String look, boolean today) {
     }
 
     /** A type; no link for one the catalogue has lost. */
@@ -50,6 +60,10 @@ public final class MonthPage {
 
     /** How many are taken, and how it is shaded: none, some-1 to some-3, or all. */
     public record Cell(String taken, String shade) {
+        /** Whether nothing is taken, which is told to the ear and kept faint to the eye. */
+        public boolean none() {
+            return shade.equals("none");
+        }
     }
 
     /** The month that the query names, or this one. */
@@ -81,10 +95,12 @@ public final class MonthPage {
 
     private static List<Day> days(AtLocker at, YearMonth month) {
         List<Day> days = new ArrayList<>();
-        for (int day = 1; day <= month.lengthOfMonth(); day++) {
-            String date = month.atDay(day).toString();
-            days.add(new Day(at.at().link("/locker/bookings?from=" + date + "&until=" + date, Integer.toString(day)),
-                    month.atDay(day).getDayOfWeek().getDisplayName(TextStyle.SHORT, Locale.UK)));
+        LocalDate today = at.now().atZone(at.clock().getZone()).toLocalDate();
+        for (int number = 1; number <= month.lengthOfMonth(); number++) {
+            LocalDate day = month.atDay(number);
+            String weekday = day.getDayOfWeek().getDisplayName(TextStyle.FULL, Locale.UK);
+            days.add(new Day(at.at().link("/locker/bookings?from=" + day + "&until=" + day, Integer.toString(number)), weekday, weekday.substring(0, 2),
+                    day.getDayOfWeek().compareTo(DayOfWeek.SATURDAY) >= 0 ? "weekend" : "", day.equals(today)));
         }
         return days;
     }

@@ -77,7 +77,12 @@ final class UnitStates {
         return then == null ? now(unit) : during(then.get(unit.id()), who);
     }
 
-    private static String taker(Out who) {
+    /** Who has a unit that should be back, where that is in the way of the time that was asked about; null for nobody. */
+    Out late(Unit unit) {
+        return standing(unit).overdue() ? out.get(unit.id()) : null;
+    }
+
+    static String taker(Out who) {
         return who.line().takenBy() == null ? who.booking().by() : who.line().takenBy();
     }
 
@@ -97,7 +102,7 @@ final class UnitStates {
         }
         String again = standing.freeFrom() == null ? "" : "; free again " + at.moments().moment(standing.freeFrom());
         if (standing.overdue() && who != null) {
-            return new State("overdue", "with " + taker(who) + again);
+            return new State("overdue", "with " + taker(who) + ", due " + at.moments().moment(who.line().span().until()) + again);
         }
         return new State("booked", standing.booking() == null ? again.replaceFirst("^; ", "") : "for " + what(standing.booking()) + again);
     }

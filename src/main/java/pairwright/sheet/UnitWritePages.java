@@ -3,10 +3,11 @@ package pairwright.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import pairwright.locker.Act;
+import pairwright.locker.Changes;
 import pairwright.locker.LockerFault;
-import pairwright.locker.Outcome;
 import pairwright.locker.Unit;
 import pairwright.locker.UnitDraft;
 import pairwright.locker.UnitKind;
@@ -67,7 +68,7 @@ public final class UnitWritePages {
         UnitForm read = new UnitForm(at, kind);
         UnitDraft draft = read.draft(null, sent);
         SendForm form = addForm(at, kind).typed(sent);
-        return tried(at, form, read.faults(), () -> at.locker().change(act, changes -> changes.add(draft).id()), "added",
+        return tried(at, act, form, read.faults(), changes -> changes.add(draft).id(), "added",
                 (status, wrong) -> adding(at, status, wrong, kind));
     }
 
@@ -97,8 +98,8 @@ public final class UnitWritePages {
         Long version = version(sent);
         SendForm form = alterForm(at, unit).typed(sent);
         try {
-            return tried(at, form.hiding(VERSION, Objects.requireNonNullElse(sent.first(VERSION), "")), read.faults(),
-                    () -> at.locker().change(act, changes -> changes.alter(id, draft, version).id()), "altered", (status, wrong) -> altering(at, status, wrong, unit));
+            return tried(at, act, form.hiding(VERSION, Objects.requireNonNullElse(sent.first(VERSION), "")), read.faults(),
+                    changes -> changes.alter(id, draft, version).id(), "altered", (status, wrong) -> altering(at, status, wrong, unit));
         } catch (LockerFault.Changed changed) {
             List<String> differs = UnitWords.differences(unit.draft(), draft, at);
             String says = "Somebody altered this unit since you opened the page, and nothing of yours was saved. Pressing the button again puts yours in place of theirs"
@@ -150,16 +151,39 @@ public final class UnitWritePages {
         Page page(int status, SendForm form);
     }
 
-    private interface Work {
-        Outcome outcome();
+    /** Undoes what was only tried. */
+    private static final class OnlyTried extends RuntimeException {
+        private static final long serialVersionUID = 1;
+
+        OnlyTried() {
+            super(null, null, false, false);
+        }
+    }
+
+    /** What the locker has against the rest of a form of which something could not be read: so all of it is told at once. */
+    private static List<Fault> besides(AtLocker at, List<Fault> unread, Function<Changes, String> work) {
+        try {
+            at.locker().change(Act.by(""), changes -> {
+                work.apply(changes);
+                throw new OnlyTried();
+            });
+        } catch (LockerFault.Unusable wrong) {
+            return wrong.faults().stream().filter(fault -> unread.stream().noneMatch(one -> one.at().equals(fault.at()))).toList();
+        } catch (OnlyTried | LockerFault.Taken | LockerFault.Changed fine) {
+            return List.of(); // what is taken or was changed meanwhile is told once the rest can be read
+        }
+        return List.of();
     }
 
     /** Does it and leads to the unit, or shows the form again with all that is wrong. */
-    private static Done tried(AtLocker at, SendForm form, List<Fault> unread, Work work, String done, Shown again) {
+    private static Done tried(AtLocker at, Act act, SendForm form, List<Fault> unread, Function<Changes, String> work, String done, Shown again) {
         List<Fault> faults = new ArrayList<>(unread);
+        if (!unread.isEmpty()) {
+            faults.addAll(besides(at, unread, work));
+        }
         if (faults.isEmpty()) {
             try {
-                return new Done("/locker/units/" + work.outcome().text() + "?done=" + done, null);
+                return new Done("/locker/units/" + at.locker().change(act, work).text() + "?done=" + done, null);
             } catch (LockerFault.Unusable wrong) {
                 faults.addAll(wrong.faults());
             } catch (LockerFault.Taken taken) {

@@ -30,8 +30,8 @@ public final class UnitsPage {
     private UnitsPage() {
     }
 
-    /** One unit; type and mate may be null, note and place empty. */
-    public record Row(Link unit, Link type, String typeName, String condition, String note, String storedAt, String word, String state, Link mate) {
+    /** One unit; type and mate may be null, tag, note and place empty. */
+    public record Row(Link unit, String tag, Link type, String typeName, String condition, String note, String storedAt, String word, String state, Link mate) {
     }
 
     /**
@@ -155,7 +155,7 @@ public final class UnitsPage {
     private static Row row(AtLocker at, Unit unit, UnitStates.State state, Map<String, String> mates, Map<String, String> labels) {
         MicType type = unit.micType() == null ? null : at.known().catalogue().mics().get(unit.micType());
         String mate = mates.get(unit.id());
-        return new Row(link(at, unit.id(), unit.label()), type == null ? null : at.at().mic(type),
+        return new Row(link(at, unit.id(), unit.label()), Objects.requireNonNullElse(unit.tag(), ""), type == null ? null : at.at().mic(type),
                 unit.micType() == null ? LockerChoices.named(unit.kind()) : unit.micType(), LockerChoices.named(unit.condition()),
                 Objects.requireNonNullElse(unit.note(), ""), Objects.requireNonNullElse(unit.storedAt(), ""), state.word(), state.says(),
                 mate == null ? null : link(at, mate, labels.getOrDefault(mate, mate)));

@@ -205,6 +205,16 @@ class LockerCommandTest {
     void coverageIsATableOrJsonAndAnswersForATime() throws Exception {
         String owned = done("locker", "coverage");
         assertTrue(owned.contains("Of ") && owned.contains("not at all") && owned.contains("What would help most:"), owned);
+        String flat = owned.replaceAll("\\s+", " ");
+        assertTrue(flat.contains("best of all types"), owned);
+        String helps = flat.substring(flat.indexOf("What would help most:"));
+        assertTrue(helps.matches(".* - (one|a matched pair of) [A-Z][^:]*: raises .*") && !helps.matches(".* (one|pair of) [a-z]+(-[a-z0-9]+)+: .*"), "types go by their names, not their ids: " + helps);
+        JsonNode told = new ObjectMapper().readTree(done("locker", "coverage", "--json"));
+        boolean ahead = false;
+        for (JsonNode source : told.path("sources")) {
+            ahead |= source.has("score") && source.path("score").asDouble() > source.path("bestScore").asDouble();
+        }
+        assertEquals(ahead, flat.contains("Points can be above the best of all types"), owned);
         assertTrue(owned.lines().allMatch(line -> line.length() <= 80), owned);
         book("0117", "0118");
         JsonNode free = new ObjectMapper().readTree(done("locker", "coverage", "--from", FROM, "--until", UNTIL, "--json"));

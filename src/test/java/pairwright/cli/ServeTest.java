@@ -1,6 +1,7 @@
 package pairwright.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -23,6 +24,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import pairwright.locker.Databases;
 
 /** The service as a person or a service manager starts and stops it. */
 class ServeTest {
@@ -120,6 +122,33 @@ class ServeTest {
             assertEquals(0, health.at("/house/rules").asInt());
             assertTrue(health.path("faults").toString().contains("ours.drl:17:3: rule \\\"HOUSE-001\\\": the rule gives nothing for needsLoadOhm"), health.toString());
             assertEquals(404, get(port, "/api/rules/HOUSE-001").statusCode());
+        }
+    }
+
+    @Test
+    void thePasswordOfTheDatabaseIsNeitherAnsweredNorLogged() throws Exception {
+        String secret = "hush-barn-owl";
+        try (Databases.Kept database = Databases.kept(folder);
+                Program program = Program.start(folder, "serve", "--port", "0", "--database", database.place().address() + "&password=" + secret)) {
+            String ready = program.line();
+            int port = port(ready);
+            StringBuilder said = new StringBuilder(ready);
+            for (String address : List.of("/health", "/api/locker/units", "/locker")) {
+                HttpResponse<String> got = get(port, address);
+                assertEquals(200, got.statusCode(), got.body());
+                said.append(got.headers().map()).append(got.body());
+            }
+            database.stop();
+            for (String address : List.of("/health", "/api/locker/units", "/locker")) {
+                HttpResponse<String> got = get(port, address);
+                assertEquals(address.equals("/health") ? 200 : 503, got.statusCode(), got.body());
+                said.append(got.headers().map()).append(got.body());
+            }
+            program.terminate();
+            said.append(program.rest());
+            assertEquals(0, program.exit(), program.err());
+            assertFalse(said.toString().contains(secret), "answered");
+            assertFalse(program.err().contains(secret), program.err());
         }
     }
 

@@ -12,8 +12,10 @@ import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.time.ZonedDateTime;
 import java.time.temporal.ChronoUnit;
@@ -191,6 +193,66 @@ class LockerBookingPagesTest {
         assertEquals(List.of("pencil-9", "ribbon-2"), ticked(other).stream().sorted().toList());
         assertEquals(303, site.send(other, "booking", Map.of(), "unit", List.of("pencil-9", "ribbon-2")).status());
         assertEquals(2, all().size());
+    }
+
+    @Test
+    void whatIsOverdueIsToldWithWhomAndSinceWhenAndOfferedOnlyIfItIsBack() {
+        Instant now = Instant.now();
+        try (Locker past = Locker.open(Place.in(data), () -> Serving.KNOWLEDGE.current().catalogue(), Clock.offset(Clock.systemDefaultZone(), Duration.ofHours(-48)))) {
+            past.change(ADA, changes -> {
+                changes.takeOut("ribbon-1", "Bram", now.minusSeconds(24 * 3600));
+                return "";
+            });
+        }
+        Got form = site.get(NEW + "?unit=ribbon-1");
+        Element ways = form.page().page().selectFirst("section.around");
+        String says = ways.selectFirst("li").text();
+        assertTrue(says.startsWith("Ribbon 1 is overdue since yesterday ") && says.contains(", with Bram") && says.contains("counted as out for whatever begins within a day: booking "), says);
+        assertFalse(says.contains("booked for"), says);
+        assertTrue(form.page().page().select("#tick-ribbon-1--says").text().startsWith("overdue with Bram, due yesterday "), form.text());
+        assertEquals("Nearest times it can be had, if what is overdue is back by then:", ways.select("#nearest").text());
+        List<String> times = ways.select(".nearest a").eachAttr("href");
+        assertFalse(times.isEmpty());
+        for (String address : times) {
+            String from = value(site.get(address), "from");
+            assertTrue(from.matches(".*:(00|15|30|45)"), from + " begins on a quarter of an hour");
+            assertFalse(LocalDateTime.parse(from).atZone(ZoneId.systemDefault()).toInstant().isBefore(now.plusSeconds(24 * 3600)), from);
+        }
+        String other = site.get(NEW).page().page().select("section[aria-labelledby=taken] tr:contains(Ribbon 1)").text();
+        assertTrue(other.contains("overdue with Bram, due yesterday"), other);
+        book(hour, 4, "ribbon-2");
+        Element both = site.get(NEW + "?unit=ribbon-1&unit=ribbon-2").page().page().selectFirst("section.around");
+        assertEquals(2, both.select("> ul:not(.nearest) > li").size(), both.text());
+        assertTrue(both.text().contains("Ribbon 2 is booked for Barn take, by Ada"), both.text());
+        assertEquals("Nearest times it can be had:", site.get(NEW + "?unit=ribbon-2").page().page().select("#nearest").text());
+    }
+
+    @Test
+    void aBookingOnPaperIsAListToFetchBy() {
+        site.locker.change(ADA, changes -> {
+            changes.add(new UnitDraft("b", UnitKind.MIC, "long-ribbon", "From the barn", null, "0117", null, null, null, "Barn", null, null, null, null, null));
+            changes.add(new UnitDraft("a", UnitKind.MIC, "long-ribbon", "From the attic", null, null, null, null, null, "Attic", null, null, null, null, null));
+            return "";
+        });
+        Got page = site.get("/locker/bookings/" + book(hour, 4, "ribbon-1", "b", "a"));
+        assertEquals(List.of("From the attic", "From the barn", "Ribbon 1"), page.page().page().select(".picks tbody th").eachText(), "place by place");
+        assertEquals(List.of("Picked", "Unit", "Tag", "How it is", "Lies at"), page.page().page().select(".picks thead th").eachText());
+        assertEquals(3, page.page().page().select(".picks tbody td.tick-box:first-child").size(), "a box each");
+        assertEquals(List.of("0117", "Barn"), page.page().page().select(".picks tbody tr:contains(From the barn) td[data-label]").eachText());
+        assertEquals(List.of("0117"), site.get("/locker?words=barn").page().page().select(".units tbody td.on-paper").eachText());
+        assertEquals(1, site.get("/locker?words=barn").page().page().select(".units tbody td.tick-box").size());
+    }
+
+    @Test
+    void whatWasDoneIsToldWithTimesAsTheyStandElsewhere() {
+        String id = book(hour, 2, "ribbon-1");
+        for (String address : List.of("/locker/bookings/" + id, "/locker/units/ribbon-1", "/locker/history")) {
+            Got page = site.get(address);
+            String events = page.page().page().select(".events").text();
+            assertTrue(events.contains("Booked Ribbon 1"), address + ": " + events);
+            assertFalse(events.matches(".*\\d{4}-\\d{2}-\\d{2}.*"), address + ": " + events);
+            assertTrue(events.matches(".*(today|tomorrow) \\d{2}:00 to .*"), address + ": " + events);
+        }
     }
 
     @Test
@@ -426,11 +488,14 @@ class LockerBookingPagesTest {
                 return changes.book(draft(hour, hour.plusHours(4), "ribbon-1")).id();
             }).text();
             try (Server server = Server.start(Serving.KNOWLEDGE, locker, new Listen("127.0.0.1", 0, List.of(), true))) {
-                for (String address : List.of("/locker/bookings", "/locker/bookings/" + id, "/locker/units/ribbon-1")) {
+                Map<String, String> why = Map.of("/locker/bookings", "engineers book units", "/locker/bookings/" + id, "engineers alter and cancel bookings",
+                        "/locker/desk", "engineers take units out and bring them back", "/locker/units/ribbon-1", "");
+                for (String address : why.keySet()) {
                     HttpResponse<String> got = read(server, token, address);
                     assertEquals(200, got.statusCode(), address);
                     Document page = new Document(got.body());
                     assertTrue(page.page().select("main form[method=post]").isEmpty() && page.links().stream().noneMatch(link -> link.matches(".*/(new.*|alter|cancel)")), address);
+                    assertTrue(page.page().select("main").text().contains(why.get(address).isEmpty() ? "" : "You came in as a reader, so there is nothing to change here: " + why.get(address) + "."), address);
                 }
                 for (String address : List.of(NEW, "/locker/bookings/" + id + "/alter", "/locker/bookings/" + id + "/cancel")) {
                     HttpResponse<String> got = read(server, token, address);

@@ -166,6 +166,13 @@ class LockerCoverageTest {
         assertEquals(page.page().page().select("table.served").size(), page.page().page().select("table.served caption").size());
         assertEquals(Math.min(8, told.path("helps").size()), page.page().page().select("table.helps tbody tr").size(), page.text());
         assertTrue(page.page().page().selectFirst("figure svg title, figure svg desc") != null, "the picture is told in words");
+        assertTrue(page.page().page().select("table.served thead th").eachText().contains("Best of all types"), page.text());
+        boolean ahead = false;
+        for (JsonNode source : told.path("sources")) {
+            ahead |= source.has("score") && source.path("score").asDouble() > source.path("bestScore").asDouble();
+        }
+        assertTrue(ahead, "the matched pairs of this locker put it ahead somewhere");
+        assertTrue(page.text().contains("What is at hand may be ahead"), page.text());
         List<String> poorly = new ArrayList<>();
         told.path("sources").forEach(source -> {
             if (source.path("verdict").asText().equals("poorly")) {
@@ -183,6 +190,8 @@ class LockerCoverageTest {
     void anEmptyLockerSaysWhatToBeginWith() throws Exception {
         JsonNode told = ready("");
         assertEquals(List.of("not-at-all"), verdicts(told));
-        assertTrue(page("/locker/coverage").text().contains("The locker holds no microphone yet"));
+        Got page = page("/locker/coverage");
+        assertTrue(page.text().contains("The locker holds no microphone yet"));
+        assertFalse(page.text().contains("may be ahead"), "said only where it is so");
     }
 }

@@ -106,7 +106,7 @@ class LockerUnitPagesTest {
         Element faults = again.page().page().selectFirst(".form-faults");
         assertEquals("-1", faults.attr("tabindex"));
         assertTrue(faults.hasAttr("autofocus"));
-        assertEquals(List.of("#response"), faults.select("a").eachAttr("href"), "what cannot be read is told first");
+        assertEquals(List.of("#micType", "#label", "#note", "#response"), faults.select("a").eachAttr("href"), "what cannot be read, and all else that is wrong");
         assertEquals("x".repeat(200), again.page().page().select("#label").attr("value"));
         assertEquals("1000 nought", again.page().page().select("#response").get(0).wholeText().strip());
         Got then = site.send(again, "unit", Map.of("response", ""));

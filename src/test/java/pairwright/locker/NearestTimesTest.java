@@ -27,11 +27,12 @@ import pairwright.model.Catalogue;
 class NearestTimesTest {
     private static final long NOW = Instant.parse("2031-03-01T12:00:20Z").getEpochSecond();
     private static final long MINUTE = 60;
+    private static final long QUARTER = 15 * MINUTE;
     private static final Catalogue CATALOGUE = KnowledgeStore.builtIn().current().catalogue();
 
-    /** Against every minute there is, tried one after the other. */
+    /** Against every quarter of an hour there is, tried one after the other. */
     @Property(tries = 400)
-    void noMinuteThatIsNearerWouldDo(@ForAll @Size(max = 12) List<@IntRange(min = -60, max = 600) Integer> begins, @ForAll @IntRange(min = 1, max = 90) int minutes,
+    void noQuarterThatIsNearerWouldDo(@ForAll @Size(max = 12) List<@IntRange(min = -60, max = 600) Integer> begins, @ForAll @IntRange(min = 1, max = 90) int minutes,
             @ForAll @IntRange(min = 0, max = 400) int wanted, @ForAll @LongRange(min = 1, max = 5000) long seconds) {
         List<BookingRows.Taking> takings = new ArrayList<>();
         for (int at = 0; at < begins.size(); at++) {
@@ -42,11 +43,12 @@ class NearestTimesTest {
         long length = minutes * MINUTE;
         List<Span> near = NearestTimes.among(takings, new Span(Instant.ofEpochSecond(start), Instant.ofEpochSecond(start + length)), NOW, ZoneOffset.UTC);
         near.forEach(span -> assertTrue(free(takings, span.from().getEpochSecond(), length) && span.from().getEpochSecond() >= NOW, span.toString()));
+        near.forEach(span -> assertTrue(span.from().getEpochSecond() % QUARTER == 0 || (span.from().getEpochSecond() - start) % (24 * 3600) == 0, span + " is on a quarter of an hour"));
         near.forEach(span -> assertEquals(length, span.until().getEpochSecond() - span.from().getEpochSecond()));
         if (!free(takings, start, length)) {
-            long after = LongStream.iterate(start, at -> at + MINUTE).filter(at -> free(takings, at, length)).findFirst().orElseThrow();
+            long after = LongStream.iterate((start + QUARTER - 1) / QUARTER * QUARTER, at -> at + QUARTER).filter(at -> free(takings, at, length)).findFirst().orElseThrow();
             assertTrue(near.stream().anyMatch(span -> span.from().getEpochSecond() == after), "the first after it, " + Instant.ofEpochSecond(after) + ", in " + near);
-            LongStream.iterate(start, at -> at >= NOW, at -> at - MINUTE).filter(at -> free(takings, at, length)).findFirst().ifPresent(before ->
+            LongStream.iterate(start / QUARTER * QUARTER, at -> at >= NOW, at -> at - QUARTER).filter(at -> free(takings, at, length)).findFirst().ifPresent(before ->
                     assertTrue(near.stream().anyMatch(span -> span.from().getEpochSecond() == before), "the last before it, " + Instant.ofEpochSecond(before) + ", in " + near));
         }
         List<Long> away = near.stream().map(span -> Math.abs(span.from().getEpochSecond() - start)).toList();
