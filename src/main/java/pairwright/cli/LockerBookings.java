@@ -35,7 +35,7 @@ final class LockerBookings implements Callable<Integer> {
         Span span = times.span(Duration.ofDays(30));
         return at.with(locker -> {
             List<Booking> bookings = locker.bookings(span, unit == null ? null : UnitNamed.of(locker, unit).id());
-            return printed.table(LockerView.Bookings.of(span, bookings), BookingText.TITLES, BookingText.rows(bookings),
+            return printed.table(LockerView.Bookings.of(span, bookings, false), BookingText.TITLES, BookingText.rows(bookings),
                     "Nothing is booked from " + MomentText.shown(span.from()) + " until " + MomentText.shown(span.until()) + ".");
         });
     }

@@ -10,6 +10,7 @@ import java.util.List;
 import pairwright.catalogue.Shown;
 import pairwright.locker.Booking;
 import pairwright.locker.BookingDraft;
+import pairwright.locker.ListMark;
 import pairwright.locker.Locker;
 import pairwright.locker.Span;
 
@@ -18,6 +19,7 @@ final class LockerBookingRoutes {
     /** How far ahead is looked where nobody says: four weeks. */
     private static final Duration AHEAD = Duration.ofDays(28);
     private static final Duration LONGEST = Duration.ofDays(400);
+    private static final int MOST = 10_000;
 
     private final Locker locker;
     private final LockerJson json;
@@ -40,9 +42,11 @@ final class LockerBookingRoutes {
     }
 
     private void list(Context context) {
-        Query query = new Query(context, "from", "until", "unit");
+        Query query = new Query(context, "from", "until", "unit", "after", "most");
         Span span = query.span(startOfToday(), AHEAD);
         String unit = query.text("unit");
+        ListMark after = mark(query);
+        Long most = query.whole("most", 1, MOST);
         if (span != null && Duration.between(span.from(), span.until()).compareTo(LONGEST) > 0) {
             query.fault("until", "from and until are " + Duration.between(span.from(), span.until()).toDays() + " days apart. Ask for at most " + LONGEST.toDays()
                     + " at a time");
@@ -51,7 +55,21 @@ final class LockerBookingRoutes {
         if (unit != null && locker.unit(unit).isEmpty()) {
             throw new BadRequest(Problem.of(404, "There is no unit \"" + Shown.of(unit) + "\". All units are at /api/locker/units"));
         }
-        LockerRoutes.answer(context, json, LockerView.Bookings.of(span, locker.bookings(span, unit)));
+        int wanted = most == null ? MOST : most.intValue();
+        List<Booking> bookings = locker.bookings(span, unit, after, wanted + 1);
+        boolean more = bookings.size() > wanted;
+        LockerRoutes.answer(context, json, LockerView.Bookings.of(span, more ? bookings.subList(0, wanted) : bookings, more));
+    }
+
+    private static ListMark mark(Query query) {
+        String text = query.text("after");
+        if (text == null) {
+            return ListMark.START;
+        }
+        return ListMark.of(text).orElseGet(() -> {
+            query.fault("after", "\"" + Shown.of(text) + "\" is not where a list goes on. Take what an earlier answer says under after");
+            return ListMark.START;
+        });
     }
 
     private Instant startOfToday() {

@@ -8,6 +8,7 @@ import java.util.List;
 import pairwright.locker.Booking;
 import pairwright.locker.BookingKind;
 import pairwright.locker.Event;
+import pairwright.locker.ListMark;
 import pairwright.locker.Out;
 import pairwright.locker.Span;
 import pairwright.locker.Standing;
@@ -49,10 +50,11 @@ public final class LockerView {
         }
     }
 
-    /** The bookings that touch a time. */
-    public record Bookings(OffsetDateTime from, OffsetDateTime until, List<Booked> bookings) {
-        public static Bookings of(Span span, List<Booking> bookings) {
-            return new Bookings(shown(span.from()), shown(span.until()), bookings.stream().map(Booked::of).toList());
+    /** The bookings that touch a time; {@code after} asks for those that follow. */
+    public record Bookings(OffsetDateTime from, OffsetDateTime until, List<Booked> bookings, String after) {
+        public static Bookings of(Span span, List<Booking> bookings, boolean more) {
+            return new Bookings(shown(span.from()), shown(span.until()), bookings.stream().map(Booked::of).toList(),
+                    more ? ListMark.after(bookings.get(bookings.size() - 1)).text() : null);
         }
     }
 

@@ -23,6 +23,10 @@ final class BookingRows {
     static final String TOUCHING = "SELECT id FROM booking" + SHORT + " UNION ALL SELECT id FROM booking" + LONG;
     /** What has a unit that is out then, although it may begin later: it left early. */
     static final String OUT_THEN = "SELECT booking_id FROM line WHERE taken_ts IS NOT NULL AND returned_ts IS NULL AND until_ts > ? AND from_ts < ?";
+    /** Each half begins with the few lines of the unit; put together by OR, a server would look through all bookings. */
+    static final String OF_UNIT = "SELECT h.id FROM line l JOIN booking h ON h.id = l.booking_id WHERE l.unit_id = ? AND h.until_ts > ? AND h.from_ts < ?"
+            + " UNION ALL SELECT l.booking_id FROM line l JOIN line o ON o.booking_id = l.booking_id WHERE l.unit_id = ? AND o.taken_ts IS NOT NULL AND o.returned_ts IS NULL"
+            + " AND o.until_ts > ? AND o.from_ts < ?";
     static final String TAKINGS = "SELECT unit_id, booking_id, from_ts, until_ts FROM line" + SHORT
             + " AND from_ts < until_ts UNION ALL SELECT unit_id, booking_id, from_ts, until_ts FROM line" + LONG;
     static final String OVERDUE = "SELECT unit_id, booking_id, from_ts, until_ts FROM line WHERE taken_ts IS NOT NULL AND returned_ts IS NULL AND until_ts <= ?";
@@ -54,17 +58,19 @@ final class BookingRows {
         return found.entrySet().stream().map(entry -> withLines(entry.getValue(), lines.get(entry.getKey()))).toList();
     }
 
-    /** The first of those that touch a time. */
-    static List<Booking> first(Sql sql, Span span, String unit, int most) throws SQLException {
+    static long count(Sql sql, long from, long until) throws SQLException {
+        return sql.number("SELECT COUNT(*) FROM (" + TOUCHING + ") AS touching", from, until, from, from, until);
+    }
+
+    /** The first after a mark of those that touch a time. */
+    static List<Booking> first(Sql sql, Span span, String unit, ListMark after, int most) throws SQLException {
         long from = span.from().getEpochSecond();
         long until = span.until().getEpochSecond();
-        List<Object> with = new ArrayList<>(List.of(from, until, from, from, until, from, until));
-        if (unit != null) {
-            with.add(unit);
-        }
-        with.add(most);
-        return where(sql, "b.id IN (SELECT o.id FROM booking o WHERE o.id IN (" + TOUCHING + " UNION ALL " + OUT_THEN + ")"
-                + (unit == null ? "" : " AND o.id IN (SELECT booking_id FROM line WHERE unit_id = ?)") + " ORDER BY o.from_ts, o.id LIMIT ?)", with.toArray());
+        String touching = unit == null ? TOUCHING + " UNION ALL " + OUT_THEN : OF_UNIT;
+        List<Object> with = new ArrayList<>(unit == null ? List.of(from, until, from, from, until, from, until) : List.of(unit, from, until, unit, from, until));
+        with.addAll(List.of(after.fromS(), after.fromS(), after.id(), most));
+        return where(sql, "b.id IN (SELECT o.id FROM booking o WHERE o.id IN (" + touching + ") AND (o.from_ts > ? OR o.from_ts = ? AND o.id > ?) ORDER BY o.from_ts, o.id LIMIT ?)",
+                with.toArray());
     }
 
     /** Bookings that touch a time, earliest first. */

@@ -11,7 +11,6 @@ import biweekly.util.Duration;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.time.Period;
 import java.time.ZoneOffset;
@@ -26,21 +25,28 @@ import java.util.Objects;
 import java.util.stream.Collectors;
 
 /**
- * Bookings as a calendar (iCalendar, RFC 5545) that other programs subscribe to: from 90 days back to two years ahead, times in UTC, each entry under an
- * identifier that stays and that no other locker has, and with the version of its booking, so that a change takes the place of what was there.
+ * Bookings as a calendar (iCalendar, RFC 5545) that other programs subscribe to: times in UTC, each entry under an identifier that stays and that no
+ * other locker has, and with the version of its booking, so that a change takes the place of what was there. It goes from 90 days back to two years
+ * ahead; that of a whole locker where so much is booked that no calendar program would take it looks less far, and says from when until when.
  */
 public final class CalendarFeed {
-    private static final Period BACK = Period.ofDays(90);
-    private static final Period AHEAD = Period.ofYears(2);
+    private static final Look WIDEST = new Look(Period.ofDays(90), Period.ofYears(2));
+    /** How far a feed of the whole locker may look, the widest first; the first that holds few enough is taken. */
+    private static final List<Look> LOOKS = List.of(WIDEST, new Look(Period.ofDays(90), Period.ofYears(1)), new Look(Period.ofDays(30), Period.ofDays(90)),
+            new Look(Period.ofDays(7), Period.ofDays(28)), new Look(Period.ofDays(1), Period.ofDays(7)));
+    /** Entries of a feed of the whole locker: about 5 MB. */
+    static final int MOST = 10_000;
     private static final int MOST_NAMED = 60;
     private static final int LINE_OCTETS = 75;
 
     private CalendarFeed() {
     }
 
-    /** Which bookings a feed holds at a moment: those that touch this time. */
-    public static Span span(Instant now) {
-        return new Span(now.atOffset(ZoneOffset.UTC).minus(BACK).toInstant(), now.atOffset(ZoneOffset.UTC).plus(AHEAD).toInstant());
+    /** How far is looked. */
+    private record Look(Period back, Period ahead) {
+        Span at(Instant now) {
+            return new Span(now.atOffset(ZoneOffset.UTC).minus(back).toInstant(), now.atOffset(ZoneOffset.UTC).plus(ahead).toInstant());
+        }
     }
 
     /**
@@ -49,7 +55,14 @@ public final class CalendarFeed {
      * @param now when it is asked for
      */
     public static String ofLocker(Locker locker, Instant now) {
-        return ofLocker(locker.ownId(), locker.bookings(span(now), null), locker.units(), now);
+        return ofLocker(locker, now, MOST);
+    }
+
+    /** With at most so many entries: those that begin first, should even the narrowest look hold more. */
+    static String ofLocker(Locker locker, Instant now, int most) {
+        List<Span> spans = LOOKS.stream().map(look -> look.at(now)).toList();
+        Span span = spans.stream().filter(one -> locker.count(one) <= most).findFirst().orElse(spans.get(spans.size() - 1));
+        return ofLocker(locker.ownId(), span, locker.bookings(span, null, most), locker.units(), now);
     }
 
     /**
@@ -58,13 +71,14 @@ public final class CalendarFeed {
      * @param now when it is asked for
      */
     public static String ofUnit(Locker locker, Unit unit, Instant now) {
-        return ofUnit(locker.ownId(), locker.bookings(span(now), unit.id()), unit, now);
+        return ofUnit(locker.ownId(), locker.bookings(WIDEST.at(now), unit.id()), unit, now);
     }
 
-    static String ofLocker(String ownId, List<Booking> bookings, List<Unit> units, Instant now) {
+    static String ofLocker(String ownId, Span span, List<Booking> bookings, List<Unit> units, Instant now) {
         Map<String, Unit> byId = new LinkedHashMap<>();
         units.forEach(unit -> byId.put(unit.id(), unit));
         ICalendar calendar = calendar("Locker");
+        calendar.setDescription("Bookings from " + span.from().atOffset(ZoneOffset.UTC).toLocalDate() + " to " + span.until().atOffset(ZoneOffset.UTC).toLocalDate() + ".");
         for (Booking booking : bookings) {
             Instant until = booking.lines().stream().map(line -> line.span().until()).max(Comparator.naturalOrder()).orElse(booking.span().until());
             List<Unit> booked = booking.units().stream().map(byId::get).filter(Objects::nonNull).toList();
@@ -184,13 +198,13 @@ public final class CalendarFeed {
     private static void fold(String line, StringBuilder folded) {
         int octets = 0;
         for (int at = 0; at < line.length(); at += Character.charCount(line.codePointAt(at))) {
-            String sign = Character.toString(line.codePointAt(at));
-            int more = sign.getBytes(StandardCharsets.UTF_8).length;
+            int sign = line.codePointAt(at);
+            int more = sign < 0x80 ? 1 : sign < 0x800 ? 2 : sign < 0x10000 ? 3 : 4;
             if (octets + more > LINE_OCTETS) {
                 folded.append("\r\n ");
                 octets = 1;
             }
-            folded.append(sign);
+            folded.appendCodePoint(sign);
             octets += more;
         }
         folded.append("\r\n");

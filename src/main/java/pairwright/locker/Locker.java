@@ -146,11 +146,8 @@ public final class Locker implements AutoCloseable {
      * @param unit only of this unit; null for all
      */
     public List<Booking> bookings(Span span, String unit) {
-        long from = span.from().getEpochSecond();
-        long until = span.until().getEpochSecond();
-        return database.read(sql -> unit == null ? BookingRows.touching(sql, from, until)
-                : BookingRows.where(sql, "b.id IN (SELECT booking_id FROM line WHERE unit_id = ?) AND (b.until_ts > ? AND b.from_ts < ? OR b.id IN ("
-                        + BookingRows.OUT_THEN + "))", unit, from, until, from, until));
+        return unit == null ? database.read(sql -> BookingRows.touching(sql, span.from().getEpochSecond(), span.until().getEpochSecond()))
+                : bookings(span, unit, Integer.MAX_VALUE);
     }
 
     /** Of each of some units, its first booking that touches a time, where there is one. */
@@ -165,7 +162,22 @@ public final class Locker implements AutoCloseable {
      * @param most how many
      */
     public List<Booking> bookings(Span span, String unit, int most) {
-        return database.read(sql -> BookingRows.first(sql, span, unit, most));
+        return bookings(span, unit, ListMark.START, most);
+    }
+
+    /**
+     * Of the bookings that touch a time, earliest first, those after a mark.
+     *
+     * @param unit only of this unit; null for all
+     * @param most how many
+     */
+    public List<Booking> bookings(Span span, String unit, ListMark after, int most) {
+        return database.read(sql -> BookingRows.first(sql, span, unit, after, most));
+    }
+
+    /** How many bookings touch a time. */
+    public long count(Span span) {
+        return database.read(sql -> BookingRows.count(sql, span.from().getEpochSecond(), span.until().getEpochSecond()));
     }
 
     /**

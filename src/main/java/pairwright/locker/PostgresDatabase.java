@@ -23,8 +23,8 @@ final class PostgresDatabase extends Database {
     private static final List<String> AGAIN = List.of("40001", "40P01");
     /** Connection lost; shutting down; out of room; cancelled; lock not had in time; idle too long. */
     private static final List<String> AWAY = List.of("08", "57P", "53", "57014", "55P03", "25P03", "25006", "58");
-    /** A program that vanishes in the middle of a write must not keep the others waiting. */
-    private static final String SETTINGS = "SET lock_timeout = '10s'; SET idle_in_transaction_session_timeout = '15s'; SET statement_timeout = '60s'";
+    /** A program that vanishes in the middle of a write must not keep the others waiting. To start helpers takes longer than any of our questions. */
+    private static final String SETTINGS = "SET lock_timeout = '10s'; SET idle_in_transaction_session_timeout = '15s'; SET statement_timeout = '60s'; SET max_parallel_workers_per_gather = 0";
     private static final String ONE_WRITER = "SELECT pg_advisory_xact_lock(hashtext('pairwright locker ' || current_schema()))";
 
     private final HikariDataSource pool;

@@ -148,6 +148,18 @@ class LockerConformanceTest {
 
     private void bookings(LockerServing serving) {
         ask(serving, "GET", BOOKINGS, BOOKINGS + "?from=" + at(-30, 0) + "&until=" + at(30, 0) + "&unit=pencil-1", null);
+        List<String> all = new ArrayList<>();
+        String month = BOOKINGS + "?from=" + at(-30, 0) + "&until=" + at(30, 0);
+        ask(serving, "GET", BOOKINGS, month, null).json().path("bookings").forEach(booking -> all.add(booking.path("id").asText()));
+        List<String> paged = new ArrayList<>();
+        for (String after = ""; after != null;) {
+            JsonNode page = ask(serving, "GET", BOOKINGS, month + "&most=2" + after, null).json();
+            page.path("bookings").forEach(booking -> paged.add(booking.path("id").asText()));
+            after = page.has("after") ? "&after=" + page.path("after").asText() : null;
+        }
+        assertTrue(all.size() > 4, all::toString);
+        assertEquals(all, paged, "page by page it is the same");
+        assertEquals(400, ask(serving, "GET", BOOKINGS, month + "&after=yesterday", null).status());
         String draft = "{'units': ['boom-3', 'pad-20-1'], 'from': '%s', 'until': '%s', 'kind': 'lab', 'for': 'Pads', 'by': 'Wren', 'note': 'Loft'}";
         Reply booked = ask(serving, "POST", BOOKINGS, BOOKINGS, quoted(draft.formatted(at(9, 10), at(9, 12))));
         String id = booked.json().path("id").asText();

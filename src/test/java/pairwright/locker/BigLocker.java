@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Random;
 import java.util.Set;
 import java.util.SplittableRandom;
+import java.util.stream.Collectors;
 
 /**
  * Fills a locker as a large house fills it in years, always the same around a moment: written straight into the tables, since booking one after the
@@ -56,7 +57,7 @@ final class BigLocker {
      * @param types of microphones there may be
      */
     static void fill(Place place, List<String> types, Instant now) {
-        try (Database database = Database.open(place)) {
+        try (Database database = Database.open(inBatches(place))) {
             BigLocker big = new BigLocker(now);
             database.write(sql -> {
                 big.units(sql, types);
@@ -69,7 +70,13 @@ final class BigLocker {
                     return null;
                 });
             }
+            database.write(sql -> sql.run("ANALYZE")); // a server does so by itself within a minute
         }
+    }
+
+    /** The driver of PostgreSQL then sends many rows as one statement. */
+    private static Place inBatches(Place place) {
+        return place.file() != null ? place : Place.at(place.address() + (place.address().contains("?") ? "&" : "?") + "reWriteBatchedInserts=true");
     }
 
     static String id(int unit) {
@@ -94,7 +101,10 @@ final class BigLocker {
             booking(id);
         }
         sql.runAll("INSERT INTO booking (id, from_ts, until_ts, kind, for_what, by_whom, version) VALUES (?, ?, ?, ?, ?, ?, 1)", bookings);
-        sql.runAll("INSERT INTO line (booking_id, place, unit_id, unit_label, from_ts, until_ts, taken_ts, taken_by, returned_ts) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?)", lines);
+        // where nothing stands in a column the type differs, and PostgreSQL thinks again about the statement whenever it does
+        for (List<Object[]> alike : lines.stream().collect(Collectors.groupingBy(line -> List.of(line[6] == null, line[8] == null))).values()) {
+            sql.runAll("INSERT INTO line (booking_id, place, unit_id, unit_label, from_ts, until_ts, taken_ts, taken_by, returned_ts) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?)", alike);
+        }
         sql.runAll("INSERT INTO event (number, at_ts, who, what, about, says) VALUES (?, ?, 'Wren', 'booked', ?, ?)", events);
         sql.runAll("INSERT INTO event_about (id, number) VALUES (?, ?)", concerned);
         List.of(bookings, lines, events, concerned).forEach(List::clear);

@@ -33,6 +33,8 @@ class CalendarFeedTest {
     private static final Instant NOON = Instant.parse("2026-11-30T12:00:00Z");
     private static final Span MORNING = new Span(Instant.parse("2026-12-01T09:00:00Z"), Instant.parse("2026-12-01T13:30:00Z"));
 
+    private static final Span WEEK = new Span(NOON, NOON.plus(Duration.ofDays(7)));
+
     private static ICalendar read(String text) {
         ICalendar calendar = Biweekly.parse(text).first();
         assertTrue(calendar.validate(ICalVersion.V2_0).isEmpty(), () -> calendar.validate(ICalVersion.V2_0).toString());
@@ -55,7 +57,7 @@ class CalendarFeedTest {
     void oneEntryABookingInPlainWords() {
         Booking booking = booking("sextet, first day", "two rooms; \\ both", line("r-1", "Ribbon 1"),
                 new Booking.Line("gone", MORNING, NOON, "Bo", null, "Old one"));
-        ICalendar calendar = read(CalendarFeed.ofLocker("barn", List.of(booking), List.of(unit("r-1", "Ribbon 1", "Shelf 2, box 3")), NOON));
+        ICalendar calendar = read(CalendarFeed.ofLocker("barn", WEEK, List.of(booking), List.of(unit("r-1", "Ribbon 1", "Shelf 2, box 3")), NOON));
         VEvent event = calendar.getEvents().get(0);
         assertEquals("booking-17@barn.locker.pairwright", event.getUid().getValue());
         assertEquals("Session: sextet, first day (2 units)", event.getSummary().getValue());
@@ -83,7 +85,7 @@ class CalendarFeedTest {
 
     @Test
     void timesAreInUtcAndEveryLineEndsAsTheStandardSays() {
-        String text = CalendarFeed.ofLocker("barn", List.of(booking("x", null, line("r-1", "R"))), List.of(), NOON);
+        String text = CalendarFeed.ofLocker("barn", WEEK, List.of(booking("x", null, line("r-1", "R"))), List.of(), NOON);
         assertTrue(text.contains("\r\nDTSTART:20261201T090000Z\r\n") && text.contains("\r\nDTEND:20261201T133000Z\r\n")
                 && text.contains("\r\nDTSTAMP:20261130T120000Z\r\n"), text);
         assertTrue(text.startsWith("BEGIN:VCALENDAR\r\nVERSION:2.0\r\n") && text.endsWith("END:VCALENDAR\r\n"), text);
@@ -94,7 +96,7 @@ class CalendarFeedTest {
     void anyTextComesBackFromFoldedLines(@ForAll @StringLength(max = 300) String any) {
         String what = any.codePoints().filter(sign -> !Character.isISOControl(sign) && Character.getType(sign) != Character.SURROGATE)
                 .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append).append("x,;\\n\"x").toString();
-        String text = CalendarFeed.ofLocker("barn", List.of(booking(what, null, line("r-1", "R"))), List.of(), NOON);
+        String text = CalendarFeed.ofLocker("barn", WEEK, List.of(booking(what, null, line("r-1", "R"))), List.of(), NOON);
         for (String line : text.split("\r\n")) {
             assertTrue(line.getBytes(StandardCharsets.UTF_8).length <= 75, line);
         }
@@ -104,7 +106,7 @@ class CalendarFeedTest {
 
     @Test
     void linesEndsAndControlCharactersOfATextDoNoHarm() {
-        String text = CalendarFeed.ofLocker("barn", List.of(booking("a\u0000b\u0007\r\nEND:VEVENT\rc\ud800", null, line("r-1", "R"))), List.of(), NOON);
+        String text = CalendarFeed.ofLocker("barn", WEEK, List.of(booking("a\u0000b\u0007\r\nEND:VEVENT\rc\ud800", null, line("r-1", "R"))), List.of(), NOON);
         List<VEvent> events = read(text).getEvents();
         assertEquals(1, events.size());
         assertEquals("Session: ab\nEND:VEVENT\nc\uFFFD (1 unit)", events.get(0).getSummary().getValue());
@@ -137,6 +139,32 @@ class CalendarFeedTest {
     }
 
     @Test
+    void whereMuchIsBookedTheFeedLooksLessFarAndSaysSo(@TempDir Path folder) {
+        try (Locker locker = Locker.open(Place.in(folder), () -> CATALOGUE, Clock.fixed(NOON, ZoneOffset.UTC))) {
+            locker.change(Act.by("Asta"), changes -> {
+                changes.add(UnitDraft.mic("r-1", "long-ribbon", "Ribbon 1"));
+                for (int days : List.of(-80, -20, -3, 1, 2, 3, 20, 80, 300, 700)) {
+                    Instant from = NOON.plus(Duration.ofDays(days));
+                    changes.book(new BookingDraft(List.of("r-1"), from, from.plusSeconds(3600), null, "day " + days, null, null));
+                }
+                return "";
+            });
+            assertFeed(locker, 10, "2026-09-01 to 2028-11-30", -80, -20, -3, 1, 2, 3, 20, 80, 300, 700);
+            assertFeed(locker, 9, "2026-09-01 to 2027-11-30", -80, -20, -3, 1, 2, 3, 20, 80, 300);
+            assertFeed(locker, 8, "2026-10-31 to 2027-02-28", -20, -3, 1, 2, 3, 20, 80);
+            assertFeed(locker, 6, "2026-11-23 to 2026-12-28", -3, 1, 2, 3, 20);
+            assertFeed(locker, 3, "2026-11-29 to 2026-12-07", 1, 2, 3);
+            assertFeed(locker, 2, "2026-11-29 to 2026-12-07", 1, 2);
+        }
+    }
+
+    private static void assertFeed(Locker locker, int most, String says, Integer... days) {
+        ICalendar calendar = read(CalendarFeed.ofLocker(locker, NOON, most));
+        assertEquals("Bookings from " + says + ".", calendar.getDescriptions().get(0).getValue());
+        assertEquals(List.of(days), calendar.getEvents().stream().map(event -> Integer.valueOf(event.getSummary().getValue().replaceAll(".*day (-?\\d+) .*", "$1"))).toList());
+    }
+
+    @Test
     void nothingIsLogged() {
         List<LogRecord> records = new ArrayList<>();
         Handler listener = new Handler() {
@@ -156,7 +184,7 @@ class CalendarFeedTest {
         Logger root = Logger.getLogger("");
         root.addHandler(listener);
         try {
-            CalendarFeed.ofLocker("barn", List.of(booking("x\u0000", null, line("r-1", "R"))), List.of(), NOON);
+            CalendarFeed.ofLocker("barn", WEEK, List.of(booking("x\u0000", null, line("r-1", "R"))), List.of(), NOON);
         } finally {
             root.removeHandler(listener);
         }

@@ -50,7 +50,9 @@ public final class LockerBenchmark {
         KnowledgeStore knowledge = KnowledgeStore.builtIn();
         Path folder = Files.createTempDirectory("locker-benchmark");
         try (Databases.Kept server = Databases.kept(folder)) {
-            withoutUnits(knowledge, Place.in(folder.resolve("empty")));
+            if (arguments.length == 0) {
+                withoutUnits(knowledge, Place.in(folder.resolve("empty")));
+            }
             for (String which : arguments.length == 0 ? new String[] {"SQLite", "PostgreSQL"} : arguments) {
                 full(which, knowledge, which.equals("SQLite") ? Place.in(folder) : server.place());
             }
@@ -109,12 +111,11 @@ public final class LockerBenchmark {
             HttpClient client = HttpClient.newHttpClient();
             for (String address : List.of("/locker", "/locker?from=" + day(now) + "T10:00&until=" + day(now) + "T14:00&free=yes", "/locker/month", "/locker/bookings",
                     "/locker/units/" + BigLocker.id(7), "/api/locker/units", "/api/locker/units?from=" + now, "/api/locker/free", "/api/locker/free?micType=small-condenser-cardioid",
-                    "/api/locker/bookings", "/api/locker/out", "/api/locker/use")) {
+                    "/api/locker/bookings", "/api/locker/bookings?most=500&from=" + now.minus(Duration.ofDays(200)) + "&until=" + now.plus(Duration.ofDays(200)), "/api/locker/out", "/api/locker/use",
+                    "/api/locker/calendar.ics", "/api/locker/units/" + BigLocker.id(7) + "/calendar.ics")) {
                 HttpRequest request = HttpRequest.newBuilder(URI.create("http://127.0.0.1:" + server.port() + address)).build();
                 print("GET " + address, FEW, () -> sizeOf(client, request));
             }
-            HttpRequest calendar = HttpRequest.newBuilder(URI.create("http://127.0.0.1:" + server.port() + "/api/locker/calendar.ics")).build();
-            print("GET /api/locker/calendar.ics", 2, () -> sizeOf(client, calendar));
         }
     }
 

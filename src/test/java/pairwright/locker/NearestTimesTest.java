@@ -108,6 +108,11 @@ class NearestTimesTest {
             assertEquals(List.of("take 0", "take 1", "take 2"), locker.bookings(all, null, 3).stream().map(Booking::forWhat).toList());
             assertEquals(List.of("take 1", "take 3"), locker.bookings(all, "ribbon-2", 2).stream().map(Booking::forWhat).toList());
             assertEquals(locker.bookings(all, null), locker.bookings(all, null, 100));
+            assertEquals(10, locker.count(all));
+            ListMark third = ListMark.after(locker.bookings(all, null, 3).get(2));
+            assertEquals(List.of("take 3", "take 4"), locker.bookings(all, null, third, 2).stream().map(Booking::forWhat).toList());
+            assertEquals(List.of("take 3", "take 5", "take 7", "take 9"), locker.bookings(all, "ribbon-2", third, 9).stream().map(Booking::forWhat).toList());
+            assertEquals(third, ListMark.of(third.text()).orElseThrow());
         }
     }
 }

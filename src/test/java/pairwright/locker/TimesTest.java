@@ -42,7 +42,7 @@ class TimesTest {
         Place place = Place.in(folder);
         Locker.open(place, Load.CATALOGUE, Clock.systemUTC()).close();
         try (Database database = Database.open(place)) {
-            for (String query : List.of(BookingRows.TOUCHING, BookingRows.TAKINGS, BookingRows.OVERDUE, Availability.FREE_FROM + "?)")) {
+            for (String query : List.of(BookingRows.TOUCHING, BookingRows.TAKINGS, BookingRows.OVERDUE, BookingRows.OF_UNIT, Availability.FREE_FROM + "?)")) {
                 List<String> plan = database.read(sql -> sql.all("EXPLAIN QUERY PLAN " + query, row -> row.getString("detail")));
                 assertTrue(plan.stream().anyMatch(step -> step.startsWith("SEARCH")), plan::toString);
                 assertFalse(plan.stream().anyMatch(step -> step.startsWith("SCAN")), () -> query + " is done so: " + plan);
