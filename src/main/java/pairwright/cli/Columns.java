@@ -8,17 +8,28 @@ import java.util.List;
 final class Columns {
     private static final int BETWEEN = 2;
     private static final int NARROWEST = 8;
+    private static final String BELOW = "    ";
 
     private Columns() {
     }
 
     /** Rows under their titles; every row has as many cells as there are titles, and a cell may be null. */
     static String of(List<String> titles, List<List<String>> rows) {
+        return of(titles, rows, List.of());
+    }
+
+    /** The same with a text below each row, over the whole width; none where there are no texts. */
+    static String of(List<String> titles, List<List<String>> rows, List<String> below) {
         List<List<String>> all = new ArrayList<>(List.of(titles));
         rows.forEach(row -> all.add(row.stream().map(cell -> cell == null ? "" : AnswerText.harmless(cell).strip()).toList()));
         int[] widths = widths(all, titles.size());
         StringBuilder text = new StringBuilder();
-        all.forEach(row -> write(row, widths, text));
+        for (int i = 0; i < all.size(); i++) {
+            write(all.get(i), widths, text);
+            if (i > 0 && !below.isEmpty()) {
+                AnswerText.wrapped(BELOW, BELOW, AnswerText.harmless(below.get(i - 1)), AnswerText.WIDTH).forEach(line -> text.append(line).append('\n'));
+            }
+        }
         return text.toString();
     }
 

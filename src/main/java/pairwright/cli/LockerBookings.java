@@ -35,8 +35,8 @@ final class LockerBookings implements Callable<Integer> {
         Span span = times.span(Duration.ofDays(30));
         return at.with(locker -> {
             List<Booking> bookings = locker.bookings(span, unit == null ? null : UnitNamed.of(locker, unit).id());
-            return printed.table(LockerView.Bookings.of(span, bookings, false), BookingText.TITLES, BookingText.rows(bookings),
-                    "Nothing is booked from " + MomentText.shown(span.from()) + " until " + MomentText.shown(span.until()) + ".");
+            return printed.print(LockerView.Bookings.of(span, bookings, false), bookings.isEmpty()
+                    ? "Nothing is booked from " + MomentText.shown(span.from()) + " until " + MomentText.shown(span.until()) + ".\n" : BookingText.table(bookings));
         });
     }
 }

@@ -36,6 +36,7 @@ final class LockerFree implements Callable<Integer> {
     public Integer call() {
         Span span = times.span(AtHand.USUAL_LENGTH);
         return at.with(locker -> {
+            locker.checkType(type);
             List<Unit> units = locker.free(span, type);
             return printed.table(LockerView.Free.of(span, units), List.of("id", "label", "what", "stored at", "note"),
                     units.stream().map(unit -> Arrays.asList(unit.id(), unit.label(), UnitText.what(unit), unit.storedAt(), UnitText.oneLine(unit.note()))).toList(),

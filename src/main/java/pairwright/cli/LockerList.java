@@ -25,7 +25,7 @@ import picocli.CommandLine.Parameters;
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
         exitCodeOnInvalidInput = Main.UNUSABLE,
-        footer = {"", "Try: pairwright locker list ribbon --from 2027-03-01T10:00 --until 18:00"})
+        footer = {"", "Try: pairwright locker list ribbon --from 2027-03-01T10:00 --until 2027-03-01T18:00"})
 final class LockerList implements Callable<Integer> {
     @Parameters(paramLabel = "WORDS", arity = "0..*", description = "Only those in whose id, label, type, tag or place every word is.")
     private List<String> words = List.of();
@@ -44,7 +44,10 @@ final class LockerList implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        return at.with(times.said() ? this::then : this::all);
+        return at.with(locker -> {
+            locker.checkType(type);
+            return times.said() ? then(locker) : all(locker);
+        });
     }
 
     private int all(Locker locker) {

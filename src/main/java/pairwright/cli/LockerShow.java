@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import pairwright.locker.Booking;
 import pairwright.locker.Span;
+import pairwright.locker.Standing;
 import pairwright.locker.Unit;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -16,7 +17,7 @@ import picocli.CommandLine.Spec;
 /** One unit. */
 @Command(
         name = "show",
-        description = "Shows all that is known of a unit, and its bookings of the next 30 days.",
+        description = "Shows all that is known of a unit, how it stands now, and its bookings of the next 30 days.",
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
         exitCodeOnInvalidInput = Main.UNUSABLE)
@@ -35,9 +36,10 @@ final class LockerShow implements Callable<Integer> {
         return at.with(locker -> {
             Unit found = UnitNamed.of(locker, unit);
             Instant now = Instant.now();
-            spec.commandLine().getOut().print(UnitText.all(found));
+            Standing standing = locker.standing(new Span(now, now.plusSeconds(1))).stream().filter(one -> one.unit().id().equals(found.id())).findFirst().orElseThrow();
+            spec.commandLine().getOut().print(UnitText.all(found, UnitText.then(standing)));
             List<Booking> bookings = locker.bookings(new Span(now, now.plus(Duration.ofDays(30))), found.id());
-            spec.commandLine().getOut().print(bookings.isEmpty() ? "No booking in the next 30 days.\n" : Columns.of(BookingText.TITLES, BookingText.rows(bookings)));
+            spec.commandLine().getOut().print(bookings.isEmpty() ? "No booking in the next 30 days.\n" : BookingText.table(bookings));
             return 0;
         });
     }

@@ -28,6 +28,11 @@ final class Printed {
      * @param none what is said where there are no rows
      */
     int table(Object value, List<String> titles, List<List<String>> rows, String none) {
+        return print(value, rows.isEmpty() ? none + System.lineSeparator() : Columns.of(titles, rows));
+    }
+
+    /** Prints a value for programs, or a text for people. */
+    int print(Object value, String text) {
         if (asJson) {
             try {
                 spec.commandLine().getOut().println(Json.mapper().writerWithDefaultPrettyPrinter().writeValueAsString(value));
@@ -35,7 +40,7 @@ final class Printed {
                 throw new UncheckedIOException(impossible);
             }
         } else {
-            spec.commandLine().getOut().print(rows.isEmpty() ? none + System.lineSeparator() : Columns.of(titles, rows));
+            spec.commandLine().getOut().print(text);
         }
         spec.commandLine().getOut().flush();
         return 0;

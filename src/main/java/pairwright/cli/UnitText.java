@@ -30,7 +30,12 @@ final class UnitText {
         }
         var booking = standing.booking();
         String taken = booking == null ? "" : booking.kind().id() + (booking.forWhat().isEmpty() ? "" : " " + booking.forWhat()) + " (" + booking.by() + ")";
-        return (standing.overdue() ? taken.isEmpty() ? "overdue" : "overdue: " + taken : taken) + again;
+        return (standing.overdue() ? "overdue: " + taken + due(standing) : taken) + again;
+    }
+
+    private static String due(Standing standing) {
+        return standing.booking().lines().stream().filter(line -> line.unit().equals(standing.unit().id())).findFirst()
+                .map(line -> ", due " + MomentText.shown(line.span().until())).orElse("");
     }
 
     /** A note of several lines on one; null for none. */
@@ -38,14 +43,15 @@ final class UnitText {
         return note == null ? null : note.replaceAll("\\s*\n\\s*", " / ");
     }
 
-    /** All that is known of it. */
-    static String all(Unit unit) {
+    /** All that is known of it, and how it stands. */
+    static String all(Unit unit, String now) {
         List<String> lines = new ArrayList<>();
         add(lines, "id", unit.id());
         add(lines, "label", unit.label());
         add(lines, unit.kind() == UnitKind.MIC ? "mic type" : "kind", what(unit));
         add(lines, "condition", unit.condition().id());
         add(lines, "note", oneLine(unit.note()));
+        add(lines, "now", now);
         add(lines, "stored at", unit.storedAt());
         add(lines, "tag", unit.tag());
         add(lines, "serial", unit.serial());

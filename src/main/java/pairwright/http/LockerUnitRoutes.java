@@ -49,6 +49,7 @@ final class LockerUnitRoutes {
         boolean timed = query.has("from") || query.has("until");
         Span span = timed ? query.span(locker.now(), USUAL) : null;
         query.check();
+        locker.checkType(query.text("micType"));
         List<Standing> standing = timed ? locker.standing(span).stream().filter(one -> wanted.test(one.unit())).toList() : List.of();
         List<Unit> units = timed ? standing.stream().map(Standing::unit).toList() : locker.units().stream().filter(wanted).toList();
         LockerRoutes.answer(context, json, new LockerView.Units(timed ? LockerView.shown(span.from()) : null, timed ? LockerView.shown(span.until()) : null, units,
@@ -74,6 +75,7 @@ final class LockerUnitRoutes {
         Span span = query.span(locker.now(), USUAL);
         String micType = query.text("micType");
         query.check();
+        locker.checkType(micType);
         LockerRoutes.answer(context, json, LockerView.Free.of(span, locker.free(span, micType)));
     }
 

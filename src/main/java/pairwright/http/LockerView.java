@@ -4,6 +4,7 @@ import com.fasterxml.jackson.annotation.JsonProperty;
 import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.time.ZoneId;
+import java.time.temporal.ChronoUnit;
 import java.util.List;
 import pairwright.locker.Booking;
 import pairwright.locker.BookingKind;
@@ -68,7 +69,7 @@ public final class LockerView {
     /** What somebody has now. */
     public record OutNow(OffsetDateTime now, List<Taken> out) {
         public static OutNow of(Instant now, List<Out> out) {
-            return new OutNow(shown(now), out.stream().map(Taken::of).toList());
+            return new OutNow(shown(now.truncatedTo(ChronoUnit.SECONDS)), out.stream().map(Taken::of).toList());
         }
     }
 

@@ -10,6 +10,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import pairwright.model.Catalogue;
@@ -115,6 +116,22 @@ public final class Locker implements AutoCloseable {
     /** Units whose tag, serial, label or id is what was typed or scanned, whatever the case; none, one, or more where labels are alike. */
     public List<Unit> scanned(String text) {
         return database.read(this::shelf).scanned(text);
+    }
+
+    /**
+     * Sees that a mic type that is looked for is one: of a name mistyped nothing is free either, but nobody has it.
+     *
+     * @param micType of the catalogue, or of a unit whose type was taken out of that; null for any
+     * @throws LockerFault.Unusable where there is none, with the nearest
+     */
+    public void checkType(String micType) {
+        if (micType == null || units().stream().anyMatch(unit -> micType.equals(unit.micType()))) {
+            return;
+        }
+        Set<String> types = catalogue.get().mics().keySet();
+        if (!types.contains(micType)) {
+            throw new LockerFault.Unusable(List.of(new Fault("/micType", UnitChecks.noSuchType(micType, types))));
+        }
     }
 
     /** How every unit stands for a time, in the order of {@link #units()}. */

@@ -3,6 +3,7 @@ package pairwright.locker;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import pairwright.model.Fault;
 import pairwright.model.MicType;
 import pairwright.model.Nearest;
@@ -79,9 +80,12 @@ final class UnitChecks {
         } else if (kind != UnitKind.MIC && kind != null && micType != null) {
             fault("/micType", "a " + kind.id() + " has no mic type. Take it out, or make it a mic");
         } else if (micType != null && !types.containsKey(micType) && !(before != null && micType.equals(before.micType()))) {
-            fault("/micType", "there is no mic type " + Said.quoted(micType) + ". "
-                    + Nearest.to(micType, types.keySet()).map(near -> "Did you mean " + near + "?").orElse("Use one of the catalogue"));
+            fault("/micType", noSuchType(micType, types.keySet()));
         }
+    }
+
+    static String noSuchType(String micType, Set<String> types) {
+        return "there is no mic type " + Said.quoted(micType) + ". " + Nearest.to(micType, types).map(near -> "Did you mean " + near + "?").orElse("Use one of the catalogue");
     }
 
     private void belongs(String at, Object part, UnitKind kind, UnitKind owner) {

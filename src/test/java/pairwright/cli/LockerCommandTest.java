@@ -146,6 +146,12 @@ class LockerCommandTest {
             assertEquals(2, run.exit(), typed + run.err());
             assertTrue(run.err().startsWith("pairwright: ") && !run.err().contains("Exception"), run.err());
         }
+        for (String command : List.of("free", "list")) {
+            Run typo = run("locker", command, "--type", "long-ribon");
+            assertEquals(2, typo.exit(), "of a type that is mistyped nothing is free, but nobody has it");
+            assertTrue(typo.err().contains("Did you mean long-ribbon?"), typo.err());
+            assertEquals(0, run("locker", command, "--type", "compact-ribbon").exit(), "a type of which there is no unit");
+        }
         assertEquals(1, run("locker", "show", "zither").exit());
         assertEquals(1, run("locker", "cancel", "999").exit());
     }

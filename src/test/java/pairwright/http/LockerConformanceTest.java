@@ -173,10 +173,15 @@ class LockerConformanceTest {
         String out = serving.get("/api/locker/out").json().at("/out/0/booking").asText();
         assertEquals(409, ask(serving, "DELETE", BOOKINGS + "/{id}", BOOKINGS + "/" + out, null).status());
         ask(serving, "GET", "/api/locker/free", "/api/locker/free?micType=long-ribbon", null);
+        for (String address : List.of("/api/locker/free", UNITS)) {
+            Reply typo = ask(serving, "GET", address, address + "?micType=long-ribon", null);
+            assertEquals(400, typo.status(), "of a type that is mistyped nothing is free, but nobody has it");
+            assertEquals("/micType", typo.json().at("/errors/0/at").asText(), typo.body());
+        }
     }
 
     private void around(LockerServing serving) {
-        ask(serving, "GET", "/api/locker/out", "/api/locker/out", null);
+        assertTrue(ask(serving, "GET", "/api/locker/out", "/api/locker/out", null).json().path("now").asText().matches("[^.]*"), "in whole seconds, as all times of the locker");
         String taken = "{\"unit\": \"b-404\", \"by\": \"Finch\", \"until\": \"" + at(0, 11) + "\"}";
         ask(serving, "POST", "/api/locker/out", "/api/locker/out", taken);
         assertEquals(409, ask(serving, "POST", "/api/locker/out", "/api/locker/out", taken).status());
