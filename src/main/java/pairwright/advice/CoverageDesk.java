@@ -139,6 +139,10 @@ public final class CoverageDesk implements AutoCloseable {
                 }
             } catch (RuntimeException broken) {
                 failed = broken;
+            } catch (Error broken) {
+                // whoever waits must not wait for good
+                failed = new IllegalStateException(sources.get(at).id() + " could not be judged", broken);
+                throw broken;
             }
         }
     }

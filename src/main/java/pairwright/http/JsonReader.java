@@ -166,7 +166,7 @@ abstract class JsonReader {
     }
 
     static String noTime(String text) {
-        return "\"" + Shown.of(text) + "\" is not a time with an offset. Write it like 2027-03-01T10:00:00+01:00";
+        return "\"" + Shown.of(text) + "\" is " + (RFC_3339.matcher(text).matches() ? "on no calendar and no clock" : "not a time with an offset") + ". Write it like 2027-03-01T10:00:00+01:00";
     }
 
     final void onlyKnown(JsonNode node, String at, Set<String> known) {

@@ -46,8 +46,7 @@ final class BookingWork {
         Shelf shelf = units.shelf();
         BookingDraft draft = BookingChecks.read(asked, shelf.byId(), Set.of(), who, now);
         Span span = new Span(draft.from(), draft.until());
-        usable(draft.units(), draft.kind(), shelf);
-        free(draft.units(), span, -1, shelf);
+        free(draft.units(), span, -1, shelf, unusable(draft.units(), draft.kind(), shelf));
         long id = sql.number("SELECT next_booking FROM state");
         sql.run("UPDATE state SET next_booking = ?", id + 1);
         List<Booking.Line> lines = draft.units().stream().map(unit -> new Booking.Line(unit, span, null, null, null, shelf.byId().get(unit).label())).toList();
@@ -210,17 +209,36 @@ final class BookingWork {
         return booking;
     }
 
+    private static List<Unit> unusable(List<String> ids, BookingKind kind, Shelf shelf) {
+        return ids.stream().map(shelf.byId()::get)
+                .filter(unit -> unit != null && !unit.condition().usable() && !(kind == BookingKind.REPAIR && unit.condition() == Condition.IN_REPAIR)).toList();
+    }
+
     private static void usable(List<String> ids, BookingKind kind, Shelf shelf) {
-        List<String> not = ids.stream().map(shelf.byId()::get)
-                .filter(unit -> unit != null && !unit.condition().usable() && !(kind == BookingKind.REPAIR && unit.condition() == Condition.IN_REPAIR))
-                .map(unit -> unit.label() + " is " + (unit.condition() == Condition.LOST ? "lost" : "in repair")).toList();
+        usable(unusable(ids, kind, shelf));
+    }
+
+    private static void usable(List<Unit> not) {
         if (!not.isEmpty()) {
-            throw new LockerFault.Taken(Said.list(not, NAMED) + ". Choose another unit, or correct the condition", List.of());
+            throw new LockerFault.Taken(broken(not) + ". Choose another unit, or correct the condition", List.of());
         }
     }
 
-    /** Refuses where anything but one booking takes any of the units for some of a time. */
+    private static String broken(List<Unit> units) {
+        return Said.list(units.stream().map(unit -> unit.label() + " is " + (unit.condition() == Condition.LOST ? "lost" : "in repair")).toList(), NAMED);
+    }
+
     private void free(List<String> ids, Span span, long but, Shelf shelf) throws SQLException {
+        free(ids, span, but, shelf, List.of());
+    }
+
+    /**
+     * Refuses where anything but one booking takes any of the units for some of a time, or any of them cannot be used.
+     *
+     * @param not those that cannot, whoever has them
+     */
+    private void free(List<String> units, Span span, long but, Shelf shelf, List<Unit> not) throws SQLException {
+        List<String> ids = units.stream().filter(id -> not.stream().noneMatch(unit -> unit.id().equals(id))).toList();
         long from = span.from().getEpochSecond();
         long until = span.until().getEpochSecond();
         Map<String, BookingRows.Taking> overdue = from < now.getEpochSecond() + AHEAD_S ? BookingRows.overdue(sql, now.getEpochSecond()) : Map.of();
@@ -236,6 +254,7 @@ final class BookingWork {
             touching.getOrDefault(unit, List.of()).stream().filter(taking -> taking.booking() != but).forEach(clashes::add);
         }
         if (clashes.isEmpty()) {
+            usable(not);
             return;
         }
         Map<Long, Booking> bookings = BookingRows.of(sql, clashes.stream().map(BookingRows.Taking::booking).toList());
@@ -250,7 +269,7 @@ final class BookingWork {
                         + (isLate ? "" : ", free again from " + Said.time(Instant.ofEpochSecond(freeFrom.get(clash.unit())), zone)));
             }
         }
-        throw new LockerFault.Taken(said.stream().limit(NAMED).collect(Collectors.joining("; "))
+        throw new LockerFault.Taken((not.isEmpty() ? "" : broken(not) + "; ") + said.stream().limit(NAMED).collect(Collectors.joining("; "))
                 + (said.size() > NAMED ? "; and " + (said.size() - NAMED) + " more" : "") + ". Choose another unit or time", List.copyOf(bookings.values()));
     }
 

@@ -80,9 +80,11 @@ public final class CalendarFeed {
         ICalendar calendar = calendar("Locker");
         calendar.setDescription("Bookings from " + span.from().atOffset(ZoneOffset.UTC).toLocalDate() + " to " + span.until().atOffset(ZoneOffset.UTC).toLocalDate() + ".");
         for (Booking booking : bookings) {
+            // a unit may have left before its booking began
+            Instant from = booking.lines().stream().map(line -> line.span().from()).min(Comparator.naturalOrder()).orElse(booking.span().from());
             Instant until = booking.lines().stream().map(line -> line.span().until()).max(Comparator.naturalOrder()).orElse(booking.span().until());
             List<Unit> booked = booking.units().stream().map(byId::get).filter(Objects::nonNull).toList();
-            VEvent event = event(booking, "booking-" + booking.id() + "@" + ownId, new Span(booking.span().from(), until), now);
+            VEvent event = event(booking, "booking-" + booking.id() + "@" + ownId, new Span(from, until), now);
             int count = booking.lines().size();
             event.setSummary(plain(subject(booking) + " (" + count + (count == 1 ? " unit)" : " units)")));
             event.setDescription(plain(description(booking, booking.lines(), byId)));

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import pairwright.locker.Booking;
 import pairwright.locker.Event;
@@ -29,6 +30,7 @@ public final class BookingPage {
      * A unit of it.
      *
      * @param href null where it has left the locker since
+     * @param tag by which it is found; empty for none
      * @param word how it is with it: out, overdue, back or not taken
      */
     public record Line(String href, String label, String tag, String word, String says, String storedAt) {
@@ -56,9 +58,10 @@ public final class BookingPage {
         if (booking == null) {
             return null;
         }
-        Content content = new Content(ReadingWords.heading(booking.kind()), at.moments().span(booking.span()), overdue(at, booking),
+        Map<String, Unit> units = at.locker().units().stream().collect(Collectors.toMap(Unit::id, unit -> unit));
+        Content content = new Content(ReadingWords.heading(booking.kind()), at.moments().span(booking.span()), overdue(at, booking, units),
                 Stream.of(booking.span().from(), booking.span().until()).map(moment -> BookingTimes.twice(at, moment)).filter(note -> !note.isEmpty()).toList(),
-                at.asReader("engineers alter and cancel bookings"), writes(at, booking), facts(booking), booking.lines().stream().map(line -> line(at, booking, line)).sorted(BY_PLACE).toList(),
+                at.asReader("engineers alter and cancel bookings"), writes(at, booking), facts(booking), booking.lines().stream().map(line -> line(at, booking, line, units.get(line.unit()))).sorted(BY_PLACE).toList(),
                 HistoryPage.lines(at, at.locker().history(id, null, MOST_EVENTS)), at.at().link("/locker/history?about=" + id, "All of its history"), more(at, booking));
         String done = Objects.requireNonNullElse(at.visit().first("done"), "");
         return at.page(OK, "booking", at.frame(booking.forWhat().isEmpty() ? "Booking " + id : booking.forWhat(), "bookings", List.of(at.at().link("/locker/bookings", "Bookings")),
@@ -81,8 +84,8 @@ public final class BookingPage {
                 new Gone(HistoryPage.lines(at, events), at.at().link("/locker/history?about=" + id, "All of its history"), at.at().link("/locker/bookings", "What is booked"), anew));
     }
 
-    private static String overdue(AtLocker at, Booking booking) {
-        List<String> late = booking.lines().stream().filter(line -> isOverdue(at, line)).map(line -> label(at, line) + ", with " + line.takenBy()).toList();
+    private static String overdue(AtLocker at, Booking booking, Map<String, Unit> units) {
+        List<String> late = booking.lines().stream().filter(line -> isOverdue(at, line)).map(line -> label(line, units.get(line.unit())) + ", with " + line.takenBy()).toList();
         return late.isEmpty() ? "" : "Overdue since " + at.moments().moment(booking.span().until()) + ": " + String.join("; ", late) + ".";
     }
 
@@ -114,16 +117,15 @@ public final class BookingPage {
                 new Link("/api/locker/calendar.ics", "Calendar feed of the whole locker"));
     }
 
-    private static String label(AtLocker at, Booking.Line line) {
-        return at.locker().unit(line.unit()).map(Unit::label).orElse(line.label());
+    private static String label(Booking.Line line, Unit unit) {
+        return unit == null ? line.label() : unit.label();
     }
 
-    private static Line line(AtLocker at, Booking booking, Booking.Line line) {
-        Unit unit = at.locker().unit(line.unit()).orElse(null);
+    private static Line line(AtLocker at, Booking booking, Booking.Line line, Unit unit) {
+        String tag = unit == null || unit.tag() == null ? "" : unit.tag();
         String storedAt = unit == null || unit.storedAt() == null ? "" : unit.storedAt();
         String href = unit == null ? null : at.visit().to("/locker/units/" + unit.id());
-        String label = unit == null ? line.label() : unit.label();
-        String tag = unit == null || unit.tag() == null ? "" : unit.tag();
+        String label = label(line, unit);
         Moments moments = at.moments();
         if (line.isOut()) {
             return new Line(href, label, tag, isOverdue(at, line) ? "overdue" : "out", "with " + line.takenBy() + " since " + moments.moment(line.takenAt()) + ", due "

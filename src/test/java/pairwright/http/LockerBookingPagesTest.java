@@ -284,6 +284,13 @@ class LockerBookingPagesTest {
     }
 
     @Test
+    void whoFetchesByABookingReadsTheTags() {
+        site.locker.change(ADA, changes -> changes.add(UnitDraft.mic("hand-1", "handheld-moving-coil", "Hand 1").tagged("B-301")).id());
+        Got page = site.get("/locker/bookings/" + book(hour, 4, "hand-1", "pencil-9"));
+        assertEquals(List.of("B-301"), page.page().page().select("td[data-label=Tag]").eachText(), page.text());
+    }
+
+    @Test
     void aBookingIsAlteredWhileAUnitIsOut() {
         String id = book(hour, 4, "ribbon-1", "ribbon-2");
         site.locker.change(ADA, changes -> changes.takeOut("ribbon-1", "Cleo", null).id());

@@ -173,6 +173,8 @@ class LockerConformanceTest {
         String out = serving.get("/api/locker/out").json().at("/out/0/booking").asText();
         assertEquals(409, ask(serving, "DELETE", BOOKINGS + "/{id}", BOOKINGS + "/" + out, null).status());
         ask(serving, "GET", "/api/locker/free", "/api/locker/free?micType=long-ribbon", null);
+        assertTrue(ask(serving, "GET", "/api/locker/free", "/api/locker/free?from=2027-02-29T10:00:00Z", null).body().contains("2027-02-29T10:00:00Z\\\" is on no calendar"),
+                "it has an offset; what is wrong is the day");
         for (String address : List.of("/api/locker/free", UNITS)) {
             Reply typo = ask(serving, "GET", address, address + "?micType=long-ribon", null);
             assertEquals(400, typo.status(), "of a type that is mistyped nothing is free, but nobody has it");

@@ -97,6 +97,10 @@ interface BookingCases extends LockerCase {
         assertTrue(taken.getMessage().contains("Ribbon 10 is lost") && taken.getMessage().contains("Ribbon 2 is in repair"), taken.getMessage());
         assertEquals(List.of(), taken.clashes());
         refused(LockerFault.Taken.class, changes -> changes.book(kind(BookingKind.REPAIR, 0, 1, "low-1")));
+        String id = books(0, 1, "pencil-2");
+        LockerFault.Taken both = refused(LockerFault.Taken.class, changes -> changes.book(draft(0, 1, "low-1", "pencil-2")));
+        assertTrue(both.getMessage().startsWith("Ribbon 10 is lost; Pencil 2: "), "whoever mends the one must not then learn of the other: " + both.getMessage());
+        assertEquals(List.of(booking(id)), both.clashes());
         does(changes -> changes.book(kind(BookingKind.REPAIR, 0, 1, "ribbon-2", "pencil-1")).id());
         refused(LockerFault.Taken.class, changes -> changes.book(kind(BookingKind.REPAIR, 0, 1, "ribbon-2")));
     }
