@@ -34,8 +34,8 @@ public final class CalendarFeed {
     /** How far a feed of the whole locker may look, the widest first; the first that holds few enough is taken. */
     private static final List<Look> LOOKS = List.of(WIDEST, new Look(Period.ofDays(90), Period.ofYears(1)), new Look(Period.ofDays(30), Period.ofDays(90)),
             new Look(Period.ofDays(7), Period.ofDays(28)), new Look(Period.ofDays(1), Period.ofDays(7)));
-    /** Entries of a feed of the whole locker: about 5 MB. */
-    static final int MOST = 10_000;
+    /** Entries of a feed of the whole locker: about 2 MB. */
+    static final int MOST = 5_000;
     private static final int MOST_NAMED = 60;
     private static final int LINE_OCTETS = 75;
 

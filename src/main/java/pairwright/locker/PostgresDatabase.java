@@ -28,6 +28,7 @@ final class PostgresDatabase extends Database {
     private static final String ONE_WRITER = "SELECT pg_advisory_xact_lock(hashtext('pairwright locker ' || current_schema()))";
 
     private final HikariDataSource pool;
+    private volatile boolean reached;
 
     PostgresDatabase(Place place) {
         super(place);
@@ -43,7 +44,7 @@ final class PostgresDatabase extends Database {
         config.setJdbcUrl(place.address());
         Properties usual = new Properties();
         usual.setProperty("connectTimeout", "2");
-        usual.setProperty("loginTimeout", "2");
+        usual.setProperty("loginTimeout", "5");
         usual.setProperty("socketTimeout", "70");
         usual.setProperty("tcpKeepAlive", "true");
         usual.setProperty("ApplicationName", "pairwright");
@@ -87,7 +88,7 @@ final class PostgresDatabase extends Database {
     }
 
     private <T> T within(String first, Work<T> work) throws SQLException {
-        try (Connection connection = pool.getConnection()) {
+        try (Connection connection = connection()) {
             boolean done = false;
             try {
                 try (Statement plain = connection.createStatement()) {
@@ -100,6 +101,21 @@ final class PostgresDatabase extends Database {
             } finally {
                 if (!done) {
                     undo(connection);
+                }
+            }
+        }
+    }
+
+    /** The very first takes longest. Where it is only slow, on a busy machine, it is waited for; where it is refused, that is said at once. */
+    private Connection connection() throws SQLException {
+        for (int tried = 1; ; tried++) {
+            try {
+                Connection connection = pool.getConnection();
+                reached = true;
+                return connection;
+            } catch (SQLTransientException fault) {
+                if (reached || pool.isClosed() || tried == TRIES || fault.getCause() != null && !innermost(fault).contains("timed out")) {
+                    throw fault;
                 }
             }
         }
