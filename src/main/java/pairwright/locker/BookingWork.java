@@ -71,7 +71,9 @@ final class BookingWork {
         outStay(before, draft, span);
         gone(draft.units(), lines, shelf, span);
         boolean forUse = before.kind() == BookingKind.REPAIR && draft.kind() != BookingKind.REPAIR;
-        usable(draft.units().stream().filter(unit -> forUse || !lines.containsKey(unit)).toList(), draft.kind(), shelf);
+        List<Unit> not = unusable(draft.units().stream().filter(unit -> forUse || !lines.containsKey(unit)).toList(), draft.kind(), shelf);
+        // all of them at once, so that whoever has several of them is told at once; what is out already has a time of its own
+        free(draft.units().stream().filter(unit -> !lines.containsKey(unit) || lines.get(unit).takenAt() == null).toList(), span, Long.parseLong(id), shelf, not);
         Set<String> wanted = new LinkedHashSet<>(draft.units());
         before.lines().stream().filter(line -> line.returnedAt() != null).forEach(line -> wanted.add(line.unit()));
         List<Booking.Line> anew = new ArrayList<>();
@@ -81,8 +83,11 @@ final class BookingWork {
                 anew.add(line);
                 continue;
             }
-            Span its = line != null && line.isOut() ? new Span(line.span().from(), span.until()) : span;
-            free(List.of(unit), its, Long.parseLong(id), shelf);
+            boolean isOut = line != null && line.isOut();
+            Span its = isOut ? new Span(line.span().from(), span.until()) : span;
+            if (isOut) {
+                free(List.of(unit), its, Long.parseLong(id), shelf, List.of());
+            }
             anew.add(new Booking.Line(unit, its, line == null ? null : line.takenAt(), line == null ? null : line.takenBy(), null,
                     line == null ? shelf.byId().get(unit).label() : line.label()));
         }
@@ -226,10 +231,6 @@ final class BookingWork {
 
     private static String broken(List<Unit> units) {
         return Said.list(units.stream().map(unit -> unit.label() + " is " + (unit.condition() == Condition.LOST ? "lost" : "in repair")).toList(), NAMED);
-    }
-
-    private void free(List<String> ids, Span span, long but, Shelf shelf) throws SQLException {
-        free(ids, span, but, shelf, List.of());
     }
 
     /**

@@ -57,6 +57,17 @@ interface AlteredCases extends LockerCase {
     }
 
     @Test
+    default void allThatStandsInTheWayOfAnAlterationIsToldAtOnce() {
+        String id = books(0, 1, "low-1");
+        String one = books(2, 3, "pencil-1");
+        String two = books(2, 3, "pencil-2");
+        puts("ribbon-2", Condition.LOST);
+        LockerFault.Taken taken = refused(LockerFault.Taken.class, changes -> changes.alter(id, draft(2, 3, "low-1", "pencil-1", "pencil-2", "ribbon-2"), null));
+        assertEquals(List.of(one, two), taken.clashes().stream().map(Booking::id).toList());
+        assertTrue(taken.getMessage().contains("Pencil 1") && taken.getMessage().contains("Pencil 2") && taken.getMessage().contains("Ribbon 2 is lost"), taken.getMessage());
+    }
+
+    @Test
     default void whatIsOutStaysInItsBookingSinceItLeft() {
         String id = books(0, 2, "low-1", "pencil-1");
         takesOut("low-1");
