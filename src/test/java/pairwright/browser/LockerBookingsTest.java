@@ -16,6 +16,32 @@ class LockerBookingsTest {
     private static final String TIME = "from=" + LocalDate.now().plusDays(40) + "T10:00&until=" + LocalDate.now().plusDays(40) + "T14:00";
 
     @Test
+    void aMonthOf31DaysFitsALaptopAndScrollsWithinItselfOnAPhone(Browser browser) {
+        browser.size(1100, 900);
+        browser.open("/locker/month?month=2026-12");
+        assertTrue(number(browser, "document.querySelector('.scroll').scrollWidth - document.querySelector('.scroll').clientWidth") <= 0, "no day is cut");
+        assertTrue(number(browser, "document.querySelector('.heat tbody th').getBoundingClientRect().width") >= 180, "a type has room for its name");
+        Axe.assertNoViolations(browser);
+        browser.size(380, 800);
+        assertTrue(number(browser, "document.querySelector('.scroll').scrollWidth - document.querySelector('.scroll').clientWidth") > 0);
+        assertTrue(number(browser, "document.documentElement.scrollWidth - window.innerWidth") <= 0, "the page itself stays where it is");
+    }
+
+    @Test
+    void boxesToTickAreOnPaperAlone(Browser browser) {
+        browser.open("/locker");
+        String shown = "getComputedStyle(document.querySelector('.units td.tick-box')).display";
+        assertEquals("none", browser.js(shown));
+        browser.print();
+        assertEquals("table-cell", browser.js(shown));
+        assertEquals("table-cell", browser.js("getComputedStyle(document.querySelector('.units td.on-paper')).display"));
+    }
+
+    private static int number(Browser browser, String expression) {
+        return ((Number) browser.js("Math.ceil(" + expression + ")")).intValue();
+    }
+
+    @Test
     void unitsAreBookedAlteredAndCancelledByKeyboardAlone(Browser browser) {
         browser.open("/locker/units/yard-vocal-1");
         press(browser, "a[href='/locker/bookings/new?unit=yard-vocal-1']");
