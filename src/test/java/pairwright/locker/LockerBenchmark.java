@@ -111,7 +111,7 @@ public final class LockerBenchmark {
             HttpClient client = HttpClient.newHttpClient();
             for (String address : List.of("/locker", "/locker?from=" + day(now) + "T10:00&until=" + day(now) + "T14:00&free=yes", "/locker/month", "/locker/bookings",
                     "/locker/units/" + BigLocker.id(7), "/api/locker/units", "/api/locker/units?from=" + now, "/api/locker/free", "/api/locker/free?micType=small-condenser-cardioid",
-                    "/api/locker/bookings", "/api/locker/bookings?most=500&from=" + now.minus(Duration.ofDays(200)) + "&until=" + now.plus(Duration.ofDays(200)), "/api/locker/out", "/api/locker/use",
+                    "/api/locker/bookings", "/api/locker/bookings?most=500&from=" + now.minus(Duration.ofDays(180)) + "&until=" + now.plus(Duration.ofDays(180)), "/api/locker/out", "/api/locker/use",
                     "/api/locker/calendar.ics", "/api/locker/units/" + BigLocker.id(7) + "/calendar.ics")) {
                 HttpRequest request = HttpRequest.newBuilder(URI.create("http://127.0.0.1:" + server.port() + address)).build();
                 print("GET " + address, FEW, () -> sizeOf(client, request));

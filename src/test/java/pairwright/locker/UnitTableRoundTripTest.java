@@ -91,7 +91,7 @@ class UnitTableRoundTripTest {
             UnitDraft draft = drafts.get(i);
             UnitChecks checks = new UnitChecks(CATALOGUE.mics());
             Unit unit = checks.read(new UnitDraft("u-" + i, draft.kind(), draft.micType(), draft.label() == null || draft.label().isBlank() ? "L" : draft.label(), draft.serial(),
-                    draft.tag() == null ? null : draft.tag() + i, draft.pairMate(), draft.condition(), draft.note(), draft.storedAt(), draft.channel(),
+                    draft.tag() == null ? null : draft.tag().strip() + i, draft.pairMate(), draft.condition(), draft.note(), draft.storedAt(), draft.channel(),
                     draft.stand(), draft.pad(), draft.booster(), draft.response()), null);
             assertEquals(List.of(), checks.faults());
             units.add(unit);
