@@ -12,7 +12,6 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -60,11 +59,7 @@ final class LockerOut implements Callable<Integer> {
     }
 
     private Instant back() {
-        try {
-            return until == null ? null : new MomentText(Clock.systemDefaultZone()).read(until, true);
-        } catch (IllegalArgumentException unclear) {
-            throw new ParameterException(spec.commandLine(), "--until " + unclear.getMessage());
-        }
+        return until == null ? null : Times.read(spec, new MomentText(Clock.systemDefaultZone()), "--until", until, true);
     }
 
     private int list(Locker locker) {

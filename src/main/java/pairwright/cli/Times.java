@@ -63,6 +63,11 @@ final class Times {
     }
 
     private Instant read(MomentText text, String option, String said, boolean isEnd) {
+        return read(spec, text, option, said, isEnd);
+    }
+
+    /** A moment that was typed for an option of a command. */
+    static Instant read(CommandSpec spec, MomentText text, String option, String said, boolean isEnd) {
         try {
             return text.read(said, isEnd);
         } catch (IllegalArgumentException unclear) {

@@ -25,7 +25,7 @@ final class TokenAdd implements Callable<Integer> {
     private String name;
 
     @Option(names = "--role", paramLabel = "ROLE", required = true,
-            description = "reader asks and reads; engineer also books and plans; instructor also sees the keys of exercises.")
+            description = "reader asks and reads; engineer also changes the locker; instructor will see the keys of exercises, once there are any.")
     private Role role;
 
     @Mixin
