@@ -6,6 +6,8 @@ import static pairwright.drawing.Outline.Kind.PLAYER;
 
 import pairwright.model.Body;
 import pairwright.model.BodyShape;
+import pairwright.model.Point;
+import pairwright.model.Standpoint;
 import pairwright.model.Source;
 import pairwright.model.SourceFamily;
 

@@ -1,6 +1,7 @@
 package pairwright.drawing;
 
 import pairwright.model.Mount;
+import pairwright.model.Standpoint;
 
 /** What is measured in a picture: distances, heights, angles, and the bar that gives the scale. */
 final class Dimensions {

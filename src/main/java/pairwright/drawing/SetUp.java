@@ -13,6 +13,8 @@ import pairwright.model.Neighbour;
 import pairwright.model.Option;
 import pairwright.model.PatternData;
 import pairwright.model.Placement;
+import pairwright.model.Point;
+import pairwright.model.Standpoint;
 import pairwright.model.Position;
 import pairwright.model.PowerNeed;
 import pairwright.model.Question;

@@ -3,6 +3,8 @@ package pairwright.drawing;
 import pairwright.model.Address;
 import pairwright.model.PatternData;
 import pairwright.model.Placement;
+import pairwright.model.Point;
+import pairwright.model.Standpoint;
 import pairwright.model.Position;
 import pairwright.model.PowerNeed;
 

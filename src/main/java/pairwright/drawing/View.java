@@ -2,6 +2,8 @@ package pairwright.drawing;
 
 import pairwright.model.Arrangement;
 import pairwright.model.BodyShape;
+import pairwright.model.Point;
+import pairwright.model.Standpoint;
 
 /**
  * Which way one looks. From above, forward is to the right and the left of the player is up, and angles along the floor are true. From the

@@ -25,6 +25,8 @@ import pairwright.model.Mount;
 import pairwright.model.Neighbour;
 import pairwright.model.Option;
 import pairwright.model.Placement;
+import pairwright.model.Point;
+import pairwright.model.Standpoint;
 import pairwright.model.Question;
 import pairwright.model.Request;
 import pairwright.model.Source;

@@ -11,6 +11,8 @@ import pairwright.acoustics.OctaveCurve;
 import pairwright.model.Body;
 import pairwright.model.BodyShape;
 import pairwright.model.Mount;
+import pairwright.model.Point;
+import pairwright.model.Standpoint;
 import pairwright.model.Position;
 import pairwright.model.Range;
 import pairwright.model.Side;

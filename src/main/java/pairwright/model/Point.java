@@ -1,4 +1,4 @@
-package pairwright.drawing;
+package pairwright.model;
 
 /**
  * A place or a direction in space, from the middle of the sounding surface of a source.
@@ -7,69 +7,69 @@ package pairwright.drawing;
  * @param leftM to the left of the player
  * @param upM upward
  */
-record Point(double forwardM, double leftM, double upM) {
-    static final Point HERE = new Point(0, 0, 0);
-    static final Point FORWARD = new Point(1, 0, 0);
-    static final Point LEFT = new Point(0, 1, 0);
-    static final Point UP = new Point(0, 0, 1);
+public record Point(double forwardM, double leftM, double upM) {
+    public static final Point HERE = new Point(0, 0, 0);
+    public static final Point FORWARD = new Point(1, 0, 0);
+    public static final Point LEFT = new Point(0, 1, 0);
+    public static final Point UP = new Point(0, 0, 1);
 
     /** A direction by how far it points up and how far it is turned to the left. */
-    static Point toward(double upDegrees, double leftDegrees) {
+    public static Point toward(double upDegrees, double leftDegrees) {
         double up = Math.toRadians(upDegrees);
         double left = Math.toRadians(leftDegrees);
         return new Point(Math.cos(up) * Math.cos(left), Math.cos(up) * Math.sin(left), Math.sin(up));
     }
 
-    Point plus(Point other) {
+    public Point plus(Point other) {
         return new Point(forwardM + other.forwardM, leftM + other.leftM, upM + other.upM);
     }
 
-    Point minus(Point other) {
+    public Point minus(Point other) {
         return plus(other.times(-1));
     }
 
-    Point times(double factor) {
+    public Point times(double factor) {
         return new Point(forwardM * factor, leftM * factor, upM * factor);
     }
 
-    double dot(Point other) {
+    public double dot(Point other) {
         return forwardM * other.forwardM + leftM * other.leftM + upM * other.upM;
     }
 
-    Point cross(Point other) {
+    public Point cross(Point other) {
         return new Point(leftM * other.upM - upM * other.leftM, upM * other.forwardM - forwardM * other.upM, forwardM * other.leftM - leftM * other.forwardM);
     }
 
-    double lengthM() {
+    public double lengthM() {
         return Math.sqrt(dot(this));
     }
 
     /** Along the floor only. */
-    double alongFloorM() {
+    public double alongFloorM() {
         return Math.hypot(forwardM, leftM);
     }
 
     /** One metre long in the same direction. */
-    Point unit() {
+    public Point unit() {
         return times(1 / lengthM());
     }
 
     /** How far it points up, -90 to 90 degrees. */
-    double upDegrees() {
+    public double upDegrees() {
         return Math.toDegrees(Math.atan2(upM, alongFloorM()));
     }
 
     /** How far it is turned to the left of forward, -180 to 180 degrees. */
-    double leftDegrees() {
+    public double leftDegrees() {
         return Math.toDegrees(Math.atan2(leftM, forwardM));
     }
 
     /** The angle between two directions, 0 to 180 degrees. */
-    double apartDegrees(Point other) {
+    public double apartDegrees(Point other) {
         return Math.toDegrees(Math.acos(Math.max(-1, Math.min(1, dot(other) / lengthM() / other.lengthM()))));
     }
 
-    Point withUp(double otherM) {
+    public Point withUp(double otherM) {
         return new Point(forwardM, leftM, otherM);
     }
 }

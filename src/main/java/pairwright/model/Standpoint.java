@@ -1,10 +1,4 @@
-package pairwright.drawing;
-
-import pairwright.model.Body;
-import pairwright.model.BodyShape;
-import pairwright.model.Mount;
-import pairwright.model.Position;
-import pairwright.model.Side;
+package pairwright.model;
 
 /**
  * Where a microphone at a position is: the point of the source its distance is measured from, and the place itself, both with their
@@ -16,7 +10,7 @@ import pairwright.model.Side;
  * @param axis the direction in which the source sounds there
  * @param offAxisDegrees between that direction and the line to the microphone, as it came out
  */
-record Standpoint(Point surface, Point place, Point axis, double offAxisDegrees) {
+public record Standpoint(Point surface, Point place, Point axis, double offAxisDegrees) {
     /** Steeper than this there is no heading to speak of. */
     private static final double LEVEL_M = 0.02;
     private static final double PARALLEL_M = 0.3;
@@ -27,12 +21,12 @@ record Standpoint(Point surface, Point place, Point axis, double offAxisDegrees)
     private static final double MOST_RISE = 0.99;
     private static final double LEAST_HEIGHT_M = 0.02;
 
-    static Standpoint of(Body body, Position position, double distanceM) {
+    public static Standpoint of(Body body, Position position, double distanceM) {
         return of(body, position, distanceM, false);
     }
 
     /** Of a pair, where its middle stands: on the centre line of the source unless the position says on which side. */
-    static Standpoint ofPair(Body body, Position position, double distanceM) {
+    public static Standpoint ofPair(Body body, Position position, double distanceM) {
         return of(body, position, distanceM, saysNoSide(position) && Math.abs(main(body).leftM()) < LEVEL_M);
     }
 
@@ -75,7 +69,7 @@ record Standpoint(Point surface, Point place, Point axis, double offAxisDegrees)
         return main(body);
     }
 
-    static Point main(Body body) {
+    public static Point main(Body body) {
         return Point.toward(body.axisUpDegrees(), body.axisTurnDegrees() == null ? 0 : body.axisTurnDegrees());
     }
 
@@ -166,24 +160,24 @@ record Standpoint(Point surface, Point place, Point axis, double offAxisDegrees)
     }
 
     /** Off the middle only because an angle has to go somewhere. */
-    boolean mayBeMirrored(Position position) {
+    public boolean mayBeMirrored(Position position) {
         boolean open = saysNoSide(position) || position.side() == Side.BESIDE && position.spot() == null;
         return open && Math.abs(axis.leftM()) < LEVEL_M && Math.abs(leansLeftM()) > LEVEL_M;
     }
 
     /** How far it stands to the left of the point it is measured from; below 0 to the right. */
-    double leansLeftM() {
+    public double leansLeftM() {
         return place.leftM() - surface.leftM();
     }
 
     /** The same on the other side of the point it is measured from. */
-    Standpoint mirrored() {
+    public Standpoint mirrored() {
         Point line = place.minus(surface);
         return new Standpoint(surface, surface.plus(new Point(line.forwardM(), -line.leftM(), line.upM())), axis, offAxisDegrees);
     }
 
     /** The same at the matching point on the other side of the source. */
-    Standpoint acrossTheMiddle() {
+    public Standpoint acrossTheMiddle() {
         return new Standpoint(opposite(surface), opposite(place), opposite(axis), offAxisDegrees);
     }
 
@@ -191,7 +185,7 @@ record Standpoint(Point surface, Point place, Point axis, double offAxisDegrees)
         return new Point(point.forwardM(), -point.leftM(), point.upM());
     }
 
-    Standpoint moved(Point by) {
+    public Standpoint moved(Point by) {
         return new Standpoint(surface.plus(by), place.plus(by), axis, offAxisDegrees);
     }
 }
