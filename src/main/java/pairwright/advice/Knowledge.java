@@ -34,7 +34,7 @@ public record Knowledge(Catalogue catalogue, SentenceReader reader, Suggester su
      * @param answer uses what it is given throughout
      * @throws HouseRuleStopped where the rule that failed is still among those given
      */
-    static <T> T answered(Supplier<Knowledge> known, Function<Knowledge, T> answer) {
+    public static <T> T answered(Supplier<Knowledge> known, Function<Knowledge, T> answer) {
         Knowledge now = known.get();
         while (true) {
             try {
