@@ -27,11 +27,12 @@ class ArchitectureTest {
             entry("locker", Set.of("model", "acoustics")),
             entry("rules", Set.of("model", "acoustics")),
             entry("advice", Set.of("rules", "catalogue", "search", "model", "acoustics")),
+            entry("session", Set.of("advice", "locker", "rules", "catalogue", "model", "acoustics")),
             entry("numbers", Set.of("model", "acoustics")),
             entry("drawing", Set.of("model", "acoustics")),
-            entry("sheet", Set.of("drawing", "locker", "numbers", "advice", "rules", "catalogue", "search", "model", "acoustics")),
-            entry("http", Set.of("sheet", "drawing", "locker", "numbers", "advice", "rules", "catalogue", "search", "model", "acoustics")),
-            entry("cli", Set.of("http", "sheet", "drawing", "locker", "numbers", "advice", "rules", "catalogue", "search", "model", "acoustics")));
+            entry("sheet", Set.of("session", "drawing", "locker", "numbers", "advice", "rules", "catalogue", "search", "model", "acoustics")),
+            entry("http", Set.of("sheet", "session", "drawing", "locker", "numbers", "advice", "rules", "catalogue", "search", "model", "acoustics")),
+            entry("cli", Set.of("http", "sheet", "session", "drawing", "locker", "numbers", "advice", "rules", "catalogue", "search", "model", "acoustics")));
 
     @ArchTest
     void arrowsGoOneWay(com.tngtech.archunit.core.domain.JavaClasses program) {
@@ -64,6 +65,9 @@ class ArchitectureTest {
 
     @ArchTest
     static final ArchRule onlyTheLockerSeesTablesAndCalendars = onlyIn("locker", "org.apache.commons.csv..", "biweekly..");
+
+    @ArchTest
+    static final ArchRule onlySessionSeesTheSolver = onlyIn("session", "com.google.ortools..");
 
     @ArchTest
     static final ArchRule onlyHttpSeesTheServer = onlyIn("http", "io.javalin..", "org.eclipse.jetty..", "io.micrometer..");

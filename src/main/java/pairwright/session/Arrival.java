@@ -1,0 +1,50 @@
+package pairwright.session;
+
+import java.util.List;
+import pairwright.model.Word;
+
+/**
+ * One source that two lines hear, one later than the other.
+ *
+ * @param seat whose sound it is
+ * @param source id
+ * @param lines the nearer and the farther, by number
+ * @param own whether both are microphones of that seat
+ * @param pathM how much farther it is to the second
+ * @param delayMs how much later it arrives there
+ * @param firstNullHz first cancellation of their sum at one polarity; null where they are equally far
+ * @param levelDifferenceDb how much lower the second line picks it up than the first, as both are set
+ * @param rippleDb peak to dip of the sum of both, as both are set
+ * @param distanceRatio farther over nearer
+ * @param inverted whether the two see opposite sides of what moves, so that one is inverted
+ * @param treat what to do about it
+ * @param cautions what the rules say of it
+ */
+public record Arrival(String seat, String source, List<Integer> lines, boolean own, double pathM, double delayMs, Double firstNullHz,
+        double levelDifferenceDb, double rippleDb, double distanceRatio, boolean inverted, Treat treat, List<Said> cautions) {
+    public Arrival {
+        lines = List.copyOf(lines);
+        cautions = List.copyOf(cautions);
+    }
+
+    /** What to do about a delay. */
+    public enum Treat implements Word {
+        /** Delay the nearer, or slide the track, until both agree. */
+        ALIGN("align"),
+        /** The difference is the sound that was wanted, or too small to hear. */
+        LEAVE("leave"),
+        /** Neither: move a microphone, or keep one of them low in the mix. */
+        WATCH("watch");
+
+        private final String id;
+
+        Treat(String id) {
+            this.id = id;
+        }
+
+        @Override
+        public String id() {
+            return id;
+        }
+    }
+}
