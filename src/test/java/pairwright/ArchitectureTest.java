@@ -67,6 +67,9 @@ class ArchitectureTest {
     static final ArchRule onlyTheLockerSeesTablesAndCalendars = onlyIn("locker", "org.apache.commons.csv..", "biweekly..");
 
     @ArchTest
+    static final ArchRule onlySessionSeesTheSolver = onlyIn("session", "com.google.ortools..");
+
+    @ArchTest
     static final ArchRule onlyHttpSeesTheServer = onlyIn("http", "io.javalin..", "org.eclipse.jetty..", "io.micrometer..");
 
     @ArchTest

@@ -39,8 +39,6 @@ final class Placements {
     static final double NO_BOOM = 100;
     /** An ordinary light stand with its boom out; what a stand on hand weighs is for a plan to say. */
     private static final StandStability.Stand LIGHT_STAND = new StandStability.Stand(2.5, 0.35, 3);
-    private static final double BOOM_REACH_M = 0.5;
-    private static final double OVERHEAD_REACH_M = 0.8;
     private static final double BOOM_KG = 0.5;
     /** Side of the plate a boundary microphone brings along when it does not lie on a floor or lid. */
     private static final double LOOSE_PLATE_M = 0.5;
@@ -350,10 +348,10 @@ final class Placements {
     }
 
     private static double standRatio(MicType mic, Position position) {
-        if (position.mount() != Mount.BOOM && position.mount() != Mount.OVERHEAD || mic.massKg() == null) {
+        double reachM = position.mount().boomReachM();
+        if (reachM == 0 || mic.massKg() == null) {
             return NO_BOOM;
         }
-        double reachM = position.mount() == Mount.OVERHEAD ? OVERHEAD_REACH_M : BOOM_REACH_M;
         return Math.min(NO_BOOM, StandStability.ratio(LIGHT_STAND, StandStability.Boom.BETWEEN_LEGS,
                 new StandStability.Load(mic.massKg().typical(), reachM), new StandStability.Load(BOOM_KG, reachM / 2)));
     }

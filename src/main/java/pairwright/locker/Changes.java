@@ -52,4 +52,35 @@ public interface Changes {
 
     /** A booking as it is within this transaction. */
     Booking booking(String id);
+
+    /**
+     * Writes a document: a new one, or in place of what is there. Nothing changes where it says the same already.
+     *
+     * @param version it must have, 0 for none there yet; null for whatever it has
+     */
+    Document put(DocumentDraft draft, Long version);
+
+    /** Takes a document away, with all that belongs to it and, of a session, its marks. Its booking stays. */
+    void removeDocument(String id, Long version);
+
+    /** A document as it is within this transaction. */
+    Document document(String id);
+
+    /**
+     * Minds which booking was made for a session.
+     *
+     * @param id of its line-up
+     * @param booking null for none any more
+     */
+    void booked(String id, String booking);
+
+    /** Notes what became of one microphone of a session, in place of what was noted of it before; says all of its marks. */
+    List<Mark> mark(String session, MarkDraft mark);
+
+    /**
+     * Notes what became of the microphones of a session: these marks, and no others that were there.
+     *
+     * @param version of its marks as a whole, 0 for none yet; null for whatever they have
+     */
+    List<Mark> marks(String session, List<MarkDraft> marks, Long version);
 }

@@ -25,6 +25,8 @@ public final class Locker implements AutoCloseable {
     private final Supplier<Catalogue> catalogue;
     private final Clock clock;
     private final Tokens tokens;
+    private final Documents documents;
+    private final Marks marks;
     /** The units as they were last read; used as long as the database says that they are the same. */
     private volatile Shelf shelf;
 
@@ -33,6 +35,8 @@ public final class Locker implements AutoCloseable {
         this.catalogue = catalogue;
         this.clock = clock;
         this.tokens = new Tokens(database, clock);
+        this.documents = new Documents(database);
+        this.marks = new Marks(database);
     }
 
     /**
@@ -251,6 +255,16 @@ public final class Locker implements AutoCloseable {
     /** Who may come in. */
     public Tokens tokens() {
         return tokens;
+    }
+
+    /** What is written down of sessions. */
+    public Documents documents() {
+        return documents;
+    }
+
+    /** What became of the microphones of sessions. */
+    public Marks marks() {
+        return marks;
     }
 
     /** Writes all of it as it is at one moment into a new file, while it serves. */

@@ -24,6 +24,14 @@ public record Gear(Stock stock, List<Channel> channels, List<Stand> stands, List
         pads = pads == null ? List.of() : List.copyOf(pads);
     }
 
+    /** The same without what is lost. */
+    Gear without(Lost lost) {
+        Stock left = stock == null ? null : new Stock(stock.reachable(), stock.units().stream().filter(unit -> !lost.units().contains(unit.id())).toList());
+        return new Gear(left, channels == null ? null : channels.stream().filter(channel -> !lost.channels().contains(channel.id())).toList(),
+                stands == null ? null : stands.stream().filter(stand -> !lost.units().contains(stand.id())).toList(),
+                boosters.stream().filter(booster -> !lost.units().contains(booster.id())).toList(), pads);
+    }
+
     /**
      * One channel of a preamplifier.
      *

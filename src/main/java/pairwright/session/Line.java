@@ -21,7 +21,7 @@ import pairwright.model.Placement;
  * @param stand id of the stand; null for none, and where stands are not counted
  * @param standLabel what is written on it
  * @param standKind what kind it takes; null where nothing stands
- * @param standRatio resisting over overturning moment of that stand with that microphone; null where not known or nothing leans
+ * @param standRatio resisting over overturning moment of that stand with that microphone, its arm over a leg; null where not known or nothing leans
  * @param sharesStandWith number of the line whose stand carries both; null for none
  * @param booster id of an inline booster; null for none
  * @param boosterGainDb what it adds; 0 for none
@@ -36,6 +36,24 @@ public record Line(int number, String channel, String channelLabel, String bank,
         Placement placement, Spot spot, String stand, String standLabel, StandKind standKind, Double standRatio, Integer sharesStandWith,
         String booster, double boosterGainDb, boolean phantom, boolean phantomWanted, double currentMa, Double gainDb, Double highPassHz,
         List<Said> cautions) {
+
+    /** The same with a place in the list. */
+    Line numbered(int other) {
+        return new Line(other, channel, channelLabel, bank, unit, seat, name, source, mic, placement, spot, stand, standLabel, standKind, standRatio,
+                sharesStandWith, booster, boosterGainDb, phantom, phantomWanted, currentMa, gainDb, highPassHz, cautions);
+    }
+
+    /** The same on the stand of another line. */
+    Line sharing(Integer other) {
+        return new Line(number, channel, channelLabel, bank, unit, seat, name, source, mic, placement, spot, stand, standLabel, standKind, standRatio,
+                other, booster, boosterGainDb, phantom, phantomWanted, currentMa, gainDb, highPassHz, cautions);
+    }
+
+    /** The same with what the rules say of it. */
+    Line judged(List<Said> said) {
+        return new Line(number, channel, channelLabel, bank, unit, seat, name, source, mic, placement, spot, stand, standLabel, standKind, standRatio,
+                sharesStandWith, booster, boosterGainDb, phantom, phantomWanted, currentMa, gainDb, highPassHz, said);
+    }
 
     /**
      * Where a microphone is in the room, and where it looks.

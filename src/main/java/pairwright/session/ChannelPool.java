@@ -1,0 +1,103 @@
+package pairwright.session;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import pairwright.locker.PhantomSwitch;
+import pairwright.session.allocation.Bank;
+import pairwright.session.allocation.Feed;
+import pairwright.session.allocation.PhantomNeed;
+
+/** The channels there are, bank by bank, told apart by how much gain they have. */
+final class ChannelPool {
+    /** A channel of which nobody noted the gain is taken to have enough. */
+    private static final double ENOUGH_DB = 100;
+
+    private final List<Bank> banks = new ArrayList<>();
+    /** The channels behind each of the banks, in their order. */
+    private final List<List<Gear.Channel>> channels = new ArrayList<>();
+    private final boolean counted;
+    private final double mostGainDb;
+
+    /** What shares a supply and is switched alike. */
+    private record Shared(String bank, PhantomSwitch phantom) {
+    }
+
+    /** @param all null where channels are not counted */
+    ChannelPool(List<Gear.Channel> all) {
+        this.counted = all != null;
+        Map<Shared, List<Gear.Channel>> shared = new LinkedHashMap<>();
+        if (counted) {
+            all.forEach(channel -> shared.computeIfAbsent(new Shared(channel.bank() == null ? channel.id() : channel.bank(), channel.phantom()),
+                    any -> new ArrayList<>()).add(channel));
+        }
+        shared.forEach((of, list) -> {
+            boolean whole = of.phantom() == PhantomSwitch.BANK;
+            Integer supply = list.stream().map(Gear.Channel::supplyMa).filter(Objects::nonNull).min(Comparator.naturalOrder())
+                    .map(ma -> (int) Math.floor(ma * 10)).orElse(null);
+            banks.add(new Bank(of.bank() + " " + of.phantom().id(), of.phantom(), list.stream().map(channel -> group(gainDb(channel))).toList(),
+                    whole ? supply : null, whole ? null : supply));
+            channels.add(List.copyOf(list));
+        });
+        this.mostGainDb = counted ? all.stream().mapToDouble(ChannelPool::gainDb).max().orElse(0) : ENOUGH_DB;
+    }
+
+    private static double gainDb(Gear.Channel channel) {
+        return channel.mostGainDb() == null ? ENOUGH_DB : channel.mostGainDb();
+    }
+
+    private static String group(double gainDb) {
+        return "gain " + gainDb;
+    }
+
+    boolean counted() {
+        return counted;
+    }
+
+    List<Bank> banks() {
+        return banks;
+    }
+
+    /** The channel behind one of the banks. */
+    Gear.Channel channel(pairwright.session.allocation.Channel at) {
+        return channels.get(at.bank()).get(at.channel());
+    }
+
+    /** All channels of a bank. */
+    List<Gear.Channel> of(int bank) {
+        return channels.get(bank);
+    }
+
+    /** The most gain any channel has. */
+    double mostGainDb() {
+        return mostGainDb;
+    }
+
+    /** The least gain any channel goes up to. */
+    double leastGainDb() {
+        return channels.stream().flatMap(List::stream).mapToDouble(ChannelPool::gainDb).min().orElse(ENOUGH_DB);
+    }
+
+    /** The groups of channels that have that much gain; where none has, those that have most. */
+    private Set<String> groups(double wantedGainDb) {
+        double least = Math.min(wantedGainDb, mostGainDb);
+        return channels.stream().flatMap(List::stream).mapToDouble(ChannelPool::gainDb).filter(gainDb -> gainDb >= least)
+                .mapToObj(ChannelPool::group).collect(Collectors.toCollection(TreeSet::new));
+    }
+
+    /**
+     * What a microphone asks of its channel; empty where there is none at all.
+     *
+     * @param wantedGainDb of the preamplifier
+     * @param drawnMa phantom current, counted up
+     */
+    List<Feed> feed(double wantedGainDb, PhantomNeed phantom, double drawnMa) {
+        return counted && mostGainDb > 0 ? List.of(new Feed(groups(wantedGainDb), phantom, phantom == PhantomNeed.NEEDED ? (int) Math.ceil(drawnMa * 10) : 0)) : List.of();
+    }
+}

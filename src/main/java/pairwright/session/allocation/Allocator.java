@@ -1,0 +1,74 @@
+package pairwright.session.allocation;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Finds the best plans of a problem. The same problem has the same answer every time and on every machine, as long as a search ends by its proof or by its work and not by
+ * the clock. Every method may throw {@link NoSolver}; those that need a plan {@link NotDecided}.
+ */
+public final class Allocator {
+    private final Limits limits;
+
+    public Allocator() {
+        this(Limits.USUAL);
+    }
+
+    /** @param limits of each search */
+    public Allocator(Limits limits) {
+        this.limits = limits;
+    }
+
+    /** The plan that is worth most; empty where it is proven that there is none: ask for the shortage. */
+    public Optional<Solution> best(Problem problem) {
+        return new Search(problem, limits).best(List.of(), 0);
+    }
+
+    /**
+     * The best plan, then the best that differs from it, then the best that differs from both, and so on.
+     *
+     * @param plans how many at most; there are fewer where no further differs enough
+     * @param leastDifferent in how many seats each differs from each at least, 1 or more
+     * @return in the order found; the first is the best; empty where there is none
+     */
+    public List<Solution> different(Problem problem, int plans, int leastDifferent) {
+        Search search = new Search(problem, limits);
+        List<Solution> found = new ArrayList<>();
+        while (found.size() < plans) {
+            Optional<Solution> next = search.best(found, leastDifferent);
+            if (next.isEmpty()) {
+                break;
+            }
+            found.add(next.get());
+        }
+        return found;
+    }
+
+    /**
+     * The best plan after something changed, with what is set up left as it is unless moving it is worth more.
+     *
+     * @param problem as it is now
+     * @param before the problem whose plan is set up
+     * @param setUp that plan; seats and choices are known again by their ids
+     * @param keptCentipoints what it is worth to leave one seat as it is, hundredths of a point, 0 or more; added to what the problem keeps already
+     */
+    public Optional<Solution> again(Problem problem, Problem before, Solution setUp, long keptCentipoints) {
+        Map<String, String> choiceOf = new HashMap<>();
+        for (int seat = 0; seat < before.seats().size(); seat++) {
+            choiceOf.put(before.seats().get(seat).id(), before.seats().get(seat).choices().get(setUp.choices().get(seat)).id());
+        }
+        List<Kept> kept = new ArrayList<>(problem.kept());
+        for (int seat = 0; seat < problem.seats().size(); seat++) {
+            Seat of = problem.seats().get(seat);
+            for (int choice = 0; choice < of.choices().size(); choice++) {
+                if (of.choices().get(choice).id().equals(choiceOf.get(of.id()))) {
+                    kept.add(new Kept(seat, choice, keptCentipoints));
+                }
+            }
+        }
+        return best(problem.keeping(kept));
+    }
+}
