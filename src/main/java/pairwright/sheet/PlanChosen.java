@@ -5,6 +5,7 @@ import pairwright.catalogue.Shown;
 import pairwright.session.Picks;
 import pairwright.session.Plan;
 import pairwright.session.PlanDesk;
+import pairwright.session.Progress;
 import pairwright.session.Planned;
 
 /**
@@ -16,7 +17,7 @@ import pairwright.session.Planned;
  * @param progress of what is being worked out; null where that is not waited for
  * @param fault why there is none, in a sentence; empty where that is not a fault
  */
-public record PlanChosen(Plan plan, boolean taken, Planned planned, PlanDesk.Progress progress, String fault) {
+public record PlanChosen(Plan plan, boolean taken, Planned planned, Progress progress, String fault) {
     private static final Pattern WHOLE = Pattern.compile("[1-9]\\d{0,2}");
 
     /** For a page that shows one plan. */

@@ -2,7 +2,7 @@ package pairwright.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
-import pairwright.session.PlanDesk;
+import pairwright.session.Progress;
 import pairwright.sheet.ReadingParts.Link;
 
 /**
@@ -22,7 +22,7 @@ import pairwright.sheet.ReadingParts.Link;
  * @param stop where the work is stopped; null where this reader may not
  */
 public record PlanFrame(Shell shell, String title, String session, List<Entry> menu, List<Link> trail, String done, String which, Link other, List<String> faults,
-        PlanDesk.Progress progress, String again, String stop) {
+        Progress progress, String again, String stop) {
     private static final String[][] PAGES = {{"", "Line-up"}, {"plan", "Plan"}, {"bleed", "Bleed"}, {"timing", "Timing"}, {"check", "Line check"},
         {"sheets", "Sheets"}, {"replan", "Re-plan"}};
 
