@@ -40,8 +40,13 @@ final class Sentence {
 
     /** Whether a name in braces stands for words, not for a number, when a rule speaks of such a subject. */
     static boolean isText(String name, Class<?> subject) {
-        return FOR_ALL.contains(name) || subject == Placed.class && FOR_PLACED.contains(name)
+        return PlanFact.class.isAssignableFrom(subject) ? PlanFact.hasText(subject, name) : FOR_ALL.contains(name) || subject == Placed.class && FOR_PLACED.contains(name)
                 || subject == Paired.class && FOR_PAIRED.contains(name);
+    }
+
+    /** The sentence of a finding on a part of a plan. */
+    static String says(Finding finding) {
+        return says(finding, null);
     }
 
     static String says(Finding finding, Setting setting) {
@@ -72,6 +77,10 @@ final class Sentence {
     }
 
     private static String text(String name, Finding finding, Setting setting) {
+        if (finding.subject() instanceof PlanFact part) {
+            String text = part.text(name);
+            return text == null ? number(name, finding) : text;
+        }
         String words = switch (name) {
             case "source" -> the(setting.source().name());
             case "room" -> the(setting.room().name());

@@ -15,6 +15,11 @@ public record Floor(String room, double widthM, double depthM, double heightM, d
     public static final double LEAST_REVERB_S = 0.05;
     public static final double MOST_REVERB_S = 15;
 
+    /** Volume in cubic metres. */
+    public double volumeM3() {
+        return widthM * depthM * heightM;
+    }
+
     /** Whether a place is within the walls. */
     public boolean holds(double xM, double yM) {
         return xM >= 0 && xM <= widthM && yM >= 0 && yM <= depthM;

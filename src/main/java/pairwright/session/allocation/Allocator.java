@@ -1,9 +1,7 @@
 package pairwright.session.allocation;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -22,7 +20,7 @@ public final class Allocator {
         this.limits = limits;
     }
 
-    /** The plan that is worth most; empty where it is proven that there is none: ask for the shortage. */
+    /** The plan that is worth most; empty where it is proven that there is none: ask for the {@link #shortage}. */
     public Optional<Solution> best(Problem problem) {
         return new Search(problem, limits).best(List.of(), 0);
     }
@@ -56,19 +54,31 @@ public final class Allocator {
      * @param keptCentipoints what it is worth to leave one seat as it is, hundredths of a point, 0 or more; added to what the problem keeps already
      */
     public Optional<Solution> again(Problem problem, Problem before, Solution setUp, long keptCentipoints) {
-        Map<String, String> choiceOf = new HashMap<>();
-        for (int seat = 0; seat < before.seats().size(); seat++) {
-            choiceOf.put(before.seats().get(seat).id(), before.seats().get(seat).choices().get(setUp.choices().get(seat)).id());
-        }
+        Before already = new Before(before, setUp);
         List<Kept> kept = new ArrayList<>(problem.kept());
         for (int seat = 0; seat < problem.seats().size(); seat++) {
             Seat of = problem.seats().get(seat);
             for (int choice = 0; choice < of.choices().size(); choice++) {
-                if (of.choices().get(choice).id().equals(choiceOf.get(of.id()))) {
+                if (already.has(of.id(), of.choices().get(choice).id())) {
                     kept.add(new Kept(seat, choice, keptCentipoints));
                 }
             }
         }
-        return best(problem.keeping(kept));
+        return new Search(problem.keeping(kept), limits, already).best(List.of(), 0);
+    }
+
+    /** Why not every seat that must be served can be, and the ways out; says that all can be where that is so. */
+    public Shortage shortage(Problem problem) {
+        return new Shortages(problem, limits).shortage();
+    }
+
+    /**
+     * What one more of each thing that a choice takes is worth: of each cap, and of each group of channels, one with a switch and a supply of its own. It takes a search for each, so it
+     * is for the background.
+     *
+     * @return first those of which all are in use; fewer than all where it was stopped
+     */
+    public List<Gain> oneMore(Problem problem, Progress progress) {
+        return new OneMore(problem, limits).gains(progress);
     }
 }

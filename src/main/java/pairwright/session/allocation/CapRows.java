@@ -21,18 +21,20 @@ final class CapRows {
     }
 
     private final List<Flow> flows = new ArrayList<>();
+    private final Map<String, LinearExprBuilder> taken;
 
     /**
      * @param taken by cap, what is taken of it and of no other
      * @param pooled by set of caps, how many are taken of any of them
-     * @param extra by cap, how many can be had besides
+     * @param extras how many can be had besides
      */
-    CapRows(CpModel model, List<Cap> caps, Map<String, LinearExprBuilder> taken, Map<Set<String>, ? extends LinearArgument> pooled, Map<String, IntVar> extra) {
+    CapRows(CpModel model, List<Cap> caps, Map<String, LinearExprBuilder> taken, Map<Set<String>, ? extends LinearArgument> pooled, Map<Extra, IntVar> extras) {
+        this.taken = taken;
         Map<String, Cap> byName = caps.stream().collect(Collectors.toMap(Cap::name, cap -> cap));
         pooled.forEach((anyOf, count) -> {
             LinearExprBuilder sum = LinearExpr.newBuilder();
             for (String cap : new TreeSet<>(anyOf)) {
-                Flow flow = new Flow(anyOf, cap, model.newIntVar(0, extra.containsKey(cap) ? MANY : byName.get(cap).there(), "pool " + flows.size()));
+                Flow flow = new Flow(anyOf, cap, model.newIntVar(0, extras.containsKey(extra(cap)) ? MANY : byName.get(cap).there(), "pool " + flows.size()));
                 flows.add(flow);
                 sum.add(flow.count());
                 taken.computeIfAbsent(cap, any -> LinearExpr.newBuilder()).add(flow.count());
@@ -41,7 +43,7 @@ final class CapRows {
         });
         for (Cap cap : caps) {
             LinearExprBuilder sum = taken.get(cap.name());
-            IntVar more = extra.get(cap.name());
+            IntVar more = extras.get(extra(cap.name()));
             if (sum != null && more == null) {
                 model.addLessOrEqual(sum, cap.there());
             } else if (sum != null) {
@@ -50,7 +52,16 @@ final class CapRows {
         }
     }
 
+    private static Extra extra(String cap) {
+        return new Extra(Shortage.Kind.CAP, cap);
+    }
+
     List<Flow> flows() {
         return flows;
+    }
+
+    /** All that is taken of a cap; null where nothing can be. */
+    LinearArgument taken(String cap) {
+        return taken.get(cap);
     }
 }

@@ -8,6 +8,7 @@ import com.google.ortools.sat.LinearExprBuilder;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.ToLongFunction;
 import pairwright.locker.PhantomSwitch;
 
@@ -25,10 +26,9 @@ final class ChannelRows {
 
     /**
      * @param wanted how many feeds there are of each kind
-     * @param extra by group, channels with a switch of their own that can be had besides
-     * @param extraTenthMa by bank, current that can be had besides
+     * @param extras channels with a switch of their own, and current, that can be had besides
      */
-    ChannelRows(CpModel model, BankClasses banks, Map<FeedKind, ? extends LinearArgument> wanted, Map<String, IntVar> extra, Map<Integer, IntVar> extraTenthMa) {
+    ChannelRows(CpModel model, Problem problem, BankClasses banks, Map<FeedKind, ? extends LinearArgument> wanted, Map<Extra, IntVar> extras) {
         this.model = model;
         this.classes = banks.all();
         for (int index = 0; index < classes.size(); index++) {
@@ -41,16 +41,22 @@ final class ChannelRows {
                 }
             }
             live.add(one.phantom() == PhantomSwitch.BANK ? model.newIntVar(0, one.times(), "live " + index) : null);
-            addBank(index, one, extraTenthMa.get(one.members().get(0)));
-            if (index > 0 && one.isTwinOf(classes.get(index - 1)) && extraTenthMa.isEmpty()) {
+            addBank(index, one, extras.get(new Extra(Shortage.Kind.CURRENT, problem.banks().get(one.members().get(0)).name())));
+            if (index > 0 && one.isTwinOf(classes.get(index - 1)) && extras.keySet().stream().noneMatch(extra -> extra.kind() == Shortage.Kind.CURRENT)) {
                 addTwins(index - 1, index);
             }
         }
-        extra.forEach((group, count) -> {
-            wanted.keySet().stream().filter(kind -> kind.groups().contains(group)).forEach(kind -> flow(kind, classes.size(), group, CapRows.MANY));
-            model.addLessOrEqual(sum(flow -> flow.bankClass() == classes.size() && flow.group().equals(group) ? 1 : 0), count);
+        extras.forEach((extra, count) -> {
+            if (extra.kind() == Shortage.Kind.CHANNELS) {
+                addBorrowed(extra.name(), wanted.keySet(), count);
+            }
         });
         wanted.forEach((kind, count) -> model.addEquality(sum(flow -> flow.kind().equals(kind) ? 1 : 0), count));
+    }
+
+    private void addBorrowed(String group, Set<FeedKind> kinds, IntVar count) {
+        kinds.stream().filter(kind -> kind.groups().contains(group)).forEach(kind -> flow(kind, classes.size(), group, CapRows.MANY));
+        model.addLessOrEqual(borrowedUsed(group), count);
     }
 
     List<Flow> flows() {
@@ -59,6 +65,11 @@ final class ChannelRows {
 
     List<IntVar> live() {
         return live;
+    }
+
+    /** How many channels of a group are used that can be had besides. */
+    LinearExpr borrowedUsed(String group) {
+        return sum(flow -> isIn(flow, classes.size(), group) ? 1 : 0);
     }
 
     private void flow(FeedKind kind, int bankClass, String group, int most) {

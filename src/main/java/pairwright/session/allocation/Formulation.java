@@ -3,6 +3,7 @@ package pairwright.session.allocation;
 import com.google.ortools.sat.BoolVar;
 import com.google.ortools.sat.CpModel;
 import com.google.ortools.sat.IntVar;
+import com.google.ortools.sat.LinearArgument;
 import com.google.ortools.sat.LinearExpr;
 import com.google.ortools.sat.LinearExprBuilder;
 import com.google.ortools.sat.Literal;
@@ -12,6 +13,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 
 /**
  * The problem as the solver takes it. Each choice is a yes or no; what is maximised is {@code centipoints * 2^20 + tie}, where ties are a little of each choice's own, so that
@@ -19,11 +21,6 @@ import java.util.TreeMap;
  */
 final class Formulation {
     static final int TIE_BITS = 20;
-
-    /** What the search may use beyond what there is. */
-    record Extras(Map<String, Integer> caps, Map<String, Integer> channels, Map<Integer, Integer> tenthMa) {
-        static final Extras NONE = new Extras(Map.of(), Map.of(), Map.of());
-    }
 
     /** Which choices may be chosen. */
     interface Allowed {
@@ -33,17 +30,16 @@ final class Formulation {
     private final CpModel model = new CpModel();
     private final Problem problem;
     private final BoolVar[][] chosen;
-    private final Map<String, IntVar> extraCaps;
-    private final Map<String, IntVar> extraChannels;
-    private final Map<Integer, IntVar> extraTenthMa;
+    private final Map<Extra, IntVar> extras = new TreeMap<>();
     private final LinearExpr worth;
+    private CapRows capRows;
+    private ChannelRows channelRows;
 
-    Formulation(Problem problem, Allowed allowed, Extras extras) {
+    /** @param most how much the search may use of things beyond what there is */
+    Formulation(Problem problem, Allowed allowed, Map<Extra, Integer> most) {
         this.problem = problem;
         chosen = new BoolVar[problem.seats().size()][];
-        extraCaps = variables(extras.caps());
-        extraChannels = variables(extras.channels());
-        extraTenthMa = variables(extras.tenthMa());
+        new TreeMap<>(most).forEach((extra, count) -> extras.put(extra, model.newIntVar(0, count, "extra " + extra.name())));
         addSeats(allowed);
         worth = addWorth();
         addTakes();
@@ -58,21 +54,37 @@ final class Formulation {
         return chosen;
     }
 
-    Map<String, IntVar> extraCaps() {
-        return extraCaps;
-    }
-
-    Map<String, IntVar> extraChannels() {
-        return extraChannels;
-    }
-
-    Map<Integer, IntVar> extraTenthMa() {
-        return extraTenthMa;
+    /** How much is used beyond what there is. */
+    Map<Extra, IntVar> extras() {
+        return extras;
     }
 
     /** What a plan is worth, with ties, as the solver counts it. */
     LinearExpr worth() {
         return worth;
+    }
+
+    /** How many of those seats get a choice of such a use. */
+    LinearExpr count(Set<Integer> seats, Set<Choice.Use> uses) {
+        LinearExprBuilder sum = LinearExpr.newBuilder();
+        for (int seat : new TreeSet<>(seats)) {
+            for (int choice = 0; choice < chosen[seat].length; choice++) {
+                if (chosen[seat][choice] != null && uses.contains(problem.seats().get(seat).choices().get(choice).use())) {
+                    sum.add(chosen[seat][choice]);
+                }
+            }
+        }
+        return sum.build();
+    }
+
+    /** All that is taken of a cap; null where no choice that may be chosen can take of it. */
+    LinearArgument taken(String cap) {
+        return capRows.taken(cap);
+    }
+
+    /** How many of the channels of a group that can be had besides are used. */
+    LinearExpr borrowedUsed(String group) {
+        return channelRows.borrowedUsed(group);
     }
 
     /** At least so many seats have another choice than these. */
@@ -84,12 +96,6 @@ final class Formulation {
             }
         }
         model.addLessOrEqual(same, chosen.length - leastDifferent);
-    }
-
-    private <T> Map<T, IntVar> variables(Map<T, Integer> most) {
-        Map<T, IntVar> variables = new TreeMap<>();
-        most.forEach((name, count) -> variables.put(name, model.newIntVar(0, count, "extra " + name)));
-        return variables;
     }
 
     private void addSeats(Allowed allowed) {
@@ -139,8 +145,8 @@ final class Formulation {
                 }
             }
         }
-        new CapRows(model, problem.caps(), taken, pooled, extraCaps);
-        new ChannelRows(model, banks, wanted, extraChannels, extraTenthMa);
+        capRows = new CapRows(model, problem.caps(), taken, pooled, extras);
+        channelRows = new ChannelRows(model, problem, banks, wanted, extras);
     }
 
     /** From 0 to less than 2^20 over the number of seats, by the names alone, so that no order of a list decides. */

@@ -39,7 +39,7 @@ final class Settled {
             choice.feeds().forEach(feed -> wanted.computeIfAbsent(FeedKind.of(feed, banks), any -> LinearExpr.newBuilder()).add(1));
         }
         CapRows caps = new CapRows(model, problem.caps(), taken, pooled, Map.of());
-        ChannelRows channels = new ChannelRows(model, banks, wanted, Map.of(), Map.of());
+        ChannelRows channels = new ChannelRows(model, problem, banks, wanted, Map.of());
         LinearExprBuilder cost = LinearExpr.newBuilder();
         channels.live().stream().filter(count -> count != null).forEach(count -> cost.addTerm(count, LIVE));
         int rank = 1;

@@ -1,0 +1,119 @@
+package pairwright.session;
+
+import java.util.ArrayList;
+import java.util.IdentityHashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import pairwright.rules.Finding;
+import pairwright.rules.LeftOut;
+import pairwright.rules.PlanFact;
+import pairwright.rules.PlannedTwo;
+import pairwright.rules.RuleBase;
+
+/**
+ * What the rules say of plans: the points that the search weighs, asked before it, and the reasons and cautions of a plan that was found. Computes
+ * what they read and has no opinion. Safe to share between threads.
+ */
+final class PlanRules {
+    private static final double CLEAR_CONTRAST_DB = 6;
+    private static final double NO_LONGER_ALIKE_DB = 3;
+    private static final double TENTHS = 10;
+
+    private final RuleBase rules;
+    private final Map<Boolean, Long> leftOut = new ConcurrentHashMap<>();
+    private final Map<Pairing, Long> twos = new ConcurrentHashMap<>();
+
+    PlanRules(RuleBase rules) {
+        this.rules = rules;
+    }
+
+    /** What it costs that a seat gets no microphone, below 0, in hundredths of a point. */
+    long leftOutCentipoints(Seat seat) {
+        return leftOut.computeIfAbsent(seat.must(), must -> sum(rules.plan(false, List.of(new LeftOut(SeatNames.of(seat), must)))));
+    }
+
+    /**
+     * Two seats of whom the line-up says how they shall sound beside each other.
+     *
+     * @param first id
+     * @param second id
+     * @param apart whether they shall be told apart; else they are one section
+     */
+    record Two(String first, String second, boolean apart) {
+    }
+
+    /** Whom the line-up wants apart, and each of a section with the one named before; so a section of five counts four times, not ten. */
+    static List<Two> twos(LineUp lineUp) {
+        List<Two> twos = new ArrayList<>();
+        lineUp.contrast().forEach(two -> twos.add(new Two(two.get(0), two.get(1), true)));
+        for (List<String> section : lineUp.keep()) {
+            for (int i = 1; i < section.size(); i++) {
+                twos.add(new Two(section.get(i - 1), section.get(i), false));
+            }
+        }
+        return List.copyOf(twos);
+    }
+
+    /**
+     * What each option of one seat is worth beside each of another, in hundredths of a point. The rules are asked once for each case that differs in
+     * what they read, and never again.
+     *
+     * @param apart whether the two shall be told apart; else they are one section
+     * @return by option of the first and option of the second
+     */
+    long[][] twoCentipoints(boolean apart, List<Voice> first, List<Voice> second) {
+        Pairing[][] pairings = new Pairing[first.size()][second.size()];
+        Map<Pairing, PlannedTwo> open = new LinkedHashMap<>();
+        for (int i = 0; i < first.size(); i++) {
+            for (int j = 0; j < second.size(); j++) {
+                Pairing pairing = Pairing.of(apart, first.get(i), second.get(j));
+                pairings[i][j] = pairing;
+                if (!twos.containsKey(pairing)) {
+                    open.computeIfAbsent(pairing, one -> one.fact("", ""));
+                }
+            }
+        }
+        ask(open);
+        long[][] points = new long[first.size()][second.size()];
+        for (int i = 0; i < first.size(); i++) {
+            for (int j = 0; j < second.size(); j++) {
+                points[i][j] = twos.get(pairings[i][j]);
+            }
+        }
+        return points;
+    }
+
+    /** The same for one option each. */
+    long twoCentipoints(boolean apart, Voice first, Voice second) {
+        return twoCentipoints(apart, List.of(first), List.of(second))[0][0];
+    }
+
+    private void ask(Map<Pairing, PlannedTwo> open) {
+        if (open.isEmpty()) {
+            return;
+        }
+        Map<PlanFact, Long> points = new IdentityHashMap<>();
+        rules.plan(false, List.copyOf(open.values())).forEach(finding -> points.merge((PlanFact) finding.subject(), finding.centipoints(), Long::sum));
+        open.forEach((pairing, fact) -> twos.put(pairing, points.getOrDefault(fact, 0L)));
+    }
+
+    private static long sum(List<Finding> findings) {
+        return findings.stream().mapToLong(Finding::centipoints).sum();
+    }
+
+    /** What the rules read of two options; the contrast to a tenth, so that there are few different ones. */
+    private record Pairing(boolean apart, boolean sameType, boolean sameTechnique, long contrastTenths) {
+        static Pairing of(boolean apart, Voice first, Voice second) {
+            double contrastDb = apart ? first.toneContrastDb(second) : first.colourContrastDb(second);
+            return new Pairing(apart, first.sameType(second), first.sameTechnique(second), Math.round(contrastDb * TENTHS));
+        }
+
+        PlannedTwo fact(String first, String second) {
+            double contrastDb = contrastTenths / TENTHS;
+            return new PlannedTwo(first, second, apart, sameType, sameTechnique, contrastDb, Math.min(1, contrastDb / CLEAR_CONTRAST_DB),
+                    Math.max(0, 1 - contrastDb / NO_LONGER_ALIKE_DB));
+        }
+    }
+}
