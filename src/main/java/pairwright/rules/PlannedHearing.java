@@ -7,6 +7,7 @@ package pairwright.rules;
  * @param seat whose line it is
  * @param other who else is heard in it
  * @param distant whether it stands where the room is as loud as its source, so that it is there to hear more than that
+ * @param most whether the line hears nobody else more
  * @param distanceM from the microphone to the other
  * @param aimDegrees turned off the line to its own source
  * @param screenDb what a gobo between takes from the octave of the other that is strongest there
@@ -17,7 +18,7 @@ package pairwright.rules;
  * @param highPassHz a high-pass that its own source does not miss; null for none
  * @param underHighPass whether that high-pass takes the octave in which most of the other is heard
  */
-public record PlannedHearing(String line, String seat, String other, boolean distant, double distanceM, double aimDegrees, double screenDb,
+public record PlannedHearing(String line, String seat, String other, boolean distant, boolean most, double distanceM, double aimDegrees, double screenDb,
         double separationDb, double loudestHz, Double roomLeftDb, double turnGainDb, Double highPassHz, boolean underHighPass) implements PlanFact {
     @Override
     public boolean equals(Object other) {
