@@ -37,12 +37,6 @@ public record Line(int number, String channel, String channelLabel, String bank,
         String booster, double boosterGainDb, boolean phantom, boolean phantomWanted, double currentMa, Double gainDb, Double highPassHz,
         List<Said> cautions) {
 
-    /** The same with what the rules say of it. */
-    Line said(List<Said> says) {
-        return new Line(number, channel, channelLabel, bank, unit, seat, name, source, mic, placement, spot, stand, standLabel, standKind, standRatio,
-                sharesStandWith, booster, boosterGainDb, phantom, phantomWanted, currentMa, gainDb, highPassHz, says);
-    }
-
     /** The same with a place in the list. */
     Line numbered(int other) {
         return new Line(other, channel, channelLabel, bank, unit, seat, name, source, mic, placement, spot, stand, standLabel, standKind, standRatio,

@@ -122,7 +122,8 @@ final class PlanFacts {
         return new PlannedHearing(line.name(), names.of(line.seat()), names.of(hears.seat()), line.placement().distanceRatio() >= 1, most,
                 hears.distanceM(), line.placement().aimDegrees(), hears.screenDb(), hears.separationDb(), hears.loudestHz(),
                 hears.roomAllowsDb() == null ? null : Double.valueOf(Math.max(0, hears.roomAllowsDb() - hears.separationDb())),
-                hears.separationDb() - hears.straightDb(), line.highPassHz(), line.highPassHz() != null && hears.loudestHz() * HALF_OCTAVE_RATIO <= line.highPassHz());
+                hears.separationDb() - hears.straightDb(), hears.betterAimDegrees(), hears.betterDb() - hears.separationDb(),
+                line.highPassHz(), line.highPassHz() != null && hears.loudestHz() * HALF_OCTAVE_RATIO <= line.highPassHz());
     }
 
     PlannedArrival arrival(Arrival arrival) {
@@ -169,7 +170,7 @@ final class PlanFacts {
 
     /** Numbers of the lines that are fed by a bank. */
     List<Integer> linesOn(Plan.Supply supply) {
-        return plan.lines().stream().filter(line -> supply.bank().equals(line.bank() == null ? line.channel() : line.bank())).map(Line::number).toList();
+        return plan.lines().stream().filter(line -> supply.bank().equals(line.bank() == null ? line.channelLabel() : line.bank())).map(Line::number).toList();
     }
 
     SeatNames names() {

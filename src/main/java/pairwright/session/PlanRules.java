@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.LongSummaryStatistics;
 import java.util.Map;
 import java.util.Objects;
 import java.util.concurrent.ConcurrentHashMap;
@@ -25,10 +26,13 @@ final class PlanRules {
     private static final double CLEAR_CONTRAST_DB = 6;
     private static final double NO_LONGER_ALIKE_DB = 3;
     private static final double TENTHS = 10;
+    /** No two options are further apart than the corners and slopes of microphones reach. */
+    private static final double FARTHEST_DB = 60;
 
     private final RuleBase rules;
     private final Map<Boolean, Long> leftOut = new ConcurrentHashMap<>();
     private final Map<Pairing, Long> twos = new ConcurrentHashMap<>();
+    private final Map<Boolean, LongSummaryStatistics> ranges = new ConcurrentHashMap<>();
 
     PlanRules(RuleBase rules) {
         this.rules = rules;
@@ -104,7 +108,7 @@ final class PlanRules {
      */
     Plan judged(Plan plan, LineUp lineUp, Gear gear, Catalogue catalogue) {
         PlanFacts facts = new PlanFacts(plan, lineUp, gear, catalogue);
-        Judging warned = new Judging();
+        PlanFindings warned = new PlanFindings();
         Map<Integer, List<PlanFact>> byLine = new HashMap<>();
         plan.lines().forEach(line -> byLine.computeIfAbsent(line.number(), any -> new ArrayList<>())
                 .add(warned.add(facts.line(line), List.of(line.seat()), List.of(line.number()))));
@@ -121,7 +125,7 @@ final class PlanRules {
             timing.add(treated(plan.timing().get(i), warned.found(arrivals.get(i)), warned.said(rules, List.of(arrivals.get(i)))));
         }
         return new Plan(plan.rank(), plan.score(), plan.proven(), plan.bound(), plan.served(), plan.leftOut(),
-                plan.lines().stream().map(line -> line.said(warned.said(rules, byLine.get(line.number())))).toList(), plan.bleed(), timing, plan.supplies(),
+                plan.lines().stream().map(line -> line.judged(warned.said(rules, byLine.get(line.number())))).toList(), plan.bleed(), timing, plan.supplies(),
                 plan.counts(), plan.patch(), reasons(plan, lineUp, facts), warned.said(rules, whole));
     }
 
@@ -129,8 +133,7 @@ final class PlanRules {
     private static Arrival treated(Arrival arrival, List<Finding> findings, List<Said> says) {
         Arrival.Treat treat = findings.stream().map(finding -> finding.rule().treat()).filter(Objects::nonNull).map(PlanRules::treat).findFirst()
                 .orElse(arrival.treat());
-        return new Arrival(arrival.seat(), arrival.source(), arrival.lines(), arrival.own(), arrival.pathM(), arrival.delayMs(), arrival.firstNullHz(),
-                arrival.levelDifferenceDb(), arrival.rippleDb(), arrival.distanceRatio(), arrival.inverted(), treat, says);
+        return arrival.treated(treat, says);
     }
 
     private static Arrival.Treat treat(String id) {
@@ -138,7 +141,7 @@ final class PlanRules {
     }
 
     private List<Said> reasons(Plan plan, LineUp lineUp, PlanFacts facts) {
-        Judging weighed = new Judging();
+        PlanFindings weighed = new PlanFindings();
         List<PlanFact> all = new ArrayList<>();
         for (String seat : plan.leftOut()) {
             boolean must = lineUp.seat(seat).map(Seat::must).orElse(false);
@@ -155,6 +158,31 @@ final class PlanRules {
         }
         weighed.ask(rules, false);
         return weighed.said(rules, all).stream().filter(said -> said.points() != 0).toList();
+    /** What two options can be worth together at the most, in hundredths of a point, whatever they are. */
+    long mostTwoCentipoints(boolean apart) {
+        return range(apart).getMax();
+    }
+
+    /** The same at the least. */
+    long leastTwoCentipoints(boolean apart) {
+        return range(apart).getMin();
+    }
+
+    private LongSummaryStatistics range(boolean apart) {
+        return ranges.computeIfAbsent(apart, any -> {
+            List<Pairing> all = new ArrayList<>();
+            for (long tenths = 0; tenths <= FARTHEST_DB * TENTHS; tenths++) {
+                for (boolean sameType : new boolean[] {false, true}) {
+                    for (boolean sameTechnique : new boolean[] {false, true}) {
+                        all.add(new Pairing(apart, sameType, sameTechnique, tenths));
+                    }
+                }
+            }
+            Map<Pairing, PlannedTwo> open = new LinkedHashMap<>();
+            all.stream().filter(pairing -> !twos.containsKey(pairing)).forEach(pairing -> open.put(pairing, pairing.fact("", "")));
+            ask(open);
+            return all.stream().mapToLong(twos::get).summaryStatistics();
+        });
     }
 
     private void ask(Map<Pairing, PlannedTwo> open) {

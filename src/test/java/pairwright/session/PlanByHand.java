@@ -40,7 +40,7 @@ final class PlanByHand {
     }
 
     PlanByHand hears(int line, String seat, double separationDb, double straightDb, double roomAllowsDb) {
-        bleed.add(new Hears(line, seat, "any", 3, 90, 0, separationDb, OctaveCurve.ZERO, 63, roomAllowsDb, straightDb));
+        bleed.add(new Hears(line, seat, "any", 3, 90, 0, separationDb, OctaveCurve.ZERO, 63, roomAllowsDb, straightDb, 20, separationDb));
         return this;
     }
 
