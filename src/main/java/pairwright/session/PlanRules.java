@@ -158,6 +158,8 @@ final class PlanRules {
         }
         weighed.ask(rules, false);
         return weighed.said(rules, all).stream().filter(said -> said.points() != 0).toList();
+    }
+
     /** What two options can be worth together at the most, in hundredths of a point, whatever they are. */
     long mostTwoCentipoints(boolean apart) {
         return range(apart).getMax();
