@@ -86,6 +86,7 @@ public final class Server implements AutoCloseable {
                 LockerPageRoutes pages = new LockerPageRoutes(locker, knowledge::current, html, patience.bodyMs());
                 pages.add(config.routes);
                 new CoverageRoutes(locker, coverage, json, pages).add(config.routes);
+                new SessionRoutes(locker, knowledge::current, json, patience.bodyMs()).add(config.routes);
             }
         });
     }
