@@ -1,6 +1,5 @@
 package pairwright.http;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -11,31 +10,34 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
 import pairwright.advice.Knowledge;
-import pairwright.catalogue.Shown;
 import pairwright.locker.Act;
+import pairwright.locker.Booking;
 import pairwright.locker.Document;
 import pairwright.locker.DocumentDraft;
 import pairwright.locker.DocumentKind;
 import pairwright.locker.Locker;
 import pairwright.locker.LockerFault;
+import pairwright.session.Booked;
 import pairwright.session.Gear;
 import pairwright.session.GearOf;
 import pairwright.session.LineUp;
 import pairwright.session.Picks;
 import pairwright.sheet.AtPlan;
 
-/** What the locker keeps of a session, read and written: its line-up, the plan that was taken, the ticks of its line check. */
+/** What the pages of a plan read and write of a session: its line-up, the plan that was taken, the ticks of its line check. */
 final class SessionKept {
     /** A line check of a hundred lines, a few plans over. */
     private static final int MOST_TICKS = 2000;
-    private static final int TRIES = 20;
 
     private final Locker locker;
+    private final SessionStore store;
     private final ObjectMapper json;
 
-    SessionKept(Locker locker, ObjectMapper json) {
+    SessionKept(Locker locker, Supplier<Knowledge> knowledge, ObjectMapper json) {
         this.locker = locker;
+        this.store = new SessionStore(locker, knowledge, json);
         this.json = json;
     }
 
@@ -46,34 +48,13 @@ final class SessionKept {
     /**
      * A session by its id.
      *
-     * @throws BadRequest 404 where there is none, 409 where its line-up does not hold any more
+     * @throws LockerFault.NotThere where there is none
+     * @throws LockerFault.Unusable where what is kept of it no longer fits the catalogue, with every fault
      */
-    Session session(String id, Knowledge known) {
-        Document document = locker.documents().of(id).filter(one -> one.kind() == DocumentKind.LINE_UP).orElseThrow(() -> new BadRequest(Problem.of(404,
-                "There is no session \"" + Shown.of(id) + "\". All of them are at /sessions")));
-        Optional<Document> taken = locker.documents().of(id, DocumentKind.PICKS);
-        JsonNode root = tree(document.text());
-        if (taken.isPresent() && root instanceof ObjectNode whole) {
-            ObjectNode again = whole.deepCopy();
-            again.set("plan", tree(taken.get().text()));
-            SessionBody.Read read = SessionBody.again(again, known);
-            if (read.faults().isEmpty()) {
-                return new Session(document, read.request().lineUp(), read.request().before());
-            }
-        }
-        SessionBody.Read read = SessionBody.plan(root, known);
-        if (!read.faults().isEmpty()) {
-            throw new BadRequest(Problem.of(409, Problem.listed(read.faults())));
-        }
-        return new Session(document, read.request().lineUp(), null);
-    }
-
-    private JsonNode tree(String text) {
-        try {
-            return json.readTree(text);
-        } catch (JsonProcessingException broken) {
-            return json.missingNode();
-        }
+    Session session(String id) {
+        Document document = store.session(id);
+        LineUp lineUp = store.lineUp(document);
+        return new Session(document, lineUp, locker.documents().of(id, DocumentKind.PICKS).map(picks -> store.picks(picks, lineUp)).orElse(null));
     }
 
     /** What there is for the time of a session; what was booked for it does not stand in its way. */
@@ -83,19 +64,20 @@ final class SessionKept {
     }
 
     void take(Act act, String id, Picks picks) {
-        locker.change(act, changes -> {
-            changes.put(DocumentDraft.of(id, DocumentKind.PICKS, Routes.write(json, SessionJson.of(picks))), null);
-            return id;
-        });
+        locker.change(act, changes -> changes.put(store.picks(id, picks), null).id());
     }
 
-    /** Writes the line-up anew. */
+    /** Books what was picked for the time of the session, in place of what was booked for it before; says the booking. */
+    String book(Act act, Session session, Picks picks) {
+        return locker.change(act, changes -> {
+            Booking made = changes.bookFor(session.document().id(), Booked.draft(session.lineUp(), picks, session.document().name(), act.who()));
+            return made.id();
+        }).text();
+    }
+
+    /** Writes the line-up anew, where nobody did meanwhile. */
     void seat(Act act, Session session, LineUp lineUp) {
-        Document before = session.document();
-        locker.change(act, changes -> {
-            changes.put(DocumentDraft.lineUp(before.id(), before.name(), before.from(), before.until(), Routes.write(json, SessionJson.of(lineUp))), before.version());
-            return before.id();
-        });
+        locker.change(act, changes -> changes.put(store.draft(session.document().id(), lineUp), session.document().version()).id());
     }
 
     /** The ticks of its line check, by key. */
@@ -104,22 +86,18 @@ final class SessionKept {
     }
 
     /** Sets and takes away ticks; of each key the last who says something is right, and what others do to other keys meanwhile stays. */
-    void tick(Act act, String id, Map<String, Boolean> changed, OffsetDateTime now) {
-        for (int tries = 0; !changed.isEmpty(); tries++) {
-            Optional<Document> there = locker.documents().of(id, DocumentKind.TICKS);
+    void tick(String who, String id, Map<String, Boolean> changed, OffsetDateTime now) {
+        if (changed.isEmpty()) {
+            return;
+        }
+        locker.change(Act.by(who), changes -> {
+            Optional<Document> there = changes.documentIfThere(Document.idOf(id, DocumentKind.TICKS));
             Map<String, AtPlan.Tick> ticks = new LinkedHashMap<>(there.map(document -> read(document.text())).orElse(Map.of()));
-            changed.forEach((key, on) -> ticks.put(key, new AtPlan.Tick(on, act.who(), now)));
+            changed.forEach((key, on) -> ticks.put(key, new AtPlan.Tick(on, who, now)));
             ticks.entrySet().stream().sorted(Comparator.comparing(one -> one.getValue().at())).limit(Math.max(0, ticks.size() - MOST_TICKS)).map(Map.Entry::getKey).toList()
                     .forEach(ticks::remove);
-            try {
-                locker.change(act, changes -> changes.put(DocumentDraft.of(id, DocumentKind.TICKS, written(ticks)), there.map(Document::version).orElse(0L)).id());
-                return;
-            } catch (LockerFault.Changed | LockerFault.NotThere meanwhile) {
-                if (tries >= TRIES) {
-                    throw meanwhile;
-                }
-            }
-        }
+            return changes.put(DocumentDraft.of(id, DocumentKind.TICKS, written(ticks)), null).id();
+        });
     }
 
     private String written(Map<String, AtPlan.Tick> ticks) {
@@ -130,9 +108,10 @@ final class SessionKept {
 
     private Map<String, AtPlan.Tick> read(String text) {
         Map<String, AtPlan.Tick> ticks = new LinkedHashMap<>();
-        tree(text).fields().forEachRemaining(one -> {
+        Body.object(text, json, "{}").fields().forEachRemaining(one -> {
+            JsonNode tick = one.getValue();
             try {
-                ticks.put(one.getKey(), new AtPlan.Tick(one.getValue().path("on").asBoolean(), one.getValue().path("who").asText(), OffsetDateTime.parse(one.getValue().path("at").asText())));
+                ticks.put(one.getKey(), new AtPlan.Tick(tick.path("on").asBoolean(), tick.path("who").asText(), OffsetDateTime.parse(tick.path("at").asText())));
             } catch (DateTimeParseException broken) {
                 // a tick of which nobody knows when it was set is none
             }

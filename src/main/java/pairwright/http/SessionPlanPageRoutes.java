@@ -10,14 +10,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.Supplier;
+import pairwright.advice.Knowledge;
 import pairwright.catalogue.Shown;
-import pairwright.locker.Act;
-import pairwright.locker.Booking;
 import pairwright.locker.Locker;
 import pairwright.locker.LockerFault;
-import pairwright.locker.Span;
 import pairwright.session.Change;
 import pairwright.session.Gear;
 import pairwright.session.LineUp;
@@ -58,10 +56,10 @@ final class SessionPlanPageRoutes {
         Change of(LineUp lineUp, Gear gear, Picks before, Lost lost, double pricePoints);
     }
 
-    SessionPlanPageRoutes(LockerPageRoutes pages, Locker locker, PlanDesk desk, Again again, ObjectMapper json) {
+    SessionPlanPageRoutes(LockerPageRoutes pages, Locker locker, Supplier<Knowledge> knowledge, PlanDesk desk, Again again, ObjectMapper json) {
         this.pages = pages;
         this.locker = locker;
-        this.kept = new SessionKept(locker, json);
+        this.kept = new SessionKept(locker, knowledge, json);
         this.desk = desk;
         this.again = again;
         this.json = json;
@@ -126,15 +124,8 @@ final class SessionPlanPageRoutes {
     }
 
     private AtPlan at(Context context) {
-        return at(context, pages.at(context));
-    }
-
-    private AtPlan at(Context context, AtLocker at) {
-        return at(at, kept.session(id(context), at.known()));
-    }
-
-    private AtPlan at(AtLocker at, SessionKept.Session session) {
-        return new AtPlan(at, session.document().id(), session.lineUp(), kept.gear(session), session.picks(), session.document().booking(), desk);
+        SessionKept.Session session = kept.session(id(context));
+        return new AtPlan(pages.at(context), session.document().id(), session.lineUp(), kept.gear(session), session.picks(), session.document().booking(), desk);
     }
 
     private RePlanPage.Again again(AtPlan at) {
@@ -173,17 +164,13 @@ final class SessionPlanPageRoutes {
             gone(context, at);
             return;
         }
-        Span span = LockerAtHand.span(at.lineUp().from(), at.lineUp().until(), locker.now());
         try {
-            String booking = locker.change(FormBody.act(context, sent), changes -> {
-                Optional<Booking> before = at.booking() == null ? Optional.empty() : locker.booking(at.booking());
-                Booking made = before.isPresent() ? changes.alter(at.booking(), PlanPage.booking(at, plan, span), null) : changes.book(PlanPage.booking(at, plan, span));
-                changes.booked(at.id(), made.id());
-                return made.id();
-            }).text();
+            String booking = kept.book(FormBody.act(context, sent), kept.session(at.id()), Picks.of(plan));
             LockerPageRoutes.leadOn(context, at.at(), "/locker/bookings/" + booking);
-        } catch (LockerFault.Taken | LockerFault.Unusable | LockerFault.Changed | LockerFault.KeyUsedOtherwise refused) {
+        } catch (LockerFault.Taken | LockerFault.KeyUsedOtherwise refused) {
             LockerPageRoutes.show(context, PlanPage.of(at, 409, List.of("Nothing was booked: " + refused.getMessage())));
+        } catch (LockerFault.Unusable wrong) {
+            LockerPageRoutes.show(context, PlanPage.of(at, 400, wrong.faults().stream().map(fault -> "Nothing was booked: " + fault.says() + ".").toList()));
         }
     }
 
@@ -191,7 +178,7 @@ final class SessionPlanPageRoutes {
     private void seat(Context context) {
         Sent sent = pages.sent(context);
         AtLocker reader = pages.at(context);
-        SessionKept.Session session = kept.session(id(context), reader.known());
+        SessionKept.Session session = kept.session(id(context));
         LineUp lineUp = session.lineUp();
         Seat seat = lineUp.seat(Objects.requireNonNullElse(sent.first("seat"), "")).orElse(null);
         Double xM = number(sent.first("xM"));
@@ -258,7 +245,7 @@ final class SessionPlanPageRoutes {
     private void tick(Context context) {
         Sent sent = pages.sent(context);
         AtPlan at = at(context);
-        kept.tick(Act.by(Access.who(context)), at.id(), CheckPage.changed(sent), OffsetDateTime.ofInstant(locker.now(), ZoneOffset.UTC));
+        kept.tick(Access.who(context), at.id(), CheckPage.changed(sent), OffsetDateTime.ofInstant(locker.now(), ZoneOffset.UTC));
         if (Faults.wantsPage(context.header("Accept"), context.path())) {
             String plan = at.at().visit().first("plan");
             LockerPageRoutes.leadOn(context, at.at(), "/sessions/" + at.id() + "/check" + (plan == null ? "" : "?plan=" + Visit.escaped(plan)));

@@ -7,11 +7,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.stream.Collectors;
-import pairwright.locker.BookingDraft;
-import pairwright.locker.BookingKind;
-import pairwright.locker.Span;
 import pairwright.model.Severity;
 import pairwright.rules.RuleInfo;
+import pairwright.session.Booked;
 import pairwright.session.Line;
 import pairwright.session.Picks;
 import pairwright.session.Plan;
@@ -162,7 +160,7 @@ public final class PlanPage {
         double options = plan.served().stream().mapToDouble(served -> served.option().score()).sum();
         boolean mayTake = at.at().mayWrite() && !chosen.taken();
         SendForm take = !mayTake ? null : SendForm.to(at.visit(), at.path("plan/take"), "take", List.of()).hiding("plan", Integer.toString(plan.rank()));
-        int units = PackingList.units(plan).size();
+        int units = Booked.units(Picks.of(plan)).size();
         return new Shown(plan.rank(), chosen.taken(), words.cautions().stream().filter(caution -> !caution.severity().equals(Severity.NOTE.id())).toList(), seats, leftOut(at, plan), words.reasons(), Points.score(options, at.reader()),
                 Points.score(plan.score(), at.reader()), used(plan), supplies(at, plan), take, book(at, plan),
                 (at.booking() == null ? "Book its " : "Book instead its ") + units + (units == 1 ? " unit" : " units"),
@@ -186,13 +184,8 @@ public final class PlanPage {
 
     /** Books every unit of the plan for the time of the session, or anew what was booked for it. */
     private static SendForm book(AtPlan at, Plan plan) {
-        return !at.at().mayWrite() || PackingList.units(plan).isEmpty() ? null
+        return !at.at().mayWrite() || Booked.units(Picks.of(plan)).isEmpty() ? null
                 : SendForm.to(at.visit(), at.path("plan/book"), "book", List.of()).hiding("plan", Integer.toString(plan.rank()));
-    }
-
-    /** The booking for a plan: by whoever acts, for the time of the session. */
-    public static BookingDraft booking(AtPlan at, Plan plan, Span span) {
-        return new BookingDraft(PackingList.units(plan), span.from(), span.until(), BookingKind.SESSION, at.name(), null, null);
     }
 
     private static AtSeat atSeat(AtPlan at, PlanWords words, Plan plan, Plan.Served served, Seat seat, PlanChosen chosen) {
