@@ -123,7 +123,7 @@ public final class PlanPage {
     }
 
     private static Move move(AtPlan at, Planned.Move move) {
-        SendForm form = !at.at().mayWrite() ? null : SendForm.to(at.visit(), at.path("plan/seat"), "seat-" + move.seat(), List.of()).hiding("seat", move.seat())
+        SendForm form = !at.at().mayWrite() ? null : SendForm.to(at.visit(), at.path("plan/seat"), "move-" + move.seat(), List.of()).hiding("seat", move.seat())
                 .hiding("xM", Param.number(move.xM())).hiding("yM", Param.number(move.yM())).hiding("facingDegrees", Param.number(move.facingDegrees()));
         return new Move(at.reader().sentence(move.says()), form);
     }

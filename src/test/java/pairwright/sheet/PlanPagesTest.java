@@ -217,9 +217,9 @@ class PlanPagesTest {
                 new AtPlan.Tick(true, "Ben", OffsetDateTime.parse("2027-03-10T08:30:00Z")));
         Document ticked = page(CheckPage.of(at, ticks));
         assertEquals(List.of(key), ticked.select("input[name=tick][checked]").eachAttr("value"));
-        assertEquals("Ada, 8:30", ticked.select(".channel .tick-who").first().text());
+        assertEquals("Ada, 08:30", ticked.select(".channel .tick-who").first().text());
         assertEquals("1", ticked.select("#check-count").text());
-        assertEquals(new CheckPage.Ticked(1, 3 * lines + 3, Map.of(key, "Ada, 8:30")), CheckPage.ticked(at, ticks));
+        assertEquals(new CheckPage.Ticked(1, 3 * lines + 3, Map.of(key, "Ada, 08:30")), CheckPage.ticked(at, ticks));
     }
 
     @Test
