@@ -139,7 +139,7 @@ public final class PlanPage {
         String cautions = counted(counts.getOrDefault(Severity.DANGER.id(), 0L), "danger", "dangers") + ", "
                 + counted(counts.getOrDefault(Severity.CARE.id(), 0L), "thing to take care of", "things to take care of");
         return new Card(plan.rank(), at.to("plan?plan=" + plan.rank()), current, Picks.of(plan).equals(at.taken()), Points.score(plan.score(), at.reader()),
-                words.proven(), differs, cautions, plan.leftOut().isEmpty() ? "" : "Without " + plan.leftOut().stream().map(at::inSentence).collect(Collectors.joining(", ")) + ".");
+                words.proven(first), differs, cautions, plan.leftOut().isEmpty() ? "" : "Without " + plan.leftOut().stream().map(at::inSentence).collect(Collectors.joining(", ")) + ".");
     }
 
     private static String counted(long count, String one, String several) {
