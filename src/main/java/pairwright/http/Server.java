@@ -28,12 +28,15 @@ import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import pairwright.advice.AtHand;
 import pairwright.advice.CoverageDesk;
+import pairwright.advice.HouseMemory;
 import pairwright.advice.KnowledgeStore;
 import pairwright.advice.UnusableQuestion;
 import pairwright.catalogue.Json;
 import pairwright.catalogue.Shown;
 import pairwright.locker.Locker;
 import pairwright.rules.HouseRuleStopped;
+import pairwright.session.PlanDesk;
+import pairwright.session.Planner;
 import pairwright.sheet.Assets;
 import pairwright.sheet.Html;
 
@@ -45,6 +48,7 @@ public final class Server implements AutoCloseable {
 
     private final Javalin app;
     private final CoverageDesk coverage;
+    private final PlanDesk plans;
     private final ServerConnector[] connector = new ServerConnector[1];
 
     /**
@@ -67,6 +71,7 @@ public final class Server implements AutoCloseable {
         Access access = new Access(listen, secret -> locker == null ? Optional.empty() : locker.tokens().of(secret), Clock.systemUTC());
         AtHand atHand = locker == null ? AtHand.EVERYTHING : new LockerAtHand(locker, Clock.systemDefaultZone());
         coverage = new CoverageDesk(knowledge::current);
+        plans = PlanDesk.of(knowledge::current, () -> locker == null ? 0 : locker.marks().revision(), new Planner(knowledge::current, HouseMemory.NOTHING));
         app = Javalin.create(config -> {
             config.startup.showJavalinBanner = false;
             config.startup.showOldJavalinVersionWarning = false;
@@ -88,6 +93,7 @@ public final class Server implements AutoCloseable {
                 new SessionPageRoutes(pages, new SessionTexts(json)).add(config.routes);
                 new CoverageRoutes(locker, coverage, json, pages).add(config.routes);
                 new SessionRoutes(locker, knowledge::current, json, patience.bodyMs()).add(config.routes);
+                new SessionPlanPageRoutes(pages, locker, knowledge::current, plans, json).add(config.routes);
             }
         });
     }
@@ -144,6 +150,7 @@ public final class Server implements AutoCloseable {
     public void close() {
         app.stop();
         coverage.close();
+        plans.close();
     }
 
     private void jetty(JavalinConfig config, Faults faults, Listen listen, Patience patience) {
