@@ -102,7 +102,7 @@ final class MovesCase {
         boolean mic = remedy.by() == MoveKind.MIC || remedy.micFamilies().isEmpty()
                 || standing.mics().stream().anyMatch(one -> remedy.micFamilies().contains(one.mic().family()));
         boolean danger = remedy.dangers().isEmpty() || standing.mics().stream().anyMatch(one -> one.reachedBy(remedy.dangers()));
-        boolean neighbours = complaint.gauge() != Gauge.NEIGHBOURS || !scene.beside().isEmpty();
+        boolean neighbours = complaint.gauge() != Gauge.NEIGHBOURS || !scene.others().isEmpty();
         boolean two = switch (remedy.by()) {
             case PATHS, SPACING, POLARITY -> !standing.single() && !base.pair().technique().stereo(); // a stereo pair faces the source as one
             default -> true;

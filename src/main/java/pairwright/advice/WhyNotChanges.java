@@ -102,7 +102,7 @@ final class WhyNotChanges {
                 if (wanted.pattern() != null && wanted.pattern() != pattern.pattern()) {
                     continue;
                 }
-                for (double aimDegrees : placements.aimsDegrees(position, pattern)) {
+                for (double aimDegrees : placements.aimsDegrees(position, pattern, position.distanceM().typical())) {
                     for (double distanceM : distances(position.distanceM())) {
                         placed.add(placements.set(mic, pattern, position, distanceM, aimDegrees));
                     }

@@ -17,8 +17,10 @@ import pairwright.model.Predicted;
  * @param distanceM from the sounding surface
  * @param aimDegrees turned off the line to the source
  * @param nullDegrees where the pattern hears least; null without a null
- * @param nullMissDegrees between its null and the loudest neighbour; 180 without a null or a neighbour
+ * @param nullMissDegrees between its null and the loudest neighbour there; 180 without a null or a neighbour
  * @param turnGainDb how much lower the neighbours are picked up than if what comes from them straight came on its axis; 0 without any
+ * @param loudestNeighbourDbSpl running level of the loudest neighbour as it comes straight to that place; 0 with none, and where no air is between
+ * @param loudestNeighbourDegrees between the source and that neighbour, seen from there; 0 likewise
  * @param padDb pad that is in; 0 for none
  * @param habit what the trade thinks of it here; null for nothing in particular
  * @param habitWhy its reason; empty for none
@@ -48,6 +50,8 @@ public record Placed(
         Double nullDegrees,
         double nullMissDegrees,
         double turnGainDb,
+        double loudestNeighbourDbSpl,
+        double loudestNeighbourDegrees,
         double padDb,
         HabitRank habit,
         String habitWhy,
