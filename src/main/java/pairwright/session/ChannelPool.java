@@ -74,9 +74,19 @@ final class ChannelPool {
         return channels.get(bank);
     }
 
-    /** The most gain any channel has. */
-    double mostGainDb() {
-        return mostGainDb;
+    /** The most gain any channel has; null where channels are not counted. */
+    Double mostGainDb() {
+        return counted ? Double.valueOf(mostGainDb) : null;
+    }
+
+    /** Whether there is phantom power at all. */
+    boolean hasPhantom() {
+        return !counted || banks.stream().anyMatch(bank -> bank.phantom() != PhantomSwitch.NONE);
+    }
+
+    /** Equivalent input noise of the channel that has most of it; null where it is not known of any. */
+    Double worstNoiseDbu() {
+        return channels.stream().flatMap(List::stream).map(Gear.Channel::noiseDbu).filter(Objects::nonNull).max(Comparator.naturalOrder()).orElse(null);
     }
 
     /** The least gain any channel goes up to. */

@@ -45,6 +45,23 @@ public final class FloorSurroundings implements Surroundings {
                 .map(other -> Other.of(other, players.at(other))).toList(), new Screens(lineUp.gobos()));
     }
 
+    /** With one of the others elsewhere, or turned. */
+    FloorSurroundings moved(Seat elsewhere) {
+        return new FloorSurroundings(seat, body, others.stream().map(other -> other.seat().id().equals(elsewhere.id())
+                ? Other.of(elsewhere, other.player()) : other).toList(), screens);
+    }
+
+    /** With its own player elsewhere, or turned. */
+    FloorSurroundings seated(Seat elsewhere) {
+        return new FloorSurroundings(elsewhere, body, others, screens);
+    }
+
+    /** Only who of the others is at one seat; empty where nobody is. */
+    List<Reaching> at(Position position, double distanceM, String otherSeat) {
+        MicAt mic = mic(position, distanceM);
+        return others.stream().filter(other -> other.seat().id().equals(otherSeat)).map(other -> reaching(mic, other)).toList();
+    }
+
     private FloorSurroundings(Seat seat, Body body, List<Other> others, Screens screens) {
         this.seat = seat;
         this.body = body;

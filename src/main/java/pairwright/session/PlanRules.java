@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.LongSummaryStatistics;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import pairwright.rules.Finding;
@@ -20,10 +21,13 @@ final class PlanRules {
     private static final double CLEAR_CONTRAST_DB = 6;
     private static final double NO_LONGER_ALIKE_DB = 3;
     private static final double TENTHS = 10;
+    /** No two options are further apart than the corners and slopes of microphones reach. */
+    private static final double FARTHEST_DB = 60;
 
     private final RuleBase rules;
     private final Map<Boolean, Long> leftOut = new ConcurrentHashMap<>();
     private final Map<Pairing, Long> twos = new ConcurrentHashMap<>();
+    private final Map<Boolean, LongSummaryStatistics> ranges = new ConcurrentHashMap<>();
 
     PlanRules(RuleBase rules) {
         this.rules = rules;
@@ -88,6 +92,33 @@ final class PlanRules {
     /** The same for one option each. */
     long twoCentipoints(boolean apart, Voice first, Voice second) {
         return twoCentipoints(apart, List.of(first), List.of(second))[0][0];
+    }
+
+    /** What two options can be worth together at the most, in hundredths of a point, whatever they are. */
+    long mostTwoCentipoints(boolean apart) {
+        return range(apart).getMax();
+    }
+
+    /** The same at the least. */
+    long leastTwoCentipoints(boolean apart) {
+        return range(apart).getMin();
+    }
+
+    private LongSummaryStatistics range(boolean apart) {
+        return ranges.computeIfAbsent(apart, any -> {
+            List<Pairing> all = new ArrayList<>();
+            for (long tenths = 0; tenths <= FARTHEST_DB * TENTHS; tenths++) {
+                for (boolean sameType : new boolean[] {false, true}) {
+                    for (boolean sameTechnique : new boolean[] {false, true}) {
+                        all.add(new Pairing(apart, sameType, sameTechnique, tenths));
+                    }
+                }
+            }
+            Map<Pairing, PlannedTwo> open = new LinkedHashMap<>();
+            all.stream().filter(pairing -> !twos.containsKey(pairing)).forEach(pairing -> open.put(pairing, pairing.fact("", "")));
+            ask(open);
+            return all.stream().mapToLong(twos::get).summaryStatistics();
+        });
     }
 
     private void ask(Map<Pairing, PlannedTwo> open) {
