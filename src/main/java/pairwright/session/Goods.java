@@ -1,7 +1,6 @@
 package pairwright.session;
 
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.List;
 import pairwright.model.Catalogue;
 import pairwright.model.MicType;
@@ -33,15 +32,24 @@ record Goods(MicType micType, int units) {
     }
 
     /** What there is once all of it is bought. */
-    static Stock with(Stock stock, Collection<Goods> bought) {
+    static Stock with(Stock stock, List<Goods> bought) {
+        Stock with = stock;
+        for (int i = 0; i < bought.size(); i++) {
+            with = with(with, i, bought.get(i));
+        }
+        return with;
+    }
+
+    /**
+     * What there is once one of it is bought.
+     *
+     * @param before so many were bought before
+     */
+    static Stock with(Stock stock, int before, Goods bought) {
         List<Stock.Held> units = new ArrayList<>(stock.units());
-        int number = 0;
-        for (Goods one : bought) {
-            number++;
-            for (int unit = 1; unit <= one.units(); unit++) {
-                units.add(new Stock.Held(id(number, unit), one.micType().id(), "New " + one.micType().name(), null, null, null,
-                        one.units() == 1 ? null : id(number, 3 - unit), null, null));
-            }
+        for (int unit = 1; unit <= bought.units(); unit++) {
+            units.add(new Stock.Held(id(before, unit), bought.micType().id(), "New " + bought.micType().name(), null, null, null,
+                    bought.units() == 1 ? null : id(before, 3 - unit), null, null));
         }
         return new Stock(true, units);
     }

@@ -11,9 +11,6 @@ import pairwright.advice.Offer;
 import pairwright.advice.OfferedMic;
 import pairwright.model.Stock;
 import pairwright.session.allocation.Allocator;
-import pairwright.session.allocation.Choice;
-import pairwright.session.allocation.PairTerm;
-import pairwright.session.allocation.Problem;
 
 /**
  * One session with everything judged that could be bought for it. What an offer is worth does not depend on what else there is, so a plan with other
@@ -55,7 +52,11 @@ final class PurchaseCase {
     }
 
     Layout layout(Stock stock) {
-        return new Layout(session.lineUp(), seats, new Gear(stock, gear.channels(), gear.stands(), gear.boosters(), gear.pads()), now.catalogue(), rules, Map.of());
+        return layout(session.lineUp(), seats, stock);
+    }
+
+    private Layout layout(LineUp lineUp, List<AtSeat> at, Stock stock) {
+        return new Layout(lineUp, at, new Gear(stock, gear.channels(), gear.stands(), gear.boosters(), gear.pads()), now.catalogue(), rules, Map.of());
     }
 
     /** The best plan with some units; none where there is none. */
@@ -73,39 +74,30 @@ final class PurchaseCase {
     /**
      * What bounds a plan from above: for each seat the plan of all others without it, and its own best way.
      *
-     * @param without what the others' best plan is worth, and whatever it may be worth to sit beside this seat
-     * @param own what the best way of the seat is worth; what it costs to leave it out where it has no other
-     * @param together of all pairs of seats
+     * @param without what a plan of all the others is worth at most
+     * @param own what the best way of the seat is worth
+     * @param together what all pairs of seats are worth at most
      */
     private record Bounds(long[] without, long[] own, long together) {
     }
 
     /** Prepares for {@link #bound} with these units. */
     void bounded(Stock stock) {
-        Layout layout = layout(stock);
-        List<List<SeatChoices.Way>> ways = layout.ways();
-        List<PlanRules.Two> twos = PlanRules.twos(session.lineUp());
-        Problem whole = layout.problem(ways, 0);
-        long[] without = new long[seats.size()];
-        long[] own = new long[seats.size()];
-        for (int seat = 0; seat < seats.size(); seat++) {
-            String id = seats.get(seat).seat().id();
-            own[seat] = ways.get(seat).stream().mapToLong(way -> way.choice().centipoints()).max().orElse(0);
-            without[seat] = allocator.best(without(whole, seat)).orElseThrow().boundCentipoints()
-                    + twos.stream().filter(two -> two.first().equals(id) || two.second().equals(id)).mapToLong(this::most).sum();
+        long together = PlanRules.twos(session.lineUp()).stream().mapToLong(two -> Math.max(0, rules.mostTwoCentipoints(two.apart()))).sum();
+        long[] own = layout(stock).ways().stream().mapToLong(ways -> ways.stream().mapToLong(way -> way.choice().centipoints()).max().orElse(0)).toArray();
+        long[] without = IntStream.range(0, seats.size()).mapToLong(seat -> without(stock, seat) + together).toArray();
+        bounds = new Bounds(without, own, together);
+    }
+
+    /** What a plan of all but one seat is worth at most, however they sound beside each other. */
+    private long without(Stock stock, int out) {
+        List<AtSeat> others = IntStream.range(0, seats.size()).filter(seat -> seat != out).mapToObj(seats::get).toList();
+        if (others.isEmpty()) {
+            return 0;
         }
-        bounds = new Bounds(without, own, twos.stream().mapToLong(this::most).sum());
-    }
-
-    private long most(PlanRules.Two two) {
-        return Math.max(0, rules.mostTwoCentipoints(two.apart()));
-    }
-
-    private static Problem without(Problem whole, int out) {
-        List<pairwright.session.allocation.Seat> left = IntStream.range(0, whole.seats().size()).mapToObj(seat -> seat != out ? whole.seats().get(seat)
-                : new pairwright.session.allocation.Seat(whole.seats().get(seat).id(), false, List.of(Choice.out(SeatChoices.OUT, 0)))).toList();
-        List<PairTerm> pairs = whole.pairs().stream().filter(pair -> pair.first() != out && pair.second() != out).toList();
-        return new Problem(left, whole.caps(), whole.banks(), pairs, List.of(), whole.channelPrices());
+        LineUp whole = session.lineUp();
+        LineUp left = new LineUp(whole.name(), whole.floor(), others.stream().map(AtSeat::seat).toList(), whole.gobos(), List.of(), List.of(), whole.from(), whole.until(), 1);
+        return BestPlan.of(layout(left, others, stock), allocator).orElseThrow().solution().boundCentipoints();
     }
 
     /**
