@@ -65,6 +65,16 @@ public record YamlFile(Path file, JsonNode root, Map<String, Place> values, Map<
         return Optional.empty();
     }
 
+    /**
+     * The same of a text that came another way.
+     *
+     * @param name what it is called in faults
+     */
+    public static Optional<YamlFile> read(String text, Path name, List<FileFault> faults) {
+        String bare = text.startsWith("\uFEFF") ? text.substring(1) : text;
+        return new Reader(name, faults).read(bare.stripLeading().startsWith("{") ? bare.replace('\t', ' ') : bare);
+    }
+
     /** Where a value stands; for one that is not there, the nearest thing around it. */
     public Place at(String pointer) {
         for (String near = pointer; !near.isEmpty(); near = near.substring(0, near.lastIndexOf('/'))) {

@@ -56,10 +56,14 @@ public final class FloorSurroundings implements Surroundings {
         return new FloorSurroundings(elsewhere, body, others, screens);
     }
 
-    /** Only who of the others is at one seat; empty where nobody is. */
-    List<Reaching> at(Position position, double distanceM, String otherSeat) {
-        MicAt mic = mic(position, distanceM);
-        return others.stream().filter(other -> other.seat().id().equals(otherSeat)).map(other -> reaching(mic, other)).toList();
+    /** Only one of the others, from elsewhere or turned. */
+    Reaching from(Seat elsewhere, MicAt mic) {
+        for (Other other : others) {
+            if (other.seat().id().equals(elsewhere.id())) {
+                return reaching(mic, Other.of(elsewhere, other.player()));
+            }
+        }
+        throw new IllegalArgumentException("nobody is heard from seat \"" + elsewhere.id() + "\"");
     }
 
     private FloorSurroundings(Seat seat, Body body, List<Other> others, Screens screens) {
@@ -95,7 +99,7 @@ public final class FloorSurroundings implements Surroundings {
         return mic(position, distanceM).spot(seat, aimDegrees);
     }
 
-    private MicAt mic(Position position, double distanceM) {
+    MicAt mic(Position position, double distanceM) {
         return MicAt.of(seat, body, position, distanceM);
     }
 

@@ -8,10 +8,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import pairwright.advice.Offer;
+import pairwright.locker.PhantomSwitch;
 import pairwright.model.Catalogue;
-import pairwright.session.allocation.Kept;
+import pairwright.session.allocation.Bank;
+import pairwright.session.allocation.Channel;
 import pairwright.session.allocation.PairTerm;
+import pairwright.session.allocation.PhantomNeed;
 import pairwright.session.allocation.Problem;
+import pairwright.session.allocation.Solution;
 
 /**
  * A line-up with its offers and its gear, laid out for the search: for every seat its ways, best first, and what two seats are worth together.
@@ -27,16 +31,16 @@ final class Layout {
     private final Map<String, Integer> index = new HashMap<>();
     private final PlanRules rules;
     private final Map<String, Offer> setUp = new HashMap<>();
-    private final Set<String> picked;
+    private final Map<String, Picks.AtSeat> picked;
 
-    Layout(LineUp lineUp, List<AtSeat> seats, Gear gear, Catalogue catalogue, PlanRules rules, Map<String, Picks.AtSeat> standing) {
+    Layout(LineUp lineUp, List<AtSeat> seats, Gear gear, Set<String> lostChannels, Catalogue catalogue, PlanRules rules, Map<String, Picks.AtSeat> standing) {
         this.seats = seats;
         this.rules = rules;
-        this.picked = standing.keySet();
+        this.picked = standing;
         this.twos = PlanRules.twos(lineUp);
         Set<String> own = new HashSet<>();
         seats.forEach(at -> at.offers().all().forEach(offer -> offer.mics().stream().filter(mic -> mic.unit() != null).forEach(mic -> own.add(mic.unit()))));
-        this.resources = new Resources(gear, own, type -> catalogue.mics().get(type).tier());
+        this.resources = new Resources(gear, lostChannels, own, type -> catalogue.mics().get(type).tier());
         for (AtSeat at : seats) {
             index.put(at.seat().id(), index.size());
             Picks.AtSeat picked = standing.get(at.seat().id());
@@ -146,30 +150,69 @@ final class Layout {
     /** The ways to leave a seat as it is set up; leaving it out where it was. */
     List<SeatChoices.Way> standing(AtSeat at) {
         int seat = index.get(at.seat().id());
-        boolean wasOut = !picked.contains(at.seat().id());
+        boolean wasOut = !picked.containsKey(at.seat().id());
         return ways.get(seat).stream().filter(way -> wasOut ? way.offer() == null : stands(seat, way)).toList();
     }
 
     /**
      * The problem of some of the ways.
      *
-     * @param keptCentipoints what it is worth to leave a seat as it is set up; 0 for a plan from nothing
+     * @param some of the ways of each seat
      */
-    Problem problem(List<List<SeatChoices.Way>> some, long keptCentipoints) {
+    Problem problem(List<List<SeatChoices.Way>> some) {
         List<pairwright.session.allocation.Seat> all = new ArrayList<>();
-        List<Kept> kept = new ArrayList<>();
         for (int seat = 0; seat < seats.size(); seat++) {
             Seat of = seats.get(seat).seat();
             all.add(new pairwright.session.allocation.Seat(of.id(), of.must(), some.get(seat).stream().map(SeatChoices.Way::choice).toList()));
-            for (int way = 0; way < some.get(seat).size() && keptCentipoints > 0; way++) {
-                if (stands(seat, some.get(seat).get(way))) {
-                    kept.add(new Kept(seat, way, keptCentipoints));
-                }
-            }
         }
         Map<String, Integer> channelPrices = new HashMap<>();
         resources.channels().banks().forEach(bank -> bank.channels().forEach(group -> channelPrices.put(group, Resources.CHANNEL_PRICE)));
-        return new Problem(all, resources.caps(), resources.channels().banks(), pairs(some), kept, channelPrices);
+        return new Problem(all, resources.caps(), resources.channels().banks(), pairs(some), List.of(), channelPrices);
+    }
+
+    /** What is set up already: the problem and the plan of it that nobody had to search. */
+    record SetUp(Problem problem, Solution plan) {
+    }
+
+    /** What of the picks can stay, on the channels they are on; a seat on a channel that nobody knows is left open. */
+    SetUp setUp() {
+        List<pairwright.session.allocation.Seat> all = new ArrayList<>();
+        List<List<Channel>> channels = new ArrayList<>();
+        Set<Integer> live = new HashSet<>();
+        for (int seat = 0; seat < seats.size(); seat++) {
+            Picks.AtSeat pick = picked.get(seats.get(seat).seat().id());
+            int of = seat;
+            SeatChoices.Way way = pick == null ? null : ways.get(seat).stream().filter(one -> stands(of, one) && boosted(one, pick)).findFirst().orElse(null);
+            List<Channel> on = way == null ? List.of() : channels(pick, way);
+            if (way != null && on != null) {
+                all.add(new pairwright.session.allocation.Seat(pick.seat(), true, List.of(way.choice())));
+                channels.add(on);
+                for (int feed = 0; feed < on.size(); feed++) {
+                    Bank bank = resources.channels().banks().get(on.get(feed).bank());
+                    if (bank.phantom() == PhantomSwitch.BANK && way.choice().feeds().get(feed).phantom() == PhantomNeed.NEEDED) {
+                        live.add(on.get(feed).bank());
+                    }
+                }
+            }
+        }
+        return new SetUp(new Problem(all, resources.caps(), resources.channels().banks()), new Solution(all.stream().map(one -> 0).toList(), 0, 0, false, 0, false,
+                channels, all.stream().map(one -> List.<String>of()).toList(), live));
+    }
+
+    private static boolean boosted(SeatChoices.Way way, Picks.AtSeat pick) {
+        for (int mic = 0; mic < way.boosted().size(); mic++) {
+            if (way.boosted().get(mic) != (pick.mics().get(mic).booster() != null)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** Where its feeds are plugged; null where that is not known. */
+    private List<Channel> channels(Picks.AtSeat pick, SeatChoices.Way way) {
+        List<Channel> on = new ArrayList<>();
+        pick.mics().stream().map(Picks.Mic::channel).filter(id -> id != null).map(resources.channels()::at).filter(at -> at != null).forEach(on::add);
+        return on.size() == way.choice().feeds().size() ? on : null;
     }
 
     private List<PairTerm> pairs(List<List<SeatChoices.Way>> some) {

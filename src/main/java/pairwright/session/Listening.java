@@ -62,10 +62,14 @@ record Listening(Line line, Position position, OctaveCurve spectrumDb, PatternDa
             FloorSurroundings elsewhere = around.seated(moved);
             return new Listening(line, position, spectrumDb, pattern, elsewhere, elsewhere.at(position, distanceM));
         }
-        FloorSurroundings changed = around.moved(moved);
-        List<Reaching> from = changed.at(position, distanceM, moved.id());
-        return new Listening(line, position, spectrumDb, pattern, changed, others.stream()
-                .map(other -> other.seat().equals(moved.id()) ? from.get(0) : other).toList());
+        Reaching from = from(moved);
+        return new Listening(line, position, spectrumDb, pattern, around.moved(moved), others.stream()
+                .map(other -> other.seat().equals(moved.id()) ? from : other).toList());
+    }
+
+    /** One of the others from elsewhere, or turned. */
+    Reaching from(Seat moved) {
+        return around.from(moved, around.mic(position, line.placement().distanceM()));
     }
 
     /** Whether its aim is one that turning may change; the side of a mid-side pair looks across and stays so. */

@@ -26,7 +26,7 @@ final class PlanJudge {
     /** @param boundCentipoints no plan can have more */
     Plan plan(int rank, PlanMaker.Draft draft, Solution solution, boolean proven, long boundCentipoints) {
         double score = (solution.centipoints() - solution.keptCentipoints()) / 100.0;
-        return new Plan(rank, score, proven, proven ? score : boundCentipoints / 100.0, draft.served(), draft.leftOut(), draft.lines(), List.of(), List.of(),
+        return new Plan(rank, score, proven, proven ? score : boundCentipoints / 100.0, draft.served(), draft.leftOut(), draft.lines(), Hearing.of(lineUp, now.catalogue()).of(draft.lines()), Arrivals.of(lineUp, now.catalogue()).of(draft.served(), draft.lines()),
                 supplies(draft.lines(), solution), counts(draft.lines()), PatchOrder.of(draft.lines(), line -> now.catalogue().mics().get(line.placement().micType()).power()),
                 List.of(), List.of());
     }
@@ -36,6 +36,9 @@ final class PlanJudge {
         List<Bank> banks = layout.resources().channels().banks();
         for (int bank = 0; bank < banks.size(); bank++) {
             List<Gear.Channel> of = layout.resources().channels().of(bank);
+            if (of.isEmpty()) {
+                continue;
+            }
             List<Line> on = lines.stream().filter(line -> of.stream().anyMatch(channel -> channel.id().equals(line.channel()))).toList();
             double drawnMa = on.stream().filter(Line::phantomWanted).mapToDouble(Line::currentMa).sum();
             Integer supply = banks.get(bank).supplyTenthMa();

@@ -43,7 +43,7 @@ public final class Planner {
      * @throws pairwright.session.allocation.NotDecided where neither a plan nor its impossibility was found in time
      */
     public Planned plan(LineUp lineUp, Gear gear, Consumer<Progress> progress) {
-        return Knowledge.answered(knowledge, now -> new Planning(lineUp, counted(gear), now, Map.of(), progress).planned());
+        return Knowledge.answered(knowledge, now -> new Planning(lineUp, counted(gear), Set.of(), now, Map.of(), progress).planned());
     }
 
     /**
@@ -53,7 +53,7 @@ public final class Planner {
      * @throws IllegalArgumentException where what was picked for a seat can no longer be had, with the seat and the reason
      */
     public Plan rebuilt(LineUp lineUp, Gear gear, Picks picks) {
-        return Knowledge.answered(knowledge, now -> new Planning(lineUp, counted(gear), now, bySeat(picks), step -> { }).rebuilt());
+        return Knowledge.answered(knowledge, now -> new Planning(lineUp, counted(gear), Set.of(), now, bySeat(picks), step -> { }).rebuilt());
     }
 
     /**
@@ -69,7 +69,7 @@ public final class Planner {
     public Change again(LineUp lineUp, Gear gear, Picks before, Lost lost, double pricePoints) {
         LineUp left = lineUp.seated(lineUp.seats().stream().filter(seat -> !lost.seats().contains(seat.id())).toList());
         Gear rest = counted(gear).without(lost);
-        return Knowledge.answered(knowledge, now -> new Planning(left, rest, now, bySeat(before), step -> { }).again(before, lost, pricePoints));
+        return Knowledge.answered(knowledge, now -> new Planning(left, rest, Set.copyOf(lost.channels()), now, bySeat(before), step -> { }).again(before, lost, pricePoints));
     }
 
     private static Map<String, Picks.AtSeat> bySeat(Picks picks) {
@@ -97,15 +97,15 @@ public final class Planner {
         private final PlanRules rules;
         private final Layout layout;
 
-        Planning(LineUp lineUp, Gear gear, Knowledge now, Map<String, Picks.AtSeat> standing, Consumer<Progress> progress) {
+        Planning(LineUp lineUp, Gear gear, Set<String> lostChannels, Knowledge now, Map<String, Picks.AtSeat> standing, Consumer<Progress> progress) {
             this.lineUp = lineUp;
             this.gear = gear;
             this.now = now;
             this.standing = standing;
             this.progress = progress;
             this.rules = new PlanRules(now.rules());
-            List<AtSeat> seats = judging.of(lineUp, now, gear.stock(), new ChannelPool(gear.channels()), progress);
-            this.layout = new Layout(lineUp, seats, gear, now.catalogue(), rules, standing);
+            List<AtSeat> seats = judging.of(lineUp, now, gear.stock(), new ChannelPool(gear.channels(), lostChannels), progress);
+            this.layout = new Layout(lineUp, seats, gear, lostChannels, now.catalogue(), rules, standing);
         }
 
         Planned planned() {
@@ -128,7 +128,7 @@ public final class Planner {
                 progress.accept(new Progress("Writing the plans", plans.size(), found.size()));
             }
             progress.accept(new Progress("Looking for better seats", 0, 1));
-            return new Planned(plans, List.of(), List.of(), List.of(), assumed(), now.rules().version(),
+            return new Planned(plans, List.of(), List.of(), SeatMoves.of(lineUp, now.catalogue()).of(plans.get(0).lines(), progress), assumed(), now.rules().version(),
                     now.catalogue().version());
         }
 
@@ -146,7 +146,7 @@ public final class Planner {
         /** The best of all ways, searched among few first; null where there is none. */
         private Found best(long keptCentipoints) {
             List<List<SeatChoices.Way>> some = layout.first(FIRST);
-            Optional<Solution> first = allocator.best(layout.problem(some, keptCentipoints));
+            Optional<Solution> first = searched(some, keptCentipoints);
             List<List<SeatChoices.Way>> wanted = first.isEmpty() ? layout.ways() : layout.within(first.get().centipoints(), keptCentipoints);
             if (first.isPresent() && covers(some, wanted)) {
                 return new Found(some, first.get(), first.get().proven(), first.get().boundCentipoints());
@@ -155,7 +155,15 @@ public final class Planner {
                 return null;
             }
             List<List<SeatChoices.Way>> all = union(some, wanted);
-            return allocator.best(layout.problem(all, keptCentipoints)).map(solution -> new Found(all, solution, solution.proven(), solution.boundCentipoints())).orElse(null);
+            return searched(all, keptCentipoints).map(solution -> new Found(all, solution, solution.proven(), solution.boundCentipoints())).orElse(null);
+        }
+
+        private Optional<Solution> searched(List<List<SeatChoices.Way>> some, long keptCentipoints) {
+            if (keptCentipoints == 0) {
+                return allocator.best(layout.problem(some));
+            }
+            Layout.SetUp setUp = layout.setUp();
+            return allocator.again(layout.problem(some), setUp.problem(), setUp.plan(), keptCentipoints);
         }
 
         private static boolean covers(List<List<SeatChoices.Way>> some, List<List<SeatChoices.Way>> wanted) {
@@ -180,7 +188,7 @@ public final class Planner {
         /** Plans that differ from the best, and from each other, at a third of the seats or more. They are the best among the ways that were searched. */
         private List<Found> others(Found best) {
             int apart = Math.max(1, (int) Math.ceil(lineUp.seats().size() / 3.0));
-            List<Solution> different = allocator.different(layout.problem(best.among(), 0), lineUp.plans(), apart);
+            List<Solution> different = allocator.different(layout.problem(best.among()), lineUp.plans(), apart);
             List<Found> others = new ArrayList<>();
             for (Solution solution : different.subList(Math.min(1, different.size()), different.size())) {
                 boolean enough = covers(best.among(), layout.within(solution.centipoints(), 0));
@@ -203,16 +211,16 @@ public final class Planner {
                 }
                 only.add(same);
             }
-            Solution solution = allocator.best(layout.problem(only, 0)).orElseThrow(() -> new IllegalArgumentException(
+            Solution solution = searched(only, 1).orElseThrow(() -> new IllegalArgumentException(
                     "What was picked takes more than there is now. Plan again, or free what is missing"));
-            Found found = new Found(only, solution, false, solution.centipoints());
+            Found found = new Found(only, solution, false, solution.boundCentipoints());
             return plan(1, found, standing);
         }
 
         Change again(Picks before, Lost lost, double pricePoints) {
             long price = Math.round(pricePoints * 100);
             Found scratch = best(0);
-            Found kept = price == 0 ? scratch : best(price);
+            Found kept = best(Math.max(1, price)); // at no price at all, what stands is still preferred among equals
             if (kept == null || scratch == null) {
                 throw new IllegalStateException("With what is left not every seat that must be served can be. Plan anew to see what is short");
             }

@@ -34,12 +34,13 @@ final class Resources {
     private final ToIntFunction<String> tier;
 
     /**
+     * @param lostChannels ids of channels that cannot be used any more
      * @param own ids of units that are offered by their own response
      * @param tier price class of a mic type, 1 to 5
      */
-    Resources(Gear gear, Set<String> own, ToIntFunction<String> tier) {
+    Resources(Gear gear, Set<String> lostChannels, Set<String> own, ToIntFunction<String> tier) {
         this.units = new UnitPool(gear.stock(), own);
-        this.channels = new ChannelPool(gear.channels());
+        this.channels = new ChannelPool(gear.channels(), lostChannels);
         this.stands = new Stands(gear.stands());
         this.boosters = gear.boosters().stream().filter(booster -> !booster.passesPhantom()).toList();
         this.tier = tier;

@@ -3,7 +3,9 @@ package pairwright.session;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 import pairwright.model.Catalogue;
 import pairwright.model.SourceFamily;
 import pairwright.rules.Figure;
@@ -16,18 +18,23 @@ import pairwright.rules.Figure;
  */
 public final class SeatMoves {
     public static final int MOST = 3;
-    /** Nobody is asked to move for less. */
+    /** Nobody is asked to move for less, on average of the lines that are touched. */
     public static final double LEAST_GAIN_DB = 1;
+    /** A line whose separation changes by less is not touched. */
+    public static final double TOUCHED_DB = 0.5;
 
-    /** What it may cost: one microphone hearing one other seat once. Some seconds of it for any line-up, about one for twelve seats. */
-    private static final int EFFORT = 450_000;
+    /** How often a line may be heard anew, over all: well under a second of it. */
+    private static final int EFFORT = 30_000;
+    private static final int LEAST_TRIED = 40;
     private static final double FINEST_STEP_M = 0.5;
-    private static final int LOOKED_AT = 3;
-    private static final int ROUNDS = 4;
+    private static final int LOOKED_AT = 2;
+    private static final int ROUNDS = 3;
+    /** From less than this no closer look makes a move of it. */
+    private static final double WORTH_A_LOOK_DB = LEAST_GAIN_DB / 2;
     private static final int[] TURNS_DEGREES = {45, -45, 90, -90, 180};
     private static final int[] FACINGS_DEGREES = {0, 90, -90, 180};
-    /** Of moves that gain as good as the same, the shortest is told. */
-    private static final double AS_GOOD_DB = 0.5;
+    /** Of moves that gain nearly as much, the shortest is told: so much of the most is nearly as much. */
+    private static final double NEARLY_SHARE = 0.8;
 
     private final LineUp lineUp;
     private final Hearing hearing;
@@ -46,28 +53,54 @@ public final class SeatMoves {
         return new SeatMoves(lineUp, catalogue);
     }
 
-    /** A seat elsewhere, and how much more its lines have then, on average. */
+    /** A seat elsewhere, and how much more all lines have then, summed up. */
     private record Tried(Seat seat, double gainDb) {
     }
 
+    /** A move, and what all lines that it touches gain, summed up. */
+    private record Found(double sumDb, Planned.Move move) {
+    }
+
     /**
-     * Best first, each of another seat.
+     * The lines as everybody sits now, and what all of them have over the others, summed up.
+     *
+     * @param asAimedDb with the aims of the plan
+     * @param bestDb with the best aims
+     */
+    private record Now(List<Listening> lines, List<Shares> shares, double asAimedDb, double bestDb) {
+        static Now of(List<Listening> lines) {
+            List<Shares> shares = lines.stream().map(Shares::new).toList();
+            return new Now(lines, shares, shares.stream().mapToDouble(Shares::separationDb).sum(),
+                    lines.stream().mapToDouble(Listening::bestDb).sum());
+        }
+
+        double asAimedDb(Seat moved) {
+            return shares.stream().mapToDouble(one -> one.separationDb(moved)).sum();
+        }
+
+        double bestDb(Seat moved) {
+            return lines.stream().mapToDouble(one -> one.after(moved).bestDb()).sum();
+        }
+    }
+
+    /**
+     * Those first that gain most over all lines, each of another seat.
      *
      * @param lines of a plan
      * @param progress is told of every seat; what it throws ends the search
      */
     public List<Planned.Move> of(List<Line> lines, Consumer<Progress> progress) {
-        List<Listening> now = hearing.listening(lines);
-        List<Seat> movable = now.isEmpty() ? List.of() : lineUp.seats().stream().filter(this::movable).toList();
-        List<Planned.Move> moves = new ArrayList<>();
+        Now now = Now.of(hearing.listening(lines));
+        List<Seat> movable = now.lines().isEmpty() ? List.of() : lineUp.seats().stream().filter(this::movable).toList();
+        List<Found> moves = new ArrayList<>();
         for (int i = 0; i < movable.size(); i++) {
             progress.accept(new Progress("Looking for a better seat for " + names.of(movable.get(i).id()), i, movable.size()));
-            Planned.Move move = move(movable.get(i), now, movable.size());
+            Found move = move(movable.get(i), now, movable.size());
             if (move != null) {
                 moves.add(move);
             }
         }
-        return moves.stream().sorted(Comparator.comparingDouble(Planned.Move::gainDb).reversed()).limit(MOST).toList();
+        return moves.stream().sorted(Comparator.comparingDouble(Found::sumDb).reversed()).limit(MOST).map(Found::move).toList();
     }
 
     private boolean movable(Seat seat) {
@@ -75,16 +108,21 @@ public final class SeatMoves {
         return !seat.fixed() && player.sounds() && player.played().source().family() != SourceFamily.AMBIENCE;
     }
 
-    private Planned.Move move(Seat seat, List<Listening> now, int seats) {
-        double plainDb = now.stream().mapToDouble(one -> one.all().separationDb(one.aimDegrees())).average().orElseThrow();
-        double bestDb = now.stream().mapToDouble(Listening::bestDb).average().orElseThrow();
-        List<Tried> tried = candidates(seat, now, Math.max(16, EFFORT / now.size() / Math.max(1, now.get(0).others().size()) / seats)).stream()
-                .map(moved -> new Tried(moved, meanDb(moved, now, false) - plainDb))
-                .sorted(Comparator.comparingDouble(Tried::gainDb).reversed()).limit(LOOKED_AT).toList();
-        List<Tried> closer = tried.stream().map(one -> closer(new Tried(one.seat(), meanDb(one.seat(), now, true) - bestDb), now, bestDb)).toList();
+    private Found move(Seat seat, Now now, int seats) {
+        int most = Math.max(LEAST_TRIED, EFFORT / now.lines().size() / seats);
+        List<Tried> tried = candidates(seat, now.lines(), most).stream().map(moved -> new Tried(moved, now.asAimedDb(moved) - now.asAimedDb()))
+                .sorted(Comparator.comparingDouble(Tried::gainDb).reversed()).toList();
+        List<Tried> closer = Stream.concat(tried.stream().limit(LOOKED_AT), nearly(seat, tried).stream()).distinct().map(one -> new Tried(one.seat(), now.bestDb(one.seat()) - now.bestDb()))
+                .map(one -> one.gainDb() < WORTH_A_LOOK_DB ? one : closer(one, now)).toList();
         double mostDb = closer.stream().mapToDouble(Tried::gainDb).max().orElse(0);
-        return closer.stream().filter(one -> one.gainDb() >= LEAST_GAIN_DB && one.gainDb() >= mostDb - AS_GOOD_DB)
-                .min(Comparator.comparingDouble(one -> wayM(seat, one.seat()))).map(one -> told(seat, one, now)).orElse(null);
+        return closer.stream().filter(one -> one.gainDb() >= LEAST_GAIN_DB && one.gainDb() >= NEARLY_SHARE * mostDb)
+                .min(Comparator.comparingDouble(one -> wayM(seat, one.seat()))).map(one -> told(seat, one.seat(), now.lines())).orElse(null);
+    }
+
+    /** The shortest that gains nearly as much as the first; the earliest of equals. */
+    private static Optional<Tried> nearly(Seat seat, List<Tried> tried) {
+        return tried.stream().filter(one -> one.gainDb() >= NEARLY_SHARE * tried.get(0).gainDb())
+                .min(Comparator.comparingDouble(one -> wayM(seat, one.seat())));
     }
 
     /** Turned where it is, and elsewhere, as many as may be tried; in a fixed order. */
@@ -110,17 +148,8 @@ public final class SeatMoves {
                 .map(one -> one.around().seated(moved).spot(one.position(), one.line().placement().distanceM(), one.aimDegrees())).toList());
     }
 
-    private static double meanDb(Seat moved, List<Listening> now, boolean turned) {
-        double sumDb = 0;
-        for (Listening one : now) {
-            Listening after = one.after(moved);
-            sumDb += turned ? after.bestDb() : after.all().separationDb(after.aimDegrees());
-        }
-        return sumDb / now.size();
-    }
-
     /** A little to every side and a little turned, by less each time, as long as it gains. */
-    private Tried closer(Tried from, List<Listening> now, double bestDb) {
+    private Tried closer(Tried from, Now now) {
         Tried best = from;
         double stepM = FINEST_STEP_M;
         double turnDegrees = 30;
@@ -130,8 +159,8 @@ public final class SeatMoves {
             for (Seat moved : List.of(seat.at(seat.xM() + stepM, seat.yM(), seat.facingDegrees()), seat.at(seat.xM() - stepM, seat.yM(), seat.facingDegrees()),
                     seat.at(seat.xM(), seat.yM() + stepM, seat.facingDegrees()), seat.at(seat.xM(), seat.yM() - stepM, seat.facingDegrees()),
                     seat.at(seat.xM(), seat.yM(), folded(seat.facingDegrees() + turnDegrees)), seat.at(seat.xM(), seat.yM(), folded(seat.facingDegrees() - turnDegrees)))) {
-                if (fits(moved, now)) {
-                    double gainDb = meanDb(moved, now, true) - bestDb;
+                if (fits(moved, now.lines())) {
+                    double gainDb = now.bestDb(moved) - now.bestDb();
                     best = gainDb > best.gainDb() ? new Tried(moved, gainDb) : best;
                 }
             }
@@ -143,36 +172,41 @@ public final class SeatMoves {
         return best;
     }
 
-    /** As it can be marked on a floor, to the decimetre and five degrees, and what it gains there. */
-    private Planned.Move told(Seat before, Tried best, List<Listening> now) {
-        Seat marked = best.seat().at(wayM(before, best.seat()) == 0 ? before.xM() : Math.rint(best.seat().xM() * 10) / 10,
-                wayM(before, best.seat()) == 0 ? before.yM() : Math.rint(best.seat().yM() * 10) / 10,
-                best.seat().facingDegrees() == before.facingDegrees() ? before.facingDegrees() : folded(Math.rint(best.seat().facingDegrees() / 5) * 5));
-        Seat after = fits(marked, now) ? marked : best.seat();
-        double gainDb = 0;
+    /** As it can be marked on a floor, to the decimetre and five degrees, and what it gains there; null where that is too little. */
+    private Found told(Seat before, Seat best, List<Listening> now) {
+        boolean turned = wayM(before, best) == 0;
+        Seat marked = best.at(turned ? before.xM() : Math.rint(best.xM() * 10) / 10, turned ? before.yM() : Math.rint(best.yM() * 10) / 10,
+                best.facingDegrees() == before.facingDegrees() ? before.facingDegrees() : folded(Math.rint(best.facingDegrees() / 5) * 5));
+        Seat after = fits(marked, now) ? marked : best;
+        double sumDb = 0;
+        int touched = 0;
         Line most = null;
         double mostDb = Double.NEGATIVE_INFINITY;
         for (Listening one : now) {
             double db = one.after(after).bestDb() - one.bestDb();
-            gainDb += db / now.size();
+            if (Math.abs(db) >= TOUCHED_DB) {
+                sumDb += db;
+                touched++;
+            }
             if (db > mostDb) {
                 mostDb = db;
                 most = one.line();
             }
         }
-        return gainDb < LEAST_GAIN_DB ? null : new Planned.Move(before.id(), after.xM(), after.yM(), after.facingDegrees(), gainDb, most.number(), mostDb,
-                says(before, after, gainDb, most, mostDb));
+        double gainDb = touched == 0 ? 0 : sumDb / touched;
+        return gainDb < LEAST_GAIN_DB ? null : new Found(sumDb, new Planned.Move(before.id(), after.xM(), after.yM(), after.facingDegrees(), gainDb,
+                most.number(), mostDb, says(before, after, gainDb, touched, most, mostDb)));
     }
 
-    private String says(Seat before, Seat after, double gainDb, Line most, double mostDb) {
+    private String says(Seat before, Seat after, double gainDb, int touched, Line most, double mostDb) {
         double wayM = wayM(before, after);
         double turn = folded(after.facingDegrees() - before.facingDegrees());
         String turned = turn == 0 ? "" : "turned " + Math.round(Math.min(turn, 360 - turn)) + " degrees to the " + (turn <= 180 ? "right" : "left");
         String moved = wayM == 0 ? "" : "moved " + Figure.forPeople(wayM, "m") + " " + toward(before, after);
         String both = moved.isEmpty() ? turned : turned.isEmpty() ? moved : moved + " and " + turned;
-        return HearingWords.sentence(names.of(before.id()) + " " + both + ": the lines have " + HearingWords.decibels(gainDb)
-                + " more of their own over the others on average, line " + most.number() + " (" + most.name() + ") " + HearingWords.decibels(mostDb)
-                + " more.");
+        String gains = HearingWords.decibels(mostDb) + " more of its own over the others";
+        return HearingWords.sentence(names.of(before.id()) + " " + both + ": line " + most.number() + " (" + most.name() + ") has " + gains
+                + (touched == 1 ? "" : "; of the " + touched + " lines that changes, each has " + HearingWords.decibels(gainDb) + " more on average") + ".");
     }
 
     /** As seen on the plan. */

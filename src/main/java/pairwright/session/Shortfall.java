@@ -33,7 +33,7 @@ final class Shortfall {
         List<Planned.Short> shortOf = new ArrayList<>();
         List<Planned.WayOut> waysOut = new ArrayList<>();
         if (layout.unserved().isEmpty()) {
-            Shortage shortage = allocator.shortage(layout.problem(layout.withLeavingOut(), 0));
+            Shortage shortage = allocator.shortage(layout.problem(layout.withLeavingOut()));
             shortage.lacks().forEach(lack -> shortOf.add(new Planned.Short(resource(lack.kind(), lack.name()), (int) lack.needed(), (int) lack.there(), List.of())));
             if (shortOf.isEmpty()) {
                 List<String> must = lineUp.seats().stream().filter(Seat::must).map(Seat::id).toList();

@@ -34,7 +34,7 @@ class HearingTest {
         LineUp barn = lineUp(Rooms.BARN, List.of(new Gobo("g", 4, 4.5, 6, 5.5, 1.8)), tenor, seat("v", "singing-voice", 6, 7, 200),
                 seat("k", "drum-kit", 2, 9, 150), seat("b", "bass-lead", 8, 8, 0), seat("p", "grand-piano", 7, 3, 300));
         FloorSurroundings around = FloorSurroundings.of(barn, tenor, CATALOGUE);
-        Offers offers = Offers.of(SeatQuestion.of(barn, tenor, CATALOGUE), Altered.of(CATALOGUE, barn, tenor), KnowledgeStore.builtIn().current().rules(),
+        Offers offers = Offers.of(SeatQuestion.of(tenor, CATALOGUE), Altered.of(CATALOGUE, barn, tenor), KnowledgeStore.builtIn().current().rules(),
                 null, around);
         List<Line> lines = new ArrayList<>();
         for (Option option : offers.explained(Stream.concat(offers.all().stream().limit(12),

@@ -33,21 +33,22 @@ class SeatMovesTest {
             List<Seat> seats = CROWDED.seats().stream().map(seat -> seat.id().equals(move.seat())
                     ? seat.at(move.xM(), move.yM(), move.facingDegrees()) : seat).toList();
             LineUp after = CROWDED.seated(seats);
-            double beforeDb = 0;
-            double afterDb = 0;
+            double sumDb = 0;
+            int touched = 0;
             double mostDb = 0;
             List<Line> there = lines(after);
             for (int i = 0; i < LINES.size(); i++) {
                 double one = best(CROWDED, LINES.get(i));
                 double two = best(after, there.get(i));
-                beforeDb += one / LINES.size();
-                afterDb += two / LINES.size();
+                if (Math.abs(two - one) >= SeatMoves.TOUCHED_DB) {
+                    sumDb += two - one;
+                    touched++;
+                }
                 mostDb = Math.max(mostDb, two - one);
             }
-            assertEquals(afterDb - beforeDb, move.gainDb(), 1e-9, "reckoned anew from the line-up as it is then");
+            assertEquals(sumDb / touched, move.gainDb(), 1e-9, "reckoned anew from the line-up as it is then");
             assertEquals(mostDb, move.worstGainDb(), 1e-9);
         }
-        assertTrue(moves.get(0).gainDb() >= moves.get(moves.size() - 1).gainDb());
         assertEquals(moves.size(), moves.stream().map(Planned.Move::seat).distinct().count());
     }
 
@@ -100,7 +101,7 @@ class SeatMovesTest {
     void theSentenceSaysWhereToAndWhatFor() {
         Planned.Move move = SeatMoves.of(CROWDED, CATALOGUE).of(LINES, progress -> { }).stream().filter(one -> one.seat().equals("t")).findFirst().orElseThrow();
         assertTrue(move.says().startsWith("The trumpet "), move.says());
-        assertTrue(move.says().matches("The trumpet (moved .+ m .+|turned \\d+ degrees to the (left|right)): the lines have .+ dB more of their own over the others on average, line \\d \\(.\\) .+ dB more\\."),
+        assertTrue(move.says().matches("The trumpet (moved .+ m .+|turned \\d+ degrees to the (left|right)): line \\d \\(.\\) has .+ dB more of its own over the others(; of the \\d lines that changes, each has .+ dB more on average)?\\."),
                 move.says());
     }
 

@@ -68,7 +68,8 @@ public final class SmallPlan {
                 if (!other.id().equals(line.seat()) && line.spot() != null) {
                     double separationDb = (line.number() * 7 + other.id().length() * 5) % 31 - 4;
                     bleed.add(new Hears(line.number(), other.id(), other.source(), 2.2 + line.number() * 0.3, 120, other.id().equals("kit") ? 6.2 : 0, separationDb,
-                            OctaveCurve.flat(separationDb), 250 * (1 << line.number() % 4), 21.0, separationDb - line.number() % 3 * 2));
+                            OctaveCurve.flat(separationDb), 250 * (1 << line.number() % 4), 21.0, separationDb - line.number() % 3 * 2,
+                            line.placement().aimDegrees(), separationDb));
                 }
             }
         }

@@ -11,7 +11,7 @@ import net.jqwik.api.Property;
 import net.jqwik.api.ShrinkingMode;
 import net.jqwik.api.constraints.IntRange;
 
-class AllocatorProperties {
+class MoreAndFewerTest {
     private final Allocator allocator = new Allocator();
 
     @Property(tries = 15, shrinking = ShrinkingMode.OFF)
