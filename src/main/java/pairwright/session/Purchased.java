@@ -13,7 +13,8 @@ import pairwright.model.Word;
  * @param after each session with all that is bought
  * @param idle mic types of which units are never needed, with what there is
  * @param unserved why sessions have no plan in the end
- * @param cheapest whether it is proven that serving every session cannot cost less; true where nothing was needed for that
+ * @param cheapest whether it is proven that serving every session cannot cost less, as long as no seat that one microphone serves is bought two at once; true where nothing
+ *     was needed
  * @param proven whether every plan that was compared is proven to be the best
  * @param rulesVersion of the rules
  * @param catalogueVersion of the catalogue
@@ -76,8 +77,8 @@ public record Purchased(int budget, int mostTier, List<Served> before, List<Step
         }
     }
 
-    /** A session that a purchase raises; {@code from} is null where it had no plan. */
-    public record Raised(String session, String name, Double from, double to) {
+    /** A session that a purchase raises; {@code fromPoints} is null where it had no plan. */
+    public record Raised(String session, String name, Double fromPoints, double toPoints) {
     }
 
     /**

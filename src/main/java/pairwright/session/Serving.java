@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import pairwright.model.Catalogue;
 import pairwright.model.Stock;
 import pairwright.session.allocation.Allocator;
@@ -15,7 +16,7 @@ import pairwright.session.allocation.Cap;
 import pairwright.session.allocation.Problem;
 import pairwright.session.allocation.Shortage;
 
-/** What microphones to buy so that a session without a plan has one: the cheapest there are, and nothing else is borrowed. */
+/** What microphones to buy so that a session without a plan has one: the cheapest there are, and nothing else is borrowed. No seat is bought two at once that one would serve. */
 final class Serving {
     private final Catalogue catalogue;
     private final Allocator allocator;
@@ -36,15 +37,15 @@ final class Serving {
         if (!layout.unserved().isEmpty()) {
             return Optional.empty();
         }
-        Map<String, Long> there = new HashMap<>();
-        of.layout(stock).problem(of.layout(stock).first(1), 0).caps().forEach(cap -> there.put(cap.name(), (long) cap.there()));
-        Problem all = layout.problem(few(layout), 0);
+        Map<String, Integer> there = new HashMap<>();
+        of.layout(stock).resources().caps().forEach(cap -> there.put(cap.name(), cap.there()));
+        Problem all = layout.problem(few(layout, stock), 0);
         Set<String> priced = new HashSet<>();
         List<Cap> caps = new ArrayList<>();
         for (Cap cap : all.caps()) {
             String type = cap.name().startsWith(UnitPool.TYPE) ? UnitPool.micType(cap.name()) : null;
             boolean own = UnitPool.micType(cap.name()) != null && type == null;
-            int has = own ? cap.there() : (int) (long) there.getOrDefault(cap.name(), 0L);
+            int has = own ? cap.there() : there.getOrDefault(cap.name(), 0);
             boolean sold = type != null && catalogue.mics().get(type).tier() <= mostTier;
             caps.add(new Cap(cap.name(), has, sold ? catalogue.mics().get(type).tier() : 0));
             if (sold) {
@@ -65,12 +66,13 @@ final class Serving {
         return goods;
     }
 
-    /** Of each seat the best way for each set of types: which of them it is does not matter for whether it can be served. */
-    private static List<List<SeatChoices.Way>> few(Layout layout) {
+    /** Of each seat the ways with one microphone, and those with two of which one is there already; only where a seat has none with one all of them. */
+    private static List<List<SeatChoices.Way>> few(Layout layout, Stock stock) {
+        Set<String> owned = stock.units().stream().filter(Stock.Held::free).map(Stock.Held::micType).collect(Collectors.toSet());
         return layout.withLeavingOut().stream().map(ways -> {
-            Set<List<String>> seen = new HashSet<>();
-            return ways.stream().filter(way -> way.offer() == null || seen.add(way.offer().mics().size() > 1 ? List.of("two", way.offer().mics().get(0).micType().id())
-                    : List.of(way.offer().mics().get(0).micType().id(), way.boosted().toString()))).toList();
+            boolean alone = ways.stream().anyMatch(way -> way.offer() != null && way.offer().mics().size() == 1);
+            return ways.stream().filter(way -> way.offer() == null || !alone || way.offer().mics().size() == 1
+                    || way.offer().mics().stream().anyMatch(mic -> owned.contains(mic.micType().id()))).toList();
         }).toList();
     }
 }
