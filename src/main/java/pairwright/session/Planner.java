@@ -199,7 +199,7 @@ public final class Planner {
 
         private Plan plan(int rank, Found found, Map<String, Picks.AtSeat> set) {
             PlanMaker.Draft draft = new PlanMaker(layout.seats(), layout.resources(), set).draft(found.ways(), found.solution());
-            return new PlanJudge(lineUp, layout, rules, now).plan(rank, draft, found.solution(), found.proven(), found.boundCentipoints() - found.solution().keptCentipoints());
+            return new PlanJudge(lineUp, gear, layout, rules, now).plan(rank, draft, found.solution(), found.proven(), found.boundCentipoints() - found.solution().keptCentipoints());
         }
 
         Plan rebuilt() {
