@@ -23,13 +23,13 @@ record BestPlan(List<List<SeatChoices.Way>> among, Solution solution) {
             return Optional.empty();
         }
         List<List<SeatChoices.Way>> some = layout.first(FIRST);
-        Optional<Solution> first = allocator.best(layout.problem(some, 0));
+        Optional<Solution> first = allocator.best(layout.problem(some));
         List<List<SeatChoices.Way>> wanted = first.isEmpty() ? layout.ways() : layout.within(first.get().centipoints(), 0);
         List<List<SeatChoices.Way>> all = union(some, wanted);
         if (all.equals(some)) {
             return first.map(solution -> new BestPlan(some, solution));
         }
-        return allocator.best(layout.problem(all, 0)).map(solution -> new BestPlan(all, solution));
+        return allocator.best(layout.problem(all)).map(solution -> new BestPlan(all, solution));
     }
 
     private static List<List<SeatChoices.Way>> union(List<List<SeatChoices.Way>> some, List<List<SeatChoices.Way>> more) {

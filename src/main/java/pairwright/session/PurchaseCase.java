@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.IntStream;
 import pairwright.advice.Knowledge;
 import pairwright.advice.Offer;
@@ -56,7 +57,7 @@ final class PurchaseCase {
     }
 
     private Layout layout(LineUp lineUp, List<AtSeat> at, Stock stock) {
-        return new Layout(lineUp, at, new Gear(stock, gear.channels(), gear.stands(), gear.boosters(), gear.pads()), now.catalogue(), rules, Map.of());
+        return new Layout(lineUp, at, new Gear(stock, gear.channels(), gear.stands(), gear.boosters(), gear.pads()), Set.of(), now.catalogue(), rules, Map.of());
     }
 
     /** The best plan with some units; none where there is none. */

@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Consumer;
 import pairwright.advice.HouseMemory;
@@ -87,7 +88,7 @@ public final class Purchases {
         PlanRules rules = new PlanRules(now.rules());
         for (Session session : wish.sessions()) {
             progress.accept(new Progress("Judging everything for " + session.name(), cases.size(), wish.sessions().size()));
-            List<AtSeat> seats = judging.of(session.lineUp(), now, everything, new ChannelPool(wish.gear().channels()), step -> { });
+            List<AtSeat> seats = judging.of(session.lineUp(), now, everything, new ChannelPool(wish.gear().channels(), Set.of()), step -> { });
             cases.add(new PurchaseCase(session, wish.gear(), seats, now, rules, allocator));
         }
         planned();

@@ -39,7 +39,7 @@ final class Serving {
         }
         Map<String, Integer> there = new HashMap<>();
         of.layout(stock).resources().caps().forEach(cap -> there.put(cap.name(), cap.there()));
-        Problem all = layout.problem(few(layout, stock), 0);
+        Problem all = layout.problem(few(layout, stock));
         Set<String> priced = new HashSet<>();
         List<Cap> caps = new ArrayList<>();
         for (Cap cap : all.caps()) {
