@@ -35,8 +35,10 @@ import pairwright.catalogue.Json;
 import pairwright.catalogue.Shown;
 import pairwright.locker.Locker;
 import pairwright.rules.HouseRuleStopped;
+import pairwright.session.HouseMarks;
 import pairwright.session.PlanDesk;
 import pairwright.session.Planner;
+import pairwright.session.PurchaseDesk;
 import pairwright.sheet.Assets;
 import pairwright.sheet.Html;
 
@@ -49,6 +51,7 @@ public final class Server implements AutoCloseable {
     private final Javalin app;
     private final CoverageDesk coverage;
     private final PlanDesk plans;
+    private final PurchaseDesk purchases;
     private final ServerConnector[] connector = new ServerConnector[1];
 
     /**
@@ -71,7 +74,9 @@ public final class Server implements AutoCloseable {
         Access access = new Access(listen, secret -> locker == null ? Optional.empty() : locker.tokens().of(secret), Clock.systemUTC());
         AtHand atHand = locker == null ? AtHand.EVERYTHING : new LockerAtHand(locker, Clock.systemDefaultZone());
         coverage = new CoverageDesk(knowledge::current);
-        plans = PlanDesk.of(knowledge::current, () -> locker == null ? 0 : locker.marks().revision(), new Planner(knowledge::current, HouseMemory.NOTHING));
+        HouseMemory memory = locker == null ? HouseMemory.NOTHING : new HouseMarks(locker.marks());
+        plans = PlanDesk.of(knowledge::current, () -> locker == null ? 0 : locker.marks().revision(), new Planner(knowledge::current, memory));
+        purchases = new PurchaseDesk(knowledge::current, memory);
         app = Javalin.create(config -> {
             config.startup.showJavalinBanner = false;
             config.startup.showOldJavalinVersionWarning = false;
@@ -92,6 +97,7 @@ public final class Server implements AutoCloseable {
                 pages.add(config.routes);
                 new SessionPageRoutes(pages, new SessionTexts(json)).add(config.routes);
                 new CoverageRoutes(locker, coverage, json, pages).add(config.routes);
+                new PurchaseRoutes(locker, new SessionStore(locker, knowledge::current, json), purchases, json, pages).add(config.routes);
                 new SessionRoutes(locker, knowledge::current, json, patience.bodyMs()).add(config.routes);
                 new SessionPlanPageRoutes(pages, locker, knowledge::current, plans, json).add(config.routes);
             }
@@ -151,6 +157,7 @@ public final class Server implements AutoCloseable {
         app.stop();
         coverage.close();
         plans.close();
+        purchases.close();
     }
 
     private void jetty(JavalinConfig config, Faults faults, Listen listen, Patience patience) {
