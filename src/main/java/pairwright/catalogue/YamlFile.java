@@ -54,9 +54,7 @@ public record YamlFile(Path file, JsonNode root, Map<String, Place> values, Map<
                         + " bytes, more than any entry needs. Make it smaller"));
                 return Optional.empty();
             }
-            String text = Files.readString(file);
-            String bare = text.startsWith("\uFEFF") ? text.substring(1) : text;
-            return new Reader(file, faults).read(file.toString().endsWith(".json") ? bare.replace('\t', ' ') : bare);
+            return read(Files.readString(file), file, faults);
         } catch (CharacterCodingException notUtf8) {
             faults.add(new FileFault(file, 1, 1, "the file is not UTF-8. Save it as UTF-8"));
         } catch (IOException unreadable) {

@@ -28,12 +28,16 @@ import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import pairwright.advice.AtHand;
 import pairwright.advice.CoverageDesk;
+import pairwright.advice.HouseMemory;
 import pairwright.advice.KnowledgeStore;
 import pairwright.advice.UnusableQuestion;
 import pairwright.catalogue.Json;
 import pairwright.catalogue.Shown;
 import pairwright.locker.Locker;
 import pairwright.rules.HouseRuleStopped;
+import pairwright.session.Planner;
+import pairwright.session.allocation.NoSolver;
+import pairwright.session.allocation.NotDecided;
 import pairwright.sheet.Assets;
 import pairwright.sheet.Html;
 
@@ -41,6 +45,7 @@ import pairwright.sheet.Html;
 public final class Server implements AutoCloseable {
     private static final Logger LOG = LoggerFactory.getLogger(Server.class);
     private static final String MISTAKE = "The program made a mistake; the log of the server says more. Nothing was changed";
+    private static final String PLAN_LATER_S = "600";
     private static final int LARGEST_HEADER_BYTES = 8 * 1024;
 
     private final Javalin app;
@@ -81,6 +86,7 @@ public final class Server implements AutoCloseable {
             access.guard(config.routes);
             new Routes(knowledge, atHand, json, metrics, patience.bodyMs()).add(config.routes);
             new PageRoutes(knowledge, atHand, assets, html).add(config.routes);
+            new SessionPlanRoutes(locker, knowledge::current, new Planner(knowledge::current, HouseMemory.NOTHING), json, patience.bodyMs()).add(config.routes);
             if (locker != null) {
                 new LockerRoutes(locker, knowledge::current, json, patience.bodyMs()).add(config.routes);
                 LockerPageRoutes pages = new LockerPageRoutes(locker, knowledge::current, html, patience.bodyMs());
@@ -173,6 +179,8 @@ public final class Server implements AutoCloseable {
         // an answer is usually given without that rule; this is for one that could not be, and by now the rule is put aside
         config.routes.exception(HouseRuleStopped.class, (stopped, context) -> faults.send(context, Problem.of(503,
                 "House rules failed on this question and were put aside: " + String.join(", ", stopped.ids()) + ". Ask again")));
+        config.routes.exception(NoSolver.class, (missing, context) -> unplanned(context, faults, missing));
+        config.routes.exception(NotDecided.class, (open, context) -> unplanned(context, faults, open));
         config.routes.exception(MethodNotAllowedResponse.class, (bad, context) -> {
             context.header("Allow", bad.getDetails().getOrDefault("availableMethods", "GET"));
             faults.send(context, Problem.of(405, context.method() + " is not taken at " + Shown.of(context.path())
@@ -210,6 +218,12 @@ public final class Server implements AutoCloseable {
                     ? ". Ask, or look in the catalogue" : ". The addresses are listed in /openapi.yaml");
             default -> "The request cannot be taken (status " + status + ")";
         };
+    }
+
+    /** A plan that cannot be had here, or not in the time there is. */
+    private static void unplanned(Context context, Faults faults, RuntimeException why) {
+        context.header("Retry-After", PLAN_LATER_S);
+        faults.send(context, Problem.of(503, why.getMessage()));
     }
 
     private static void timed(JavalinConfig config, PrometheusMeterRegistry metrics) {
