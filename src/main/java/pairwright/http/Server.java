@@ -45,7 +45,7 @@ import pairwright.sheet.Html;
 public final class Server implements AutoCloseable {
     private static final Logger LOG = LoggerFactory.getLogger(Server.class);
     private static final String MISTAKE = "The program made a mistake; the log of the server says more. Nothing was changed";
-    private static final String PLAN_LATER_S = "600";
+    private static final long PLAN_LATER_S = 600;
     private static final int LARGEST_HEADER_BYTES = 8 * 1024;
 
     private final Javalin app;
@@ -179,8 +179,9 @@ public final class Server implements AutoCloseable {
         // an answer is usually given without that rule; this is for one that could not be, and by now the rule is put aside
         config.routes.exception(HouseRuleStopped.class, (stopped, context) -> faults.send(context, Problem.of(503,
                 "House rules failed on this question and were put aside: " + String.join(", ", stopped.ids()) + ". Ask again")));
-        config.routes.exception(NoSolver.class, (missing, context) -> unplanned(context, faults, missing));
-        config.routes.exception(NotDecided.class, (open, context) -> unplanned(context, faults, open));
+        config.routes.exception(NoSolver.class, (missing, context) -> later(context, faults, PLAN_LATER_S, missing));
+        config.routes.exception(NotDecided.class, (open, context) -> later(context, faults, PLAN_LATER_S, open));
+        config.routes.exception(SessionTurns.Later.class, (busy, context) -> later(context, faults, busy.retryAfterS(), busy));
         config.routes.exception(MethodNotAllowedResponse.class, (bad, context) -> {
             context.header("Allow", bad.getDetails().getOrDefault("availableMethods", "GET"));
             faults.send(context, Problem.of(405, context.method() + " is not taken at " + Shown.of(context.path())
@@ -220,9 +221,9 @@ public final class Server implements AutoCloseable {
         };
     }
 
-    /** A plan that cannot be had here, or not in the time there is. */
-    private static void unplanned(Context context, Faults faults, RuntimeException why) {
-        context.header("Retry-After", PLAN_LATER_S);
+    /** What cannot be had here, or not in the time there is. */
+    private static void later(Context context, Faults faults, long retryAfterS, RuntimeException why) {
+        context.header("Retry-After", Long.toString(retryAfterS));
         faults.send(context, Problem.of(503, why.getMessage()));
     }
 

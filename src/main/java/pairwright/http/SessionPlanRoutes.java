@@ -25,23 +25,18 @@ final class SessionPlanRoutes {
     private final Planner planner;
     private final ObjectMapper json;
     private final int bodyMs;
-    private final SessionTurns turns;
+    private final SessionTurns turns = new SessionTurns(AT_ONCE, PATIENCE, BUDGET);
 
     /**
      * @param locker null for none
      * @param planner plans
      */
     SessionPlanRoutes(Locker locker, Supplier<Knowledge> knowledge, Planner planner, ObjectMapper json, int bodyMs) {
-        this(locker, knowledge, planner, json, bodyMs, new SessionTurns(AT_ONCE, PATIENCE, BUDGET));
-    }
-
-    SessionPlanRoutes(Locker locker, Supplier<Knowledge> knowledge, Planner planner, ObjectMapper json, int bodyMs, SessionTurns turns) {
         this.locker = locker;
         this.knowledge = knowledge;
         this.planner = planner;
         this.json = json;
         this.bodyMs = bodyMs;
-        this.turns = turns;
     }
 
     void add(RoutesConfig routes) {
@@ -60,7 +55,7 @@ final class SessionPlanRoutes {
         String body = Body.session(context, bodyMs);
         SessionRequest request = sound(SessionBody.plan(Body.object(body, json, SessionBody.EXAMPLE), knowledge.get()));
         Gear gear = SessionGear.of(request, locker);
-        Planned planned = turns.taken(context, progress -> planner.plan(request.lineUp(), gear, progress));
+        Planned planned = turns.taken(progress -> planner.plan(request.lineUp(), gear, progress));
         if (planned.plans().isEmpty()) {
             throw impossible(planned);
         }
@@ -72,7 +67,7 @@ final class SessionPlanRoutes {
         String body = Body.session(context, bodyMs);
         SessionRequest request = sound(SessionBody.again(Body.object(body, json, "{\"lineUp\": [...], \"plan\": {\"lines\": [...]}, \"lost\": {\"units\": [\"pencil-1\"]}}"), knowledge.get()));
         Gear gear = SessionGear.of(request, locker);
-        Change change = turns.taken(context, progress -> {
+        Change change = turns.taken(progress -> {
             try {
                 return planner.again(request.lineUp(), gear, request.before(), request.lost(), request.pricePoints());
             } catch (IllegalStateException none) {

@@ -1,6 +1,5 @@
 package pairwright.http;
 
-import io.javalin.http.Context;
 import java.time.Duration;
 import java.util.concurrent.Semaphore;
 import java.util.concurrent.TimeUnit;
@@ -8,14 +7,27 @@ import java.util.function.Consumer;
 import java.util.function.Function;
 import pairwright.session.Progress;
 
-/** Lets few plan at once, as each keeps a processor busy: others wait shortly, and are then asked to come again. */
+/** Lets few plan at once, as each keeps a processor busy: others wait shortly, and are then asked to come again. Safe to share between threads. */
 final class SessionTurns {
-    private static final String BUSY_RETRY_S = "10";
-    private static final String LONG_RETRY_S = "60";
-
     private final Semaphore places;
     private final Duration patience;
     private final Duration budget;
+
+    /** It cannot be planned just now. */
+    static final class Later extends RuntimeException {
+        private static final long serialVersionUID = 1L;
+        private final long retryAfterS;
+
+        private Later(String says, long retryAfterS) {
+            super(says, null, false, false);
+            this.retryAfterS = retryAfterS;
+        }
+
+        /** When to try again, s. */
+        long retryAfterS() {
+            return retryAfterS;
+        }
+    }
 
     /**
      * @param places so many at once
@@ -32,20 +44,18 @@ final class SessionTurns {
      * Does some work when its turn has come.
      *
      * @param work is given whom to tell how far it is, which ends it when it has taken too long
-     * @throws BadRequest 503 with {@code Retry-After}
+     * @throws Later where others are at it, or it takes too long
      */
-    <T> T taken(Context context, Function<Consumer<Progress>, T> work) {
+    <T> T taken(Function<Consumer<Progress>, T> work) {
         if (!comes()) {
-            context.header("Retry-After", BUSY_RETRY_S);
-            throw new BadRequest(Problem.of(503, "Others are planning just now, and it takes all there is. Try again in " + BUSY_RETRY_S + " s"));
+            throw new Later("Others are planning just now, and it takes all there is. Try again in a moment", 1 + patience.toSeconds());
         }
         try {
-            long end = System.nanoTime() + budget.toNanos();
+            long start = System.nanoTime();
             return work.apply(progress -> {
-                if (System.nanoTime() - end > 0) {
-                    context.header("Retry-After", LONG_RETRY_S);
-                    throw new BadRequest(Problem.of(503, "Planning took longer than the " + budget.toSeconds() + " s there are for it. Plan fewer sources at a time, allow fewer "
-                            + "types with onlyMicTypes, or plan with the command line, which waits as long as it takes"));
+                if (System.nanoTime() - start > budget.toNanos()) {
+                    throw new Later("Planning took longer than the " + budget.toSeconds() + " s there are for it. Plan fewer sources at a time, allow fewer types with onlyMicTypes, "
+                            + "or plan from the terminal, which waits as long as it takes", 1 + budget.toSeconds());
                 }
             });
         } finally {
