@@ -74,7 +74,7 @@ public final class HearingWords {
     /** As whoever stands behind the microphone sees it. */
     private static String aim(double aimDegrees) {
         return aimDegrees == 0 ? "straight at its own source"
-                : Math.round(Math.abs(aimDegrees)) + " degrees to the " + (aimDegrees > 0 ? "right" : "left") + " of its own source";
+                : Math.round(Math.abs(aimDegrees)) + " degrees to the " + (aimDegrees > 0 ? "left" : "right") + " of its own source";
     }
 
     static String decibels(double db) {

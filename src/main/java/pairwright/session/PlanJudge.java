@@ -1,7 +1,6 @@
 package pairwright.session;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -12,12 +11,14 @@ import pairwright.session.allocation.Solution;
 /** Puts a plan together: what its lines hear, when, what is used up, and what the rules say of it. */
 final class PlanJudge {
     private final LineUp lineUp;
+    private final Gear gear;
     private final Layout layout;
     private final PlanRules rules;
     private final Knowledge now;
 
-    PlanJudge(LineUp lineUp, Layout layout, PlanRules rules, Knowledge now) {
+    PlanJudge(LineUp lineUp, Gear gear, Layout layout, PlanRules rules, Knowledge now) {
         this.lineUp = lineUp;
+        this.gear = gear;
         this.layout = layout;
         this.rules = rules;
         this.now = now;
@@ -26,9 +27,16 @@ final class PlanJudge {
     /** @param boundCentipoints no plan can have more */
     Plan plan(int rank, PlanMaker.Draft draft, Solution solution, boolean proven, long boundCentipoints) {
         double score = (solution.centipoints() - solution.keptCentipoints()) / 100.0;
-        return new Plan(rank, score, proven, proven ? score : boundCentipoints / 100.0, draft.served(), draft.leftOut(), draft.lines(), Hearing.of(lineUp, now.catalogue()).of(draft.lines()), Arrivals.of(lineUp, now.catalogue()).of(draft.served(), draft.lines()),
+        Plan plan = new Plan(rank, score, proven, proven ? score : boundCentipoints / 100.0, draft.served(), draft.leftOut(), draft.lines(), Hearing.of(lineUp, now.catalogue()).of(draft.lines()), Arrivals.of(lineUp, now.catalogue()).of(draft.served(), draft.lines()),
                 supplies(draft.lines(), solution), counts(draft.lines()), PatchOrder.of(draft.lines(), line -> now.catalogue().mics().get(line.placement().micType()).power()),
                 List.of(), List.of());
+        Plan judged = rules.judged(plan, lineUp, gear, now.catalogue());
+        long counted = judged.served().stream().mapToLong(served -> Math.round(served.option().score() * 100)).sum()
+                + judged.reasons().stream().mapToLong(said -> Math.round(said.points() * 100)).sum();
+        if (counted != Math.round(score * 100)) {
+            throw new IllegalStateException("The plan was searched for as worth " + score + " and its reasons come to " + counted / 100.0);
+        }
+        return judged;
     }
 
     private List<Plan.Supply> supplies(List<Line> lines, Solution solution) {

@@ -22,9 +22,10 @@ import pairwright.sheet.ReadingParts.Link;
  * @param lineUp who plays, and where
  * @param gear what there is to plan with
  * @param taken the plan that was taken; null for none
+ * @param booking id of the booking that was made for it; null for none
  * @param desk plans
  */
-public record AtPlan(AtLocker at, String id, LineUp lineUp, Gear gear, Picks taken, PlanDesk desk) {
+public record AtPlan(AtLocker at, String id, LineUp lineUp, Gear gear, Picks taken, String booking, PlanDesk desk) {
     /** A tick of the line check: whether it is set, by whom, and when. */
     public record Tick(boolean on, String who, OffsetDateTime at) {
     }

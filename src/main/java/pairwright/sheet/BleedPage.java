@@ -1,9 +1,8 @@
 package pairwright.sheet;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
-import pairwright.rules.Figure;
+import pairwright.session.HearingWords;
 import pairwright.session.Hears;
 import pairwright.session.Line;
 import pairwright.session.Plan;
@@ -13,6 +12,8 @@ import pairwright.session.Seat;
 public final class BleedPage {
     /** Where the shade of a cell changes. Nothing is judged by it; the rules of plans do that. */
     private static final double[] STEPS_DB = {0, 6, 12, 18};
+
+    private static final int MOST_SAID = 3;
 
     private BleedPage() {
     }
@@ -58,13 +59,14 @@ public final class BleedPage {
         List<Seat> seats = at.lineUp().seats().stream().filter(seat -> !plan.leftOut().contains(seat.id()) || plan.bleed().stream().anyMatch(one -> one.seat().equals(seat.id()))).toList();
         List<Row> rows = new ArrayList<>();
         List<String> silent = new ArrayList<>();
+        HearingWords words = HearingWords.of(at.lineUp());
         for (Line line : plan.lines()) {
             List<Hears> heard = plan.bleed().stream().filter(hears -> hears.line() == line.number()).toList();
             if (heard.isEmpty()) {
                 silent.add(line.number() + " " + line.name());
                 continue;
             }
-            rows.add(new Row(line.number(), line.name(), line.placement().name(), seats.stream().map(seat -> cell(at, line, heard, seat)).toList(), says(at, line, heard)));
+            rows.add(new Row(line.number(), line.name(), line.placement().name(), seats.stream().map(seat -> cell(at, line, heard, seat)).toList(), words.of(line, heard, MOST_SAID).stream().map(at.reader()::sentence).toList()));
         }
         return new Content(seats.stream().map(at::seatName).toList(), rows, steps(), silent.isEmpty() ? "" : "Nothing of the room reaches " + String.join(", ", silent) + ".");
     }
@@ -97,23 +99,5 @@ public final class BleedPage {
     /** "63", "500", "1k": as short as it can be. */
     private static String octave(double hertz) {
         return hertz < 1000 ? Long.toString(Math.round(hertz)) : Math.round(hertz / 1000) + "k";
-    }
-
-    private static List<String> says(AtPlan at, Line line, List<Hears> heard) {
-        return heard.stream().sorted(Comparator.comparingDouble(Hears::separationDb)).limit(3).map(hears -> says(at, line, hears)).map(at.reader()::sentence).toList();
-    }
-
-    private static String says(AtPlan at, Line line, Hears hears) {
-        long separation = Math.round(hears.separationDb());
-        String says = "Hears " + at.inSentence(hears.seat()) + " " + (separation < 0 ? -separation + " dB louder than" : separation + " dB under") + " "
-                + at.inSentence(line.seat()) + ", most of it around " + Figure.forPeople(hears.loudestHz(), "Hz") + ", " + Measures.plain(hears.distanceM(), 1) + " m away";
-        double gain = hears.separationDb() - hears.straightDb();
-        if (gain >= 0.5) {
-            says += "; straight at its source it would be " + Measures.plain(gain, 0) + " dB worse";
-        }
-        if (hears.screenDb() >= 0.5) {
-            says += "; a screen takes " + Measures.plain(hears.screenDb(), 0) + " dB of it";
-        }
-        return says + ".";
     }
 }

@@ -91,7 +91,7 @@ public final class CheckPage {
         PlanWords words = new PlanWords(at, plan);
         List<Box> steps = plan.patch().stream().map(says -> box(at, ticks, mark(says), at.reader().sentence(says))).toList();
         List<Channel> lines = plan.lines().stream().map(line -> channel(at, words, plan, line, ticks)).toList();
-        List<OptionView.CautionView> grave = words.cautions().stream().filter(caution -> !caution.severity().equals("note")).toList();
+        List<OptionView.CautionView> grave = words.ofTheWhole();
         Content content = new Content(grave, steps, lines, 0, 0, at.at().mayWrite() ? at.visit().to(at.path("check") + chosen.query()) : null,
                 at.visit().to(Param.address(at.path("check"), chosen.taken() ? List.of(new Param("part", "ticks"))
                         : List.of(new Param("plan", Integer.toString(plan.rank())), new Param("part", "ticks")))), List.of());

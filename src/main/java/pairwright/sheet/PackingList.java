@@ -38,12 +38,6 @@ public record PackingList(String session, List<Place> places, List<Counted> coun
     public record Counted(String what, int count, String forWhom) {
     }
 
-    /** Ids of all units of a plan, each once: microphones, boosters, stands, channels of the locker. */
-    static List<String> units(Plan plan) {
-        return plan.lines().stream().flatMap(line -> Stream.of(line.unit() == null ? null : line.unit().id(), line.booster(), line.stand(), line.channel()))
-                .filter(Objects::nonNull).distinct().toList();
-    }
-
     /** What a plan takes. */
     public static PackingList of(AtPlan at, Plan plan) {
         Map<String, Set<String>> whom = new LinkedHashMap<>();

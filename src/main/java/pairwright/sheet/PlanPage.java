@@ -5,9 +5,11 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.stream.Collectors;
 import pairwright.model.Severity;
 import pairwright.rules.RuleInfo;
+import pairwright.session.Booked;
 import pairwright.session.Line;
 import pairwright.session.Picks;
 import pairwright.session.Plan;
@@ -18,6 +20,9 @@ import pairwright.sheet.ReadingParts.Link;
 
 /** The plans of a session: up to three in short, and one of them in full. */
 public final class PlanPage {
+    private static final Map<String, String> DONE = Map.of("taken", "The plan is taken. Line check, sheets and re-plan go by it from now on.", "seated", "The line-up is changed.",
+            "changed", "The change is taken.");
+
     private PlanPage() {
     }
 
@@ -53,15 +58,17 @@ public final class PlanPage {
      * @param used what is used up
      * @param supplies phantom power by bank
      * @param take takes it; null where this reader may not, or it is taken
-     * @param book where its units are booked; null without a locker, or where this reader may not
+     * @param book books its units; null without a locker, or where this reader may not
+     * @param bookSays what its button says
+     * @param booking what was booked for the session; null for nothing
      */
     public record Shown(int rank, boolean taken, List<OptionView.CautionView> cautions, List<AtSeat> seats, List<String> leftOut,
-            List<OptionView.ReasonView> reasons, String options, String score, List<Fact> used, List<Fact> supplies, SendForm take, Link book) {
+            List<OptionView.ReasonView> reasons, String options, String score, List<Fact> used, List<Fact> supplies, SendForm take, SendForm book, String bookSays, Link booking) {
     }
 
     /** What one seat gets. */
     public record AtSeat(String id, String name, Link source, boolean must, String title, Link technique, List<Mic> mics, String score,
-            List<OptionView.CautionView> cautions, List<OptionView.CautionView> notes, List<OptionView.ReasonView> reasons, String setUpHref) {
+            List<OptionView.CautionView> notes, List<OptionView.ReasonView> reasons, String setUpHref) {
     }
 
     /** One line of it. */
@@ -79,14 +86,26 @@ public final class PlanPage {
     }
 
     /** What the address asks for, as far as it is worked out. */
-    public static Page of(AtPlan at, String done) {
+    public static Page of(AtPlan at) {
+        return of(at, 200, List.of());
+    }
+
+    /**
+     * The same after something that was to be done was refused.
+     *
+     * @param refused why, in sentences
+     */
+    public static Page of(AtPlan at, int status, List<String> refused) {
         PlanChosen chosen = PlanChosen.ofAll(at);
-        List<String> faults = chosen.fault().isEmpty() ? List.of() : List.of(chosen.fault());
-        PlanFrame frame = PlanFrame.of(at, "Plan", "plan", List.of(), chosen, faults).done(done);
-        if (chosen.waits() || !faults.isEmpty()) {
+        List<String> faults = new ArrayList<>(refused);
+        if (!chosen.fault().isEmpty()) {
+            faults.add(chosen.fault());
+        }
+        PlanFrame frame = PlanFrame.of(at, "Plan", "plan", List.of(), chosen, faults).done(DONE.getOrDefault(Objects.requireNonNullElse(at.visit().first("done"), ""), ""));
+        if (chosen.waits() || !chosen.fault().isEmpty()) {
             return new Page(faults.isEmpty() ? 200 : 400, at.at().html().fill("session/no-plan.jte", Map.of("frame", frame)));
         }
-        return at.page(200, "plan", frame, content(at, chosen));
+        return at.page(status, "plan", frame, content(at, chosen));
     }
 
     private static Content content(AtPlan at, PlanChosen chosen) {
@@ -141,8 +160,11 @@ public final class PlanPage {
         double options = plan.served().stream().mapToDouble(served -> served.option().score()).sum();
         boolean mayTake = at.at().mayWrite() && !chosen.taken();
         SendForm take = !mayTake ? null : SendForm.to(at.visit(), at.path("plan/take"), "take", List.of()).hiding("plan", Integer.toString(plan.rank()));
-        return new Shown(plan.rank(), chosen.taken(), words.cautions(), seats, leftOut(at, plan), words.reasons(), Points.score(options, at.reader()),
-                Points.score(plan.score(), at.reader()), used(plan), supplies(at, plan), take, book(at, plan));
+        int units = Booked.units(Picks.of(plan)).size();
+        return new Shown(plan.rank(), chosen.taken(), words.cautions().stream().filter(caution -> !caution.severity().equals(Severity.NOTE.id())).toList(), seats, leftOut(at, plan), words.reasons(), Points.score(options, at.reader()),
+                Points.score(plan.score(), at.reader()), used(plan), supplies(at, plan), take, book(at, plan),
+                (at.booking() == null ? "Book its " : "Book instead its ") + units + (units == 1 ? " unit" : " units"),
+                at.booking() == null ? null : at.at().at().link("/locker/bookings/" + at.booking(), "What is booked for it"));
     }
 
     private static List<String> leftOut(AtPlan at, Plan plan) {
@@ -160,23 +182,10 @@ public final class PlanPage {
                 + (supply.supplyMa() == null ? "" : " of " + at.measures().with(supply.supplyMa(), 1, "mA")))).toList();
     }
 
-    /** The form for a booking, with every unit of the plan and its time filled in. */
-    private static Link book(AtPlan at, Plan plan) {
-        List<String> units = PackingList.units(plan);
-        if (!at.at().mayWrite() || units.isEmpty()) {
-            return null;
-        }
-        List<Param> params = new ArrayList<>();
-        Moments moments = at.at().moments();
-        if (at.lineUp().from() != null) {
-            params.add(new Param("from", moments.field(at.lineUp().from().toInstant())));
-        }
-        if (at.lineUp().until() != null) {
-            params.add(new Param("until", moments.field(at.lineUp().until().toInstant())));
-        }
-        params.add(new Param("for", at.name()));
-        units.forEach(unit -> params.add(new Param("unit", unit)));
-        return at.at().at().link(Param.address("/locker/bookings/new", params), "Book its " + units.size() + (units.size() == 1 ? " unit" : " units"));
+    /** Books every unit of the plan for the time of the session, or anew what was booked for it. */
+    private static SendForm book(AtPlan at, Plan plan) {
+        return !at.at().mayWrite() || Booked.units(Picks.of(plan)).isEmpty() ? null
+                : SendForm.to(at.visit(), at.path("plan/book"), "book", List.of()).hiding("plan", Integer.toString(plan.rank()));
     }
 
     private static AtSeat atSeat(AtPlan at, PlanWords words, Plan plan, Plan.Served served, Seat seat, PlanChosen chosen) {
@@ -190,7 +199,7 @@ public final class PlanPage {
         }).toList();
         return new AtSeat(seat.id(), at.seatName(seat), at.at().at().link("/sources/" + seat.source(), at.sourceName(seat.source())), seat.must(),
                 words.title(seat, served.option()), pair ? at.at().at().link("/techniques/" + served.option().technique(), served.option().techniqueName()) : null, mics,
-                Points.score(served.option().score(), at.reader()), words.cautions(served, Severity.DANGER, Severity.CARE), words.cautions(served, Severity.NOTE), reasons,
+                Points.score(served.option().score(), at.reader()), words.cautions(served, Severity.NOTE), reasons,
                 at.to("sheets/set-ups" + chosen.query()) + "#seat-" + seat.id());
     }
 

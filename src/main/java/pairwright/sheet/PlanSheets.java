@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import pairwright.drawing.Drawing;
+import pairwright.drawing.FloorDrawing;
 import pairwright.model.Severity;
 import pairwright.session.Line;
 import pairwright.session.Plan;
@@ -123,7 +124,7 @@ public final class PlanSheets {
         boolean all = name.equals("all");
         return new Content(heading(at), all || name.equals("input") ? plan.lines().stream().map(line -> channel(at, line)).toList() : List.of(),
                 all || name.equals("cautions") ? words.cautions() : List.of(), all || name.equals("cautions") ? plan.patch().stream().map(at.reader()::sentence).toList() : List.of(),
-                null, all || name.equals("set-ups") ? setUps(at, words, plan) : List.of(), all || name.equals("tables") ? BleedPage.content(at, plan) : null,
+                all || name.equals("floor") ? FloorDrawing.of(PlanFloor.of(at, plan), "floor", at.reader()) : null, all || name.equals("set-ups") ? setUps(at, words, plan) : List.of(), all || name.equals("tables") ? BleedPage.content(at, plan) : null,
                 all || name.equals("tables") ? TimingPage.content(at, plan) : null, all || name.equals("stands") ? StandSheet.of(at, plan) : null,
                 all || name.equals("packing") ? PackingList.of(at, plan) : null, at.visit().same(at.reader().imperial()));
     }

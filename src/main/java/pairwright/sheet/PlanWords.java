@@ -80,6 +80,16 @@ final class PlanWords {
         return gathered.views(Severity.DANGER, Severity.CARE, Severity.NOTE);
     }
 
+    /** Every danger, and what belongs to no line: where each line has its own beside it. */
+    List<OptionView.CautionView> ofTheWhole() {
+        Gathered gathered = new Gathered();
+        plan.cautions().forEach(gathered::add);
+        plan.served().forEach(served -> served.option().cautions().stream().filter(caution -> caution.severity() == Severity.DANGER)
+                .forEach(caution -> gathered.add(served.seat(), caution)));
+        plan.lines().forEach(line -> line.cautions().stream().filter(said -> said.severity() == Severity.DANGER).forEach(gathered::add));
+        return gathered.views(Severity.DANGER, Severity.CARE, Severity.NOTE);
+    }
+
     /** Those that speak of one seat. */
     List<OptionView.CautionView> cautions(Plan.Served served, Severity... which) {
         Gathered gathered = new Gathered();
@@ -89,13 +99,13 @@ final class PlanWords {
         return gathered.views(which);
     }
 
-    /** What the rules say of one line. */
+    /** What the rules say of one line, but for dangers, which stand on top. */
     List<OptionView.CautionView> cautions(Line line) {
         Gathered gathered = new Gathered();
         line.cautions().forEach(gathered::addUnnamed);
         plan.served().stream().filter(served -> served.seat().equals(line.seat())).flatMap(served -> served.option().cautions().stream())
                 .filter(caution -> caution.mic() == 0 || caution.mic() == line.mic()).forEach(caution -> gathered.add(null, caution));
-        return gathered.views(Severity.DANGER, Severity.CARE, Severity.NOTE);
+        return gathered.views(Severity.CARE, Severity.NOTE);
     }
 
     List<OptionView.CautionView> cautions(Arrival arrival) {

@@ -15,8 +15,8 @@ import pairwright.sheet.ReadingParts.Fact;
 
 /** What failed or who is not coming, and the least that has to be done about it. */
 public final class RePlanPage {
-    static final double USUAL_PRICE = 1;
-    private static final double MOST_PRICE = 100;
+    private static final double USUAL_PRICE = 5;
+    private static final double MOST_PRICE = 1000;
 
     private RePlanPage() {
     }
@@ -24,7 +24,10 @@ public final class RePlanPage {
     /** Plans anew from what stands. */
     @FunctionalInterface
     public interface Again {
-        /** @throws IllegalArgumentException in a sentence where there is no such plan */
+        /**
+         * @throws IllegalArgumentException says which pick no longer exists
+         * @throws IllegalStateException says why there is no plan
+         */
         Change of(Picks before, Lost lost, double pricePoints);
     }
 
@@ -77,7 +80,7 @@ public final class RePlanPage {
     public static Page of(AtPlan at, Again again) {
         PlanChosen chosen = PlanChosen.of(at);
         List<String> faults = new ArrayList<>();
-        Picks before = at.visit().first("plan") == null && at.taken() != null ? at.taken() : chosen.plan() == null ? null : Picks.of(chosen.plan());
+        Picks before = before(at, chosen);
         // a plan that no longer holds is just what is planned anew
         if (!chosen.fault().isEmpty() && !(chosen.taken() && before != null)) {
             faults.add(chosen.fault());
@@ -93,13 +96,22 @@ public final class RePlanPage {
         if (asked) {
             try {
                 change = again.of(before, wanted.lost(), wanted.pricePoints());
-            } catch (IllegalArgumentException none) {
+            } catch (IllegalArgumentException | IllegalStateException none) {
                 impossible = SendForm.sentence(none.getMessage());
             }
         }
         Plan old = chosen.plan();
         return at.page(faults.isEmpty() ? 200 : 400, "replan", frame, new Content(groups(at, before, wanted), price(at, wanted), asked,
                 change == null ? null : changed(at, change, old, wanted, before), impossible));
+    }
+
+    /** What stands: the plan the address names, else the one that was taken, else the best; null where there is none yet. */
+    public static Picks before(AtPlan at) {
+        return before(at, PlanChosen.of(at));
+    }
+
+    private static Picks before(AtPlan at, PlanChosen chosen) {
+        return at.visit().first("plan") == null && at.taken() != null ? at.taken() : chosen.plan() == null ? null : Picks.of(chosen.plan());
     }
 
     /** What was lost and what moving costs, as a query or a form says it. */
@@ -159,8 +171,8 @@ public final class RePlanPage {
 
     private static FormField price(AtPlan at, Wanted wanted) {
         return FormField.line("price", "What moving one thing must be worth, in points").value(at.measures().number(wanted.pricePoints(), 2))
-                .hint("At 0 the best plan is made whatever has to be moved. At 1 a set-up that stands is touched only where that gains a point, about a quarter of a clear advantage."
-                        + " At 20 nothing is touched that need not be.");
+                .hint("At 0 the best plan is made, whatever has to be moved for it. At 5 what stands is touched only where that gains more than one clear advantage, such as a better"
+                        + " place. At 50 nothing is touched that need not be.");
     }
 
     private static Changed changed(AtPlan at, Change change, Plan old, Wanted wanted, Picks before) {

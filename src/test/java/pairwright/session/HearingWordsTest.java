@@ -19,8 +19,8 @@ class HearingWordsTest {
     @ParameterizedTest
     @CsvSource(delimiter = '|', value = {
         "9.2 | 0 | 0 | | 9.2 | 0 | 9.2 | Line 3 (t) hears the drum kit 9 dB under the tenor saxophone, most of it around 250 Hz.",
-        "9.2 | 0 | 0 | 20 | 9.2 | 25 | 14 | Line 3 (t) hears the drum kit 9 dB under the tenor saxophone, most of it around 250 Hz; turned 25 degrees to the right of its own source it would be 14 dB under.",
-        "9.2 | 10 | 0 | 20 | 9.2 | -25 | 14 | Line 3 (t) hears the drum kit 9 dB under the tenor saxophone, most of it around 250 Hz; turned 25 degrees to the left of its own source it would be 14 dB under.",
+        "9.2 | 0 | 0 | 20 | 9.2 | 25 | 14 | Line 3 (t) hears the drum kit 9 dB under the tenor saxophone, most of it around 250 Hz; turned 25 degrees to the left of its own source it would be 14 dB under.",
+        "9.2 | 10 | 0 | 20 | 9.2 | -25 | 14 | Line 3 (t) hears the drum kit 9 dB under the tenor saxophone, most of it around 250 Hz; turned 25 degrees to the right of its own source it would be 14 dB under.",
         "14 | 25 | 0 | 30 | 9.2 | 25 | 14 | Line 3 (t) hears the drum kit 14 dB under the tenor saxophone, most of it around 250 Hz; straight at its own source it would be 9 dB under.",
         "9.2 | 0 | 0 | 11 | 9.2 | 0 | 9.2 | Line 3 (t) hears the drum kit 9 dB under the tenor saxophone, most of it around 250 Hz; most of that comes by way of the room, and no turn gets it lower than 11 dB under.",
         "0.3 | 0 | 0 | | 0.3 | 0 | 0.3 | Line 3 (t) hears the drum kit as loud as the tenor saxophone, most of it around 250 Hz.",
