@@ -28,12 +28,15 @@ import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import pairwright.advice.AtHand;
 import pairwright.advice.CoverageDesk;
+import pairwright.advice.HouseMemory;
 import pairwright.advice.KnowledgeStore;
 import pairwright.advice.UnusableQuestion;
 import pairwright.catalogue.Json;
 import pairwright.catalogue.Shown;
 import pairwright.locker.Locker;
 import pairwright.rules.HouseRuleStopped;
+import pairwright.session.HouseMarks;
+import pairwright.session.PurchaseDesk;
 import pairwright.sheet.Assets;
 import pairwright.sheet.Html;
 
@@ -45,6 +48,7 @@ public final class Server implements AutoCloseable {
 
     private final Javalin app;
     private final CoverageDesk coverage;
+    private final PurchaseDesk purchases;
     private final ServerConnector[] connector = new ServerConnector[1];
 
     /**
@@ -67,6 +71,7 @@ public final class Server implements AutoCloseable {
         Access access = new Access(listen, secret -> locker == null ? Optional.empty() : locker.tokens().of(secret), Clock.systemUTC());
         AtHand atHand = locker == null ? AtHand.EVERYTHING : new LockerAtHand(locker, Clock.systemDefaultZone());
         coverage = new CoverageDesk(knowledge::current);
+        purchases = new PurchaseDesk(knowledge::current, locker == null ? HouseMemory.NOTHING : new HouseMarks(locker.marks()));
         app = Javalin.create(config -> {
             config.startup.showJavalinBanner = false;
             config.startup.showOldJavalinVersionWarning = false;
@@ -85,6 +90,8 @@ public final class Server implements AutoCloseable {
                 new LockerRoutes(locker, knowledge::current, json, patience.bodyMs()).add(config.routes);
                 LockerPageRoutes pages = new LockerPageRoutes(locker, knowledge::current, html, patience.bodyMs());
                 pages.add(config.routes);
+                // before the pages of a session, which would take its address for an id
+                new PurchaseRoutes(locker, new SessionStore(locker, knowledge::current, json), purchases, json, pages).add(config.routes);
                 new SessionPageRoutes(pages, new SessionTexts(json)).add(config.routes);
                 new CoverageRoutes(locker, coverage, json, pages).add(config.routes);
                 new SessionRoutes(locker, knowledge::current, json, patience.bodyMs()).add(config.routes);
@@ -144,6 +151,7 @@ public final class Server implements AutoCloseable {
     public void close() {
         app.stop();
         coverage.close();
+        purchases.close();
     }
 
     private void jetty(JavalinConfig config, Faults faults, Listen listen, Patience patience) {
