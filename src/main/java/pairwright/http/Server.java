@@ -100,9 +100,10 @@ public final class Server implements AutoCloseable {
                 new LockerRoutes(locker, knowledge::current, json, patience.bodyMs()).add(config.routes);
                 LockerPageRoutes pages = new LockerPageRoutes(locker, knowledge::current, html, patience.bodyMs());
                 pages.add(config.routes);
+                // before the pages of a session, which would take its address for an id
+                new PurchaseRoutes(locker, new SessionStore(locker, knowledge::current, json), purchases, json, pages).add(config.routes);
                 new SessionPageRoutes(pages, new SessionTexts(json)).add(config.routes);
                 new CoverageRoutes(locker, coverage, json, pages).add(config.routes);
-                new PurchaseRoutes(locker, new SessionStore(locker, knowledge::current, json), purchases, json, pages).add(config.routes);
                 new SessionRoutes(locker, knowledge::current, json, patience.bodyMs()).add(config.routes);
                 new SessionPlanPageRoutes(pages, locker, knowledge::current, plans, json).add(config.routes);
             }
