@@ -2,9 +2,6 @@ package pairwright.advice;
 
 import java.util.ArrayList;
 import java.util.List;
-import pairwright.acoustics.Level;
-import pairwright.acoustics.OctaveCurve;
-import pairwright.acoustics.Room;
 import pairwright.model.Catalogue;
 import pairwright.model.Neighbour;
 import pairwright.model.Position;
@@ -13,9 +10,6 @@ import pairwright.model.Source;
 
 /** The neighbours a question names: at the same distance and angle wherever the microphone stands, since a question has no floor. */
 final class Alongside implements Surroundings {
-    /** Power level over the level at one metre all round: 10 lg of the surface of a sphere of that radius. */
-    private static final double SPHERE_DB = 10 * Math.log10(4 * Math.PI);
-
     private final List<Reaching> all;
 
     private Alongside(List<Reaching> all) {
@@ -37,19 +31,16 @@ final class Alongside implements Surroundings {
                 continue;
             }
             long before = all.stream().filter(one -> one.source() == other).count();
-            all.add(reaching(before == 0 ? other.id() : other.id() + " " + (before + 1), neighbour, other, absorptionM2));
+            all.add(reaching(before == 0 ? other.id() : other.id() + " " + (before + 1), neighbour,
+                    AsPlayed.of(other, List.of(), List.of(), catalogue.words()), absorptionM2));
         }
         return new Alongside(all);
     }
 
-    private static Reaching reaching(String seat, Neighbour neighbour, Source other, Double absorptionM2) {
-        double oneMetreDbSpl = other.level().typicalDbSpl();
-        double direct = Level.withCentreOffsetDbSpl(oneMetreDbSpl, neighbour.distanceM(), other.level().centreOffsetM());
-        OctaveCurve powerDb = Scene.octavesDbSpl(oneMetreDbSpl, other.spectrumDb()).minus(other.directivityIndexDb()).plus(SPHERE_DB);
+    private static Reaching reaching(String seat, Neighbour neighbour, AsPlayed other, Double absorptionM2) {
         double angleDegrees = Scene.foldedDegrees(neighbour.angleDegrees());
-        return new Reaching(seat, other, neighbour.distanceM(), angleDegrees, Reaching.acrossShare(angleDegrees),
-                Scene.octavesDbSpl(direct, other.spectrumDb()),
-                absorptionM2 == null ? null : powerDb.map(db -> Room.reverberantDbSpl(db, absorptionM2)), 0);
+        return new Reaching(seat, other.source(), neighbour.distanceM(), angleDegrees, Reaching.acrossShare(angleDegrees),
+                other.directOctavesDbSpl(neighbour.distanceM()), absorptionM2 == null ? null : other.reverberantOctavesDbSpl(absorptionM2), 0);
     }
 
     @Override

@@ -52,8 +52,12 @@ final class Bleed {
 
     /** @param who those who arrive at the place, one at least */
     Bleed(Scene scene, List<Reaching> who) {
-        this.ownPower = powers(Scene.octavesDbSpl(0, scene.spectrumDb()));
-        this.seated = scene.seated();
+        this(scene.spectrumDb(), scene.seated(), who);
+    }
+
+    Bleed(OctaveCurve spectrumDb, boolean seated, List<Reaching> who) {
+        this.ownPower = powers(Scene.octavesDbSpl(0, spectrumDb));
+        this.seated = seated;
         this.loudest = Scene.loudest(who);
         this.loudestDbSpl = loudest.directDbSpl();
         this.neighbours = who.stream().map(Arriving::of).toList();

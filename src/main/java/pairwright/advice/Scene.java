@@ -13,7 +13,6 @@ import pairwright.acoustics.OctaveCurve;
 import pairwright.acoustics.Room;
 import pairwright.acoustics.Weighting;
 import pairwright.model.Answer;
-import pairwright.model.Attack;
 import pairwright.model.Catalogue;
 import pairwright.model.Character;
 import pairwright.model.Naming;
@@ -23,8 +22,6 @@ import pairwright.model.Signal;
 import pairwright.model.Source;
 import pairwright.model.SourceFamily;
 import pairwright.model.ToneWeights;
-import pairwright.model.Vocabulary;
-import pairwright.model.Way;
 import pairwright.rules.Setting;
 
 /**
@@ -96,28 +93,10 @@ record Scene(
             }
         }
 
-        OctaveCurve spectrum = source.spectrumDb();
-        double levelDb = 0;
-        double peakDb = 0;
-        Attack attack = source.attack();
-        for (Way way : source.ways()) {
-            if (question.ways().contains(way.id())) {
-                spectrum = spectrum.plus(way.toneDb());
-                levelDb += way.levelDb();
-                peakDb += way.peakDb();
-                attack = way.attack() == null ? attack : way.attack();
-            }
-        }
-        for (Vocabulary.Dynamic dynamic : catalogue.words().dynamics()) {
-            if (question.dynamics().contains(dynamic.id())) {
-                levelDb += dynamic.levelDb();
-                peakDb += Math.min(0, dynamic.levelDb()); // the peak figure is of loud playing already
-            }
-        }
-        spectrum = spectrum.plus(-loudest(spectrum));
+        AsPlayed played = AsPlayed.of(source, question.ways(), question.dynamics(), catalogue.words());
+        OctaveCurve spectrum = played.spectrumDb();
+        double typicalDbSpl = played.typicalDbSpl();
         boolean acoustic = source.level() != null;
-        double typicalDbSpl = acoustic ? source.level().typicalDbSpl() + levelDb : 0;
-        double peakDbSpl = acoustic ? source.level().peakDbSpl() + peakDb : 0;
         double aWeightingDb = Weighting.aWeightedOffsetDb(spectrum);
         double typicalDba = acoustic ? typicalDbSpl + aWeightingDb : 0;
 
@@ -129,12 +108,12 @@ record Scene(
         Character wanted = Character.together(question.character().stream().map(catalogue.characters()::get).toList());
         Setting setting = new Setting(
                 source,
-                attack,
+                played.attack(),
                 room,
                 wanted,
                 room.outdoors() ? OPEN_AIR_CRITICAL_DISTANCE_M : Room.criticalDistanceM(room.volumeM3(), room.reverbTimeS()),
                 typicalDbSpl,
-                peakDbSpl,
+                played.peakDbSpl(),
                 typicalDba,
                 acoustic ? allowedHours(typicalDba) : FULL_DAY_H,
                 question.limits().preampGainDb() == null ? Usual.PREAMP_GAIN_DB : question.limits().preampGainDb(),
@@ -253,13 +232,5 @@ record Scene(
     static double foldedDegrees(double angleDegrees) {
         double turned = Math.abs(angleDegrees) % 360;
         return turned > 180 ? 360 - turned : turned;
-    }
-
-    private static double loudest(OctaveCurve spectrum) {
-        double loudest = spectrum.at(0);
-        for (int band = 1; band < Band.COUNT; band++) {
-            loudest = Math.max(loudest, spectrum.at(band));
-        }
-        return loudest;
     }
 }

@@ -54,15 +54,19 @@ public record YamlFile(Path file, JsonNode root, Map<String, Place> values, Map<
                         + " bytes, more than any entry needs. Make it smaller"));
                 return Optional.empty();
             }
-            String text = Files.readString(file);
-            String bare = text.startsWith("\uFEFF") ? text.substring(1) : text;
-            return new Reader(file, faults).read(file.toString().endsWith(".json") ? bare.replace('\t', ' ') : bare);
+            return of(file, Files.readString(file), faults);
         } catch (CharacterCodingException notUtf8) {
             faults.add(new FileFault(file, 1, 1, "the file is not UTF-8. Save it as UTF-8"));
         } catch (IOException unreadable) {
             faults.add(new FileFault(file, 1, 1, "the file cannot be read. Check that it is there and may be read"));
         }
         return Optional.empty();
+    }
+
+    /** Reads the text of a file that is held elsewhere, likewise. */
+    public static Optional<YamlFile> of(Path file, String text, List<FileFault> faults) {
+        String bare = text.startsWith("\uFEFF") ? text.substring(1) : text;
+        return new Reader(file, faults).read(file.toString().endsWith(".json") ? bare.replace('\t', ' ') : bare);
     }
 
     /** Where a value stands; for one that is not there, the nearest thing around it. */

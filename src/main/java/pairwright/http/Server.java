@@ -85,7 +85,9 @@ public final class Server implements AutoCloseable {
                 new LockerRoutes(locker, knowledge::current, json, patience.bodyMs()).add(config.routes);
                 LockerPageRoutes pages = new LockerPageRoutes(locker, knowledge::current, html, patience.bodyMs());
                 pages.add(config.routes);
+                new SessionPageRoutes(pages, new SessionTexts(json)).add(config.routes);
                 new CoverageRoutes(locker, coverage, json, pages).add(config.routes);
+                new SessionRoutes(locker, knowledge::current, json, patience.bodyMs()).add(config.routes);
             }
         });
     }

@@ -2,6 +2,7 @@ package pairwright.locker;
 
 import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
 
 /** What can be done within one transaction. Every method may throw a {@link LockerFault}, and then nothing of the transaction happened. */
 public interface Changes {
@@ -66,13 +67,19 @@ public interface Changes {
     /** A document as it is within this transaction. */
     Document document(String id);
 
+    /** The same where there may be none. */
+    Optional<Document> documentIfThere(String id);
+
+    /** The version of a session's marks as a whole within this transaction; 0 where there never was one. */
+    long marksVersion(String session);
+
     /**
-     * Minds which booking was made for a session.
+     * Books for a session, all units or none, in place of what was booked for it before: there is no moment in which it has nothing. The session minds its
+     * booking.
      *
      * @param id of its line-up
-     * @param booking null for none any more
      */
-    void booked(String id, String booking);
+    Booking bookFor(String id, BookingDraft draft);
 
     /** Notes what became of one microphone of a session, in place of what was noted of it before; says all of its marks. */
     List<Mark> mark(String session, MarkDraft mark);

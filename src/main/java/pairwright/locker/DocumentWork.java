@@ -5,10 +5,13 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import pairwright.model.Fault;
 
 /** Documents written and removed within a transaction. */
 final class DocumentWork {
+    /** Words that addresses use beside ids. */
+    private static final Set<String> TAKEN = Set.of("new", "plan", "replan", "check", "moves", "purchases", "buy", "demo", "marks", "import");
     private static final int NAME = 120;
     private static final int NUMBERS = 1_000;
 
@@ -27,8 +30,12 @@ final class DocumentWork {
         return changed;
     }
 
+    Optional<Document> of(String id) throws SQLException {
+        return DocumentRows.of(sql, id);
+    }
+
     Document present(String id) throws SQLException {
-        return DocumentRows.of(sql, id).orElseThrow(() -> new LockerFault.NotThere("There is no session " + Said.quoted(String.valueOf(id))
+        return of(id).orElseThrow(() -> new LockerFault.NotThere("There is no session " + Said.quoted(String.valueOf(id))
                 + ", or nothing of that kind is kept of it. Look at the list of sessions"));
     }
 
@@ -81,11 +88,9 @@ final class DocumentWork {
     }
 
     /** Minds which booking was made for a session. What is written does not change with that, and so its version does not. */
-    Void booked(String id, String booking) throws SQLException {
-        session(id);
-        sql.run("UPDATE document SET booking_id = ? WHERE id = ?", booking == null ? null : Long.parseLong(booking), id);
+    void booked(String id, String booking) throws SQLException {
+        sql.run("UPDATE document SET booking_id = ? WHERE id = ?", Long.parseLong(booking), id);
         changed = true;
-        return null;
     }
 
     private void mayMeet(String id, Document there, Long version) {
@@ -112,6 +117,9 @@ final class DocumentWork {
         }
         Document of = alone ? null : session(draft.belongsTo());
         String id = alone ? Said.id(draft.id(), "/id", faults) : Document.idOf(of.id(), draft.kind());
+        if (alone && TAKEN.contains(id == null ? "" : id)) {
+            faults.add(new Fault("/id", Said.quoted(id) + " is an address of its own. Choose another id"));
+        }
         if (!alone && draft.id() != null && !draft.id().equals(id)) {
             faults.add(new Fault("/id", "the id of the " + draft.kind().id() + " of " + of.id() + " is " + id + ". Leave it out"));
         }
@@ -148,7 +156,7 @@ final class DocumentWork {
         for (int number = 1; number <= NUMBERS; number++) {
             String id = number == 1 ? wanted : wanted + "-" + number;
             Optional<Document> there = DocumentRows.of(sql, id);
-            if (there.isEmpty()) {
+            if (there.isEmpty() && !TAKEN.contains(id)) {
                 return id;
             }
         }

@@ -40,10 +40,14 @@ final class MarkWork {
         sql.run("UPDATE state SET marks_revision = marks_revision + 1");
     }
 
+    long version(String session) throws SQLException {
+        return sql.first("SELECT marks_version FROM document WHERE id = ?", row -> row.getLong(1), session).orElse(0L);
+    }
+
     /** Those of a session and no others; who noted one that stays as it was stays as well. */
     List<Mark> replace(String session, List<MarkDraft> drafts, Long version) throws SQLException {
         Document document = documents.session(session);
-        long has = sql.number("SELECT marks_version FROM document WHERE id = ?", session);
+        long has = version(session);
         if (version != null && version != has) {
             throw new LockerFault.Changed("The marks of session " + Said.quoted(document.name()) + " were altered meanwhile. Look at them again, then alter them", has);
         }

@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import pairwright.model.MicType;
 
 /** The changes of one transaction. What failed stays failed: a caller that goes on regardless does not get it written. */
@@ -120,8 +121,24 @@ final class Transaction implements Changes {
     }
 
     @Override
-    public void booked(String id, String booking) {
-        doing(() -> documentWork.booked(id, booking));
+    public Optional<Document> documentIfThere(String id) {
+        return doing(() -> documentWork.of(id));
+    }
+
+    @Override
+    public long marksVersion(String session) {
+        return doing(() -> markWork.version(session));
+    }
+
+    @Override
+    public Booking bookFor(String id, BookingDraft draft) {
+        return doing(() -> {
+            String before = documentWork.session(id).booking();
+            boolean booked = before != null && bookingWork.isThere(before);
+            Booking booking = booked ? bookingWork.alter(before, draft, null) : bookingWork.book(draft);
+            documentWork.booked(id, booking.id());
+            return booking;
+        });
     }
 
     @Override

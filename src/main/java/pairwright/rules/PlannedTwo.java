@@ -3,8 +3,8 @@ package pairwright.rules;
 /**
  * What two seats get of whom the line-up says how they shall sound beside each other. Of two microphones at one seat the first counts.
  *
- * @param first what people call the one
- * @param second what people call the other
+ * @param firstSeat what people call the one
+ * @param secondSeat what people call the other
  * @param apart whether the two shall be told apart; else they are one section, which shall sound alike
  * @param sameType whether both get a microphone of one type
  * @param sameTechnique whether both are taken in the same way: one microphone, or two by one technique
@@ -13,7 +13,7 @@ package pairwright.rules;
  * @param contrastShare of a clear difference: 0 for none, 1 from 6 dB on
  * @param alikeShare of sounding alike: 1 with no difference, 0 from 3 dB on
  */
-public record PlannedTwo(String first, String second, boolean apart, boolean sameType, boolean sameTechnique, double contrastDb,
+public record PlannedTwo(String firstSeat, String secondSeat, boolean apart, boolean sameType, boolean sameTechnique, double contrastDb,
         double contrastShare, double alikeShare) implements PlanFact {
     @Override
     public boolean equals(Object other) {

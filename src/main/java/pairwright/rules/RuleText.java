@@ -211,6 +211,9 @@ final class RuleText {
         if (ofAPlan && effect == Effect.RULES_OUT) {
             wrong("@effect", "what is not possible in a plan is never made. Make it a caution, or give it points");
         }
+        if (treat != null && subject != PlannedArrival.class) {
+            wrong("@treat", "only of a PlannedArrival is there anything to do by @treat. Take it out");
+        }
         if (treat != null && !TREATS.contains(treat)) {
             wrong("@treat", "@treat is one of " + TREATS + ", not \"" + treat + "\"");
         }

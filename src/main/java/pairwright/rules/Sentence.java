@@ -82,8 +82,8 @@ final class Sentence {
             return text == null ? number(name, finding) : text;
         }
         String words = switch (name) {
-            case "source" -> the(setting.source().name());
-            case "room" -> the(setting.room().name());
+            case "source" -> Naming.the(setting.source().name());
+            case "room" -> Naming.the(setting.room().name());
             case "wanted" -> setting.wanted() == null ? "natural" : Naming.small(setting.wanted().name());
             default -> null;
         };
@@ -121,15 +121,8 @@ final class Sentence {
         };
     }
 
-    /** The type without what follows a comma: the pattern is said where it matters. */
     private static String mic(Placed placed) {
-        String name = placed.mic().name();
-        int comma = name.indexOf(',');
-        return the(comma < 0 ? name : name.substring(0, comma));
-    }
-
-    private static String the(String name) {
-        return name.startsWith("The ") ? Naming.small(name) : "the " + Naming.small(name);
+        return Naming.the(Naming.type(placed.mic().name()));
     }
 
     private static String capital(String text) {

@@ -1,6 +1,7 @@
 package pairwright.session;
 
 import java.util.List;
+import pairwright.acoustics.Delay;
 import pairwright.model.Word;
 
 /**
@@ -13,10 +14,12 @@ import pairwright.model.Word;
  * @param pathM how much farther it is to the second
  * @param delayMs how much later it arrives there
  * @param firstNullHz first cancellation of their sum at one polarity; null where they are equally far
- * @param levelDifferenceDb how much lower the second line picks it up than the first, as both are set
- * @param rippleDb peak to dip of the sum of both, as both are set
+ * @param levelDifferenceDb how much lower the second line has it than the first, of what comes straight, A-weighted: with both lines brought to
+ *     the same level by their own sources; of two lines of one seat at equal gain, as {@link pairwright.model.Together} has it
+ * @param rippleDb peak to dip of the sum of both at that difference
  * @param distanceRatio farther over nearer
- * @param inverted whether the two see opposite sides of what moves, so that one is inverted
+ * @param inverted of two lines of one seat, whether they see opposite sides of what moves, so that one channel is inverted; from seat to seat,
+ *     whether they have the source with opposite polarity as the channels are set
  * @param treat what to do about it
  * @param cautions what the rules say of it
  */
@@ -25,6 +28,16 @@ public record Arrival(String seat, String source, List<Integer> lines, boolean o
     public Arrival {
         lines = List.copyOf(lines);
         cautions = List.copyOf(cautions);
+    }
+
+    /** The delay in samples, not rounded; the rate in hertz. */
+    public double samples(double sampleRateHz) {
+        return Delay.samples(pathM, sampleRateHz);
+    }
+
+    /** The same, treated otherwise, and what the rules say of it. */
+    public Arrival treated(Treat otherwise, List<Said> says) {
+        return new Arrival(seat, source, lines, own, pathM, delayMs, firstNullHz, levelDifferenceDb, rippleDb, distanceRatio, inverted, otherwise, says);
     }
 
     /** What to do about a delay. */

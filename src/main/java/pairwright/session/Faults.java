@@ -8,14 +8,12 @@ import pairwright.advice.Knowledge;
 import pairwright.catalogue.Shown;
 import pairwright.model.Fault;
 import pairwright.model.Nearest;
-import pairwright.model.Reading;
 
 /** Gathers what is wrong, in the words in which that is said elsewhere. */
 final class Faults {
     private static final int MOST_IDS = 40;
     /** A list a person can look over is said. */
     private static final int MOST_SAID = 40;
-    private static final int LOOKED_AT = 8;
     private static final int SAID = 3;
 
     private final Knowledge known;
@@ -61,8 +59,7 @@ final class Faults {
         if (given == null || ids.contains(given)) {
             return;
         }
-        List<String> near = known.reader().nearest(Shown.of(given).replace('-', ' '), LOOKED_AT).stream()
-                .map(Reading::id).filter(ids::contains).distinct().limit(SAID).toList();
+        List<String> near = known.nearest(given, ids, SAID);
         add(at, "there is no " + kind + " \"" + Shown.of(given) + "\". " + (!near.isEmpty() ? "Maybe " + String.join(" or ", near) : all(given, ids, kind)));
     }
 

@@ -24,10 +24,10 @@ public record Gear(Stock stock, List<Channel> channels, List<Stand> stands, List
         pads = pads == null ? List.of() : List.copyOf(pads);
     }
 
-    /** The same without what is lost. */
+    /** The same without what is lost, channels aside. */
     Gear without(Lost lost) {
         Stock left = stock == null ? null : new Stock(stock.reachable(), stock.units().stream().filter(unit -> !lost.units().contains(unit.id())).toList());
-        return new Gear(left, channels == null ? null : channels.stream().filter(channel -> !lost.channels().contains(channel.id())).toList(),
+        return new Gear(left, channels,
                 stands == null ? null : stands.stream().filter(stand -> !lost.units().contains(stand.id())).toList(),
                 boosters.stream().filter(booster -> !lost.units().contains(booster.id())).toList(), pads);
     }

@@ -35,6 +35,11 @@ public record LineUp(String name, Floor floor, List<Seat> seats, List<Gobo> gobo
         return seats.stream().filter(seat -> seat.id().equals(id)).findFirst();
     }
 
+    /** The same under another name. */
+    public LineUp named(String other) {
+        return new LineUp(other, floor, seats, gobos, contrast, keep, from, until, plans);
+    }
+
     /** The same with other seats. */
     public LineUp seated(List<Seat> others) {
         return new LineUp(name, floor, others, gobos, contrast, keep, from, until, plans);

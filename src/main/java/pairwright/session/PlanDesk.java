@@ -21,6 +21,7 @@ public final class PlanDesk implements AutoCloseable {
     private static final int KEPT = 8;
     private static final int KEPT_REBUILT = 24;
     private static final int IDLE_S = 10;
+    private static final Progress WAITING = new Progress("Waiting for another plan to be finished", 0, 0);
 
     private final Supplier<? extends List<?>> known;
     private final Planning planning;
@@ -43,11 +44,6 @@ public final class PlanDesk implements AutoCloseable {
          * @throws IllegalArgumentException that says which pick no longer exists
          */
         Plan rebuilt(LineUp lineUp, Gear gear, Picks picks);
-    }
-
-    /** What is being done, how much of it is done, and of how much; of is 0 where nobody knows. */
-    public record Progress(String doing, int done, int of) {
-        static final Progress WAITING = new Progress("Waiting for another plan to be finished", 0, 0);
     }
 
     /**
@@ -170,7 +166,7 @@ public final class PlanDesk implements AutoCloseable {
     private final class Work implements Runnable {
         private final String session;
         private final Asked asked;
-        private volatile Progress progress = Progress.WAITING;
+        private volatile Progress progress = WAITING;
         private volatile Planned planned;
         private volatile RuntimeException failed;
         private volatile boolean stopped;

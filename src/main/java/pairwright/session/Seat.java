@@ -31,6 +31,11 @@ public record Seat(String id, String player, String source, double xM, double yM
         limits = limits == null ? Limits.NONE : limits;
     }
 
+    /** The same under another id. */
+    public Seat called(String other) {
+        return new Seat(other, player, source, xM, yM, facingDegrees, ways, dynamics, character, circumstances, limits, must, heard, fixed);
+    }
+
     /** The same player elsewhere. */
     public Seat at(double otherXM, double otherYM, double otherFacingDegrees) {
         return new Seat(id, player, source, otherXM, otherYM, otherFacingDegrees, ways, dynamics, character, circumstances, limits, must, heard, fixed);

@@ -151,25 +151,47 @@ interface DocumentCases extends LockerCase {
         assertEquals(List.of(), locker().history("barn-day", null, 9), "a unit of that id is something else");
     }
 
+    private String booksFor(String session, BookingDraft draft) {
+        return does(changes -> changes.bookFor(session, draft).id());
+    }
+
     @Test
     default void aSessionRemembersItsBookingWhileItsTextStaysAsItWas() {
         Document barn = barn();
-        String booking = does(changes -> {
-            String id = changes.book(LockerCase.draft(24, 32, "low-1")).id();
-            changes.booked("barn-day", id);
-            return id;
-        });
+        String booking = booksFor("barn-day", LockerCase.draft(24, 32, "low-1"));
         Document after = other().documents().of("barn-day").orElseThrow();
         assertEquals(booking, after.booking());
         assertEquals(barn.draft(), after.draft());
         assertEquals(barn.version(), after.version());
         writes(DocumentDraft.lineUp("barn-day", "Barn", null, null, "{}"), 1L);
         assertEquals(booking, locker().documents().of("barn-day").orElseThrow().booking(), "altering it does not forget it");
+        refused(LockerFault.NotThere.class, changes -> changes.bookFor("nobody", LockerCase.draft(40, 41, "low-1")));
+        assertEquals(1, locker().bookings(LockerCase.hours(0, 50), null).size());
+    }
+
+    @Test
+    default void bookingASessionAnewTakesThePlaceOfWhatItHadOrLeavesThat() {
+        barn();
+        String first = booksFor("barn-day", LockerCase.draft(24, 32, "low-1", "pencil-1"));
+        books(24, 25, "pencil-2");
+        refused(LockerFault.Taken.class, changes -> changes.bookFor("barn-day", LockerCase.draft(24, 32, "ribbon-2", "pencil-2")));
+        assertEquals(List.of("low-1", "pencil-1"), booking(first).units());
+        assertEquals(first, booksFor("barn-day", LockerCase.draft(26, 34, "low-1", "ribbon-2")));
+        assertEquals(List.of("low-1", "ribbon-2"), booking(first).units());
+        assertEquals(LockerCase.hours(26, 34), booking(first).span());
         does(changes -> {
-            changes.booked("barn-day", null);
+            changes.cancel(first, null);
             return "";
         });
-        assertEquals(null, locker().documents().of("barn-day").orElseThrow().booking());
+        String second = booksFor("barn-day", LockerCase.draft(24, 32, "low-1"));
+        assertEquals(second, locker().documents().of("barn-day").orElseThrow().booking());
+        assertEquals(List.of("low-1"), booking(second).units());
+    }
+
+    @Test
+    default void wordsThatAddressesUseAreNoIds() {
+        assertEquals(List.of("/id"), places(refused(LockerFault.Unusable.class, changes -> changes.put(DocumentDraft.lineUp("buy", "Buy", null, null, "{}"), null))));
+        assertEquals("plan-2", writes(DocumentDraft.lineUp(null, "Plan", null, null, "{}"), null).id());
     }
 
     @Test

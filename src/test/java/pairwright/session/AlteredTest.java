@@ -85,7 +85,7 @@ class AlteredTest {
         Seat seat = new Seat("t", null, "tenor-saxophone", 1, 1, 0, List.of("overblown", "lid-open"), List.of(), List.of("warm"), List.of("live"), null, true, null, false);
         LineUp lineUp = Rooms.lineUp(Rooms.BARN, List.of(), seat, Rooms.seat("v", "singing-voice", 3, 3, 0));
         Catalogue altered = Altered.of(CATALOGUE, lineUp, seat);
-        Question question = SeatQuestion.of(lineUp, seat, altered);
+        Question question = SeatQuestion.of(seat, altered);
         assertEquals("tenor-saxophone", question.source());
         assertEquals(List.of("overblown"), question.ways());
         assertEquals(List.of("warm"), question.character());

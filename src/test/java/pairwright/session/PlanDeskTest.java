@@ -38,13 +38,13 @@ class PlanDeskTest {
         private volatile boolean breaks;
 
         @Override
-        public Planned plan(LineUp lineUp, Gear gear, Consumer<PlanDesk.Progress> progress) {
+        public Planned plan(LineUp lineUp, Gear gear, Consumer<Progress> progress) {
             plans.incrementAndGet();
             mostAtOnce.accumulateAndGet(atOnce.incrementAndGet(), Math::max);
             try {
-                progress.accept(new PlanDesk.Progress("Judging", 1, 2));
+                progress.accept(new Progress("Judging", 1, 2));
                 gate.await(20, TimeUnit.SECONDS);
-                progress.accept(new PlanDesk.Progress("Judging", 2, 2));
+                progress.accept(new Progress("Judging", 2, 2));
                 if (breaks) {
                     throw new IllegalStateException("it broke");
                 }
@@ -111,7 +111,7 @@ class PlanDeskTest {
         slow.gate = new CountDownLatch(1);
         until(() -> desk.state("s", named("a"), Gear.ANYTHING).progress().done() == 1);
         PlanDesk.State state = desk.state("s", named("a"), Gear.ANYTHING);
-        assertEquals(new PlanDesk.Progress("Judging", 1, 2), state.progress());
+        assertEquals(new Progress("Judging", 1, 2), state.progress());
         assertNull(state.planned());
     }
 
@@ -119,7 +119,7 @@ class PlanDeskTest {
     void onePlanIsMadeAtATimeAndTheNextSaysThatItWaits() {
         slow.gate = new CountDownLatch(1);
         until(() -> desk.state("one", named("a"), Gear.ANYTHING).progress().done() == 1);
-        assertEquals(PlanDesk.Progress.WAITING, desk.state("two", named("b"), Gear.ANYTHING).progress());
+        assertEquals(new Progress("Waiting for another plan to be finished", 0, 0), desk.state("two", named("b"), Gear.ANYTHING).progress());
         slow.gate.countDown();
         waited("two", named("b"));
         assertNotNull(desk.found(named("a"), Gear.ANYTHING));

@@ -1,18 +1,19 @@
 package pairwright.session.allocation;
 
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import pairwright.locker.PhantomSwitch;
 
 /**
- * Moves feeds to other channels, one at a time or two that trade places, as long as that leaves more of them where they are plugged already, or the feeds of a seat in fewer banks or
- * closer together. It ends where no such move is left, which need not be the tidiest there is.
+ * Moves feeds to other channels, one at a time or two that trade places, as long as that leaves more of them where they are plugged already, or the feeds of a seat in fewer banks. It ends
+ * where no such move is left, which need not be the tidiest there is. Then what is not plugged already goes, in the order of the seats, to the first channels of its bank that are free.
  */
 final class Tidying {
     private static final int REPLUGGED = 1_000_000;
-    private static final int APART = 1_000;
+    private static final int APART = 1;
 
     private final Problem problem;
     private final List<Choice> choices;
@@ -29,12 +30,10 @@ final class Tidying {
         this.live = live;
         this.at = at;
         drawnTenthMa = new long[problem.banks().size()];
-        for (int seat = 0; seat < at.length; seat++) {
-            for (int entry = 0; entry < at[seat].length; entry++) {
-                feedAt.put(at[seat][entry], new int[] {seat, entry});
-                drawnTenthMa[at[seat][entry].bank()] += feed(seat, entry).drawTenthMa();
-            }
-        }
+        forEachFeed((seat, entry) -> {
+            feedAt.put(at[seat][entry], new int[] {seat, entry});
+            drawnTenthMa[at[seat][entry].bank()] += feed(seat, entry).drawTenthMa();
+        });
     }
 
     void tidy() {
@@ -45,6 +44,38 @@ final class Tidying {
                 for (int entry = 0; entry < at[seat].length; entry++) {
                     moved |= movedToBetter(seat, entry);
                 }
+            }
+        }
+        order();
+    }
+
+    private void order() {
+        Set<Channel> taken = new HashSet<>();
+        forEachFeed((seat, entry) -> {
+            if (stays(seat, entry)) {
+                taken.add(at[seat][entry]);
+            }
+        });
+        forEachFeed((seat, entry) -> {
+            if (!stays(seat, entry)) {
+                List<String> groups = problem.banks().get(at[seat][entry].bank()).channels();
+                int index = 0;
+                while (!groups.get(index).equals(groups.get(at[seat][entry].channel())) || !taken.add(new Channel(at[seat][entry].bank(), index))) {
+                    index++; // there are as many as are used, so one is found
+                }
+                at[seat][entry] = new Channel(at[seat][entry].bank(), index);
+            }
+        });
+    }
+
+    private interface ForFeed {
+        void take(int seat, int entry);
+    }
+
+    private void forEachFeed(ForFeed each) {
+        for (int seat = 0; seat < at.length; seat++) {
+            for (int entry = 0; entry < at[seat].length; entry++) {
+                each.take(seat, entry);
             }
         }
     }
@@ -112,17 +143,17 @@ final class Tidying {
         return choices.get(seat).feeds().get(entry);
     }
 
+    private boolean stays(int seat, int entry) {
+        Channel channel = at[seat][entry];
+        return before.isAt(problem.seats().get(seat).id(), choices.get(seat).id(), entry, problem.banks().get(channel.bank()).name(), channel.channel());
+    }
+
     /** What is untidy about a seat. */
     private long cost(int seat) {
         long cost = 0;
         for (int entry = 0; entry < at[seat].length; entry++) {
-            Channel channel = at[seat][entry];
-            boolean stays = before.isAt(problem.seats().get(seat).id(), choices.get(seat).id(), entry, problem.banks().get(channel.bank()).name(), channel.channel());
-            cost += stays ? 0 : REPLUGGED;
-            if (entry > 0) {
-                Channel last = at[seat][entry - 1];
-                cost += channel.bank() != last.bank() ? APART : Math.abs(channel.channel() - last.channel() - 1);
-            }
+            cost += stays(seat, entry) ? 0 : REPLUGGED;
+            cost += entry > 0 && at[seat][entry].bank() != at[seat][entry - 1].bank() ? APART : 0;
         }
         return cost;
     }
