@@ -54,7 +54,7 @@ public record YamlFile(Path file, JsonNode root, Map<String, Place> values, Map<
                         + " bytes, more than any entry needs. Make it smaller"));
                 return Optional.empty();
             }
-            return read(Files.readString(file), file, faults);
+            return of(file, Files.readString(file), faults);
         } catch (CharacterCodingException notUtf8) {
             faults.add(new FileFault(file, 1, 1, "the file is not UTF-8. Save it as UTF-8"));
         } catch (IOException unreadable) {
@@ -63,14 +63,10 @@ public record YamlFile(Path file, JsonNode root, Map<String, Place> values, Map<
         return Optional.empty();
     }
 
-    /**
-     * The same of a text that came another way.
-     *
-     * @param name what it is called in faults
-     */
-    public static Optional<YamlFile> read(String text, Path name, List<FileFault> faults) {
+    /** Reads the text of a file that is held elsewhere, likewise. */
+    public static Optional<YamlFile> of(Path file, String text, List<FileFault> faults) {
         String bare = text.startsWith("\uFEFF") ? text.substring(1) : text;
-        return new Reader(name, faults).read(bare.stripLeading().startsWith("{") ? bare.replace('\t', ' ') : bare);
+        return new Reader(file, faults).read(file.toString().endsWith(".json") ? bare.replace('\t', ' ') : bare);
     }
 
     /** Where a value stands; for one that is not there, the nearest thing around it. */

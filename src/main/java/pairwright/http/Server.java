@@ -35,7 +35,10 @@ import pairwright.catalogue.Json;
 import pairwright.catalogue.Shown;
 import pairwright.locker.Locker;
 import pairwright.rules.HouseRuleStopped;
+import pairwright.session.HouseMarks;
+import pairwright.session.PlanDesk;
 import pairwright.session.Planner;
+import pairwright.session.PurchaseDesk;
 import pairwright.session.allocation.NoSolver;
 import pairwright.session.allocation.NotDecided;
 import pairwright.sheet.Assets;
@@ -50,6 +53,8 @@ public final class Server implements AutoCloseable {
 
     private final Javalin app;
     private final CoverageDesk coverage;
+    private final PlanDesk plans;
+    private final PurchaseDesk purchases;
     private final ServerConnector[] connector = new ServerConnector[1];
 
     /**
@@ -72,6 +77,10 @@ public final class Server implements AutoCloseable {
         Access access = new Access(listen, secret -> locker == null ? Optional.empty() : locker.tokens().of(secret), Clock.systemUTC());
         AtHand atHand = locker == null ? AtHand.EVERYTHING : new LockerAtHand(locker, Clock.systemDefaultZone());
         coverage = new CoverageDesk(knowledge::current);
+        HouseMemory memory = locker == null ? HouseMemory.NOTHING : new HouseMarks(locker.marks());
+        Planner planner = new Planner(knowledge::current, memory);
+        plans = PlanDesk.of(knowledge::current, () -> locker == null ? 0 : locker.marks().revision(), planner);
+        purchases = new PurchaseDesk(knowledge::current, memory);
         app = Javalin.create(config -> {
             config.startup.showJavalinBanner = false;
             config.startup.showOldJavalinVersionWarning = false;
@@ -86,14 +95,17 @@ public final class Server implements AutoCloseable {
             access.guard(config.routes);
             new Routes(knowledge, atHand, json, metrics, patience.bodyMs()).add(config.routes);
             new PageRoutes(knowledge, atHand, assets, html).add(config.routes);
-            new SessionPlanRoutes(locker, knowledge::current, new Planner(knowledge::current, HouseMemory.NOTHING), json, patience.bodyMs()).add(config.routes);
+            new SessionPlanRoutes(locker, knowledge::current, planner, json, patience.bodyMs()).add(config.routes);
             if (locker != null) {
                 new LockerRoutes(locker, knowledge::current, json, patience.bodyMs()).add(config.routes);
                 LockerPageRoutes pages = new LockerPageRoutes(locker, knowledge::current, html, patience.bodyMs());
                 pages.add(config.routes);
+                // before the pages of a session, which would take its address for an id
+                new PurchaseRoutes(locker, new SessionStore(locker, knowledge::current, json), purchases, json, pages).add(config.routes);
                 new SessionPageRoutes(pages, new SessionTexts(json)).add(config.routes);
                 new CoverageRoutes(locker, coverage, json, pages).add(config.routes);
                 new SessionRoutes(locker, knowledge::current, json, patience.bodyMs()).add(config.routes);
+                new SessionPlanPageRoutes(pages, locker, knowledge::current, plans, json).add(config.routes);
             }
         });
     }
@@ -150,6 +162,8 @@ public final class Server implements AutoCloseable {
     public void close() {
         app.stop();
         coverage.close();
+        plans.close();
+        purchases.close();
     }
 
     private void jetty(JavalinConfig config, Faults faults, Listen listen, Patience patience) {

@@ -31,6 +31,6 @@ public final class SessionExample {
     /** What it says. */
     public static JsonNode tree() {
         List<FileFault> faults = new ArrayList<>();
-        return YamlFile.read(yaml(), Path.of(NAME), faults).orElseThrow(() -> new IllegalStateException(faults.toString())).root();
+        return YamlFile.of(Path.of(NAME), yaml(), faults).orElseThrow(() -> new IllegalStateException(faults.toString())).root();
     }
 }

@@ -19,7 +19,8 @@ import pairwright.sheet.SessionText;
 
 /** Line-ups as the pages keep them, which is JSON, and as people bring them along, in YAML as well. */
 final class SessionTexts implements SessionText {
-    private static final Path BROUGHT = Path.of("line-up");
+    private static final Path YAML = Path.of("line-up.yaml");
+    private static final Path JSON = Path.of("line-up.json");
 
     private final ObjectMapper json;
 
@@ -39,7 +40,7 @@ final class SessionTexts implements SessionText {
     @Override
     public Read read(String text, Knowledge known) {
         List<FileFault> faults = new ArrayList<>();
-        Optional<YamlFile> file = YamlFile.read(text, BROUGHT, faults);
+        Optional<YamlFile> file = YamlFile.of(text.stripLeading().startsWith("{") ? JSON : YAML, text, faults);
         if (file.isEmpty()) {
             return new Read(null, List.of(), faults.stream().map(fault -> new Fault("line " + fault.line(), fault.says())).toList());
         }

@@ -7,7 +7,7 @@ import java.util.List;
  *
  * @param plan the new one
  * @param steps in the order they are to be done
- * @param timeS how long they take, as the catalogue of plain work times says
+ * @param timeS how long they take, for one assistant, as the tasks of the catalogue have it
  * @param kept ids of seats of which nothing is touched
  * @param costPoints what the new plan has less than the old one had
  * @param bestScore what a plan from scratch would have
@@ -21,7 +21,7 @@ public record Change(Plan plan, List<Step> steps, double timeS, List<String> kep
     /**
      * One thing to do.
      *
-     * @param kind strike, set-up, swap, move, repatch, power
+     * @param kind id of a task of the catalogue
      * @param seat id; null for none
      * @param says in a sentence: what, where from, where to
      * @param timeS how long it takes

@@ -5,8 +5,11 @@ import java.util.List;
 import pairwright.acoustics.OctaveCurve;
 import pairwright.acoustics.Radiation;
 import pairwright.acoustics.Weighting;
+import pairwright.advice.Offer;
+import pairwright.advice.OfferedMic;
 import pairwright.advice.Reaching;
 import pairwright.advice.Surroundings;
+import pairwright.model.Arrangement;
 import pairwright.model.Body;
 import pairwright.model.Catalogue;
 import pairwright.model.Neighbour;
@@ -14,6 +17,7 @@ import pairwright.model.Point;
 import pairwright.model.Position;
 import pairwright.model.Source;
 import pairwright.model.Standpoint;
+import pairwright.model.Technique;
 
 /**
  * Who else of a line-up reaches a microphone at one of its seats: from where each sits and faces, round the gobos, and by way of the room.
@@ -97,6 +101,22 @@ public final class FloorSurroundings implements Surroundings {
     /** Where a microphone of the seat is in the room, and where it looks. */
     public Line.Spot spot(Position position, double distanceM, double aimDegrees) {
         return mic(position, distanceM).spot(seat, aimDegrees);
+    }
+
+    /**
+     * The same of one microphone of an offer, from 0. A stereo pair at one place is spread and turned apart about it as its technique says, the
+     * first to the left; what it hears is reckoned for its middle.
+     */
+    public Line.Spot spot(Offer offer, int mic) {
+        OfferedMic offered = offer.mics().get(mic);
+        Technique pairing = offer.pairing();
+        if (pairing == null || !pairing.stereo() || !offer.mics().get(0).position().id().equals(offer.mics().get(1).position().id())) {
+            return spot(offered.position(), offered.distanceM(), offered.aimDegrees());
+        }
+        int left = mic == 0 ? 1 : -1;
+        double spacingM = pairing.spacingM() == null ? 0 : pairing.spacingM();
+        double includedDegrees = pairing.includedDegrees() == null || pairing.arrangement() == Arrangement.MID_SIDE ? 0 : pairing.includedDegrees();
+        return mic(offered.position(), offered.distanceM()).aside(left * spacingM / 2).spot(seat, offered.aimDegrees() + left * includedDegrees / 2);
     }
 
     MicAt mic(Position position, double distanceM) {

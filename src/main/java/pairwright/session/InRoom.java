@@ -42,8 +42,10 @@ final class InRoom {
         return turned(-direction.leftDegrees());
     }
 
-    private static double turned(double degrees) {
+    /** The same heading from 0 up to 360. */
+    static double turned(double degrees) {
         double folded = degrees % 360;
-        return folded < 0 ? folded + 360 : folded + 0.0; // never -0
+        double up = folded < 0 ? folded + 360 : folded;
+        return up >= 360 ? 0 : up + 0.0; // next to nothing below 0 is 360 by rounding; and never -0
     }
 }

@@ -8,6 +8,7 @@ import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Consumer;
 import java.util.stream.IntStream;
 import pairwright.advice.HouseMemory;
+import pairwright.advice.Kept;
 import pairwright.advice.Knowledge;
 import pairwright.advice.Offers;
 import pairwright.model.Catalogue;
@@ -32,7 +33,7 @@ final class Judging {
     };
 
     /** All that the offers of a seat follow from. The knowledge is meant by identity: what is swapped in later is another. */
-    private record Key(Knowledge now, Seat seat, Question question, Floor floor, List<Seat> seats, List<Gobo> gobos, Stock stock, List<HouseMemory.Kept> memory) {
+    private record Key(Knowledge now, Seat seat, Question question, Floor floor, List<Seat> seats, List<Gobo> gobos, Stock stock, List<Kept> memory) {
     }
 
     Judging(HouseMemory memory) {

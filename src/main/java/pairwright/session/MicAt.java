@@ -11,7 +11,8 @@ import pairwright.model.Standpoint;
  * @param surface the point of its source that its distance is measured from
  * @param place where it is
  * @param line toward its source, one metre long
- * @param across level, at right angles to that, to the side toward which it is turned by an aim above 0: clockwise, seen from above
+ * @param across level, at right angles to that, to the side toward which it is turned by an aim above 0: to the left, as whoever stands
+ *     behind it sees it, and as the drawings of a set-up have it
  */
 record MicAt(Point surface, Point place, Point line, Point across) {
     /** How high something is taken to be of which nobody said how it stands: a table, a lap. */
@@ -37,15 +38,20 @@ record MicAt(Point surface, Point place, Point line, Point across) {
     private static MicAt between(Seat seat, Point surface, Point place) {
         Point way = surface.minus(place);
         Point line = way.lengthM() < NO_LENGTH_M ? InRoom.direction(seat, Point.FORWARD.times(-1)) : way.unit();
-        // of a line that is plumb every side is level: then it is the right hand of the player
+        // of a line that is plumb every side is level: then it is the left hand of the player
         Point level = line.alongFloorM() < NO_LENGTH_M ? InRoom.direction(seat, Point.FORWARD) : line;
-        return new MicAt(surface, place, line, level.cross(Point.UP).unit());
+        return new MicAt(surface, place, line, Point.UP.cross(level).unit());
     }
 
     /** Where it looks when it is turned. */
     Point axis(double aimDegrees) {
         double aim = Math.toRadians(aimDegrees);
         return line.times(Math.cos(aim)).plus(across.times(Math.sin(aim)));
+    }
+
+    /** The same so far to its left, to its right below 0. */
+    MicAt aside(double leftM) {
+        return new MicAt(surface, place.plus(across.times(leftM)), line, across);
     }
 
     /** The same for a plan. */

@@ -111,7 +111,7 @@ final class PlanMaker {
         Double gainDb = placement.predicted().gainDb() == null ? null : Math.max(0, placement.predicted().gainDb() - (booster == null ? 0 : booster.gainDb()));
         return new Line(0, channel == null ? null : channel.id(), channel == null ? null : channel.label(), channel == null ? null : channel.bank(), unit,
                 at.seat().id(), name(at, offer, option, mic, half, offered.micType().channels()), at.seat().source(), mic + 1, placement,
-                at.surroundings().spot(offered.position(), placement.distanceM(), placement.aimDegrees()),
+                at.surroundings().spot(offer, mic),
                 stand == null ? null : stand.id(), stand == null ? null : stand.label(), need == null ? null : Stands.kind(need),
                 stand == null || need == null ? null : Stands.ratio(stand, need), shares ? Integer.valueOf(0) : null, booster == null ? null : booster.id(),
                 booster == null ? 0 : booster.gainDb(), live, wanted, booster != null ? booster.phantomMa() : placement.phantom() ? placement.currentMa() : 0,

@@ -69,7 +69,20 @@ public final class Planner {
     public Change again(LineUp lineUp, Gear gear, Picks before, Lost lost, double pricePoints) {
         LineUp left = lineUp.seated(lineUp.seats().stream().filter(seat -> !lost.seats().contains(seat.id())).toList());
         Gear rest = counted(gear).without(lost);
-        return Knowledge.answered(knowledge, now -> new Planning(left, rest, Set.copyOf(lost.channels()), now, bySeat(before), step -> { }).again(before, lost, pricePoints));
+        return Knowledge.answered(knowledge, now -> new Planning(left, rest, Set.copyOf(lost.channels()), now, bySeat(before), step -> { }).again(before, lost, pricePoints, labels(gear, now)));
+    }
+
+    /** What is written on things, lost ones as well. */
+    private static Map<String, String> labels(Gear gear, Knowledge now) {
+        Map<String, String> labels = new HashMap<>();
+        now.catalogue().mics().values().forEach(mic -> labels.put(mic.id(), mic.name()));
+        if (gear.stock() != null) {
+            gear.stock().units().forEach(unit -> labels.put(unit.id(), unit.label()));
+        }
+        if (gear.channels() != null) {
+            gear.channels().forEach(channel -> labels.put(channel.id(), channel.label()));
+        }
+        return labels;
     }
 
     private static Map<String, Picks.AtSeat> bySeat(Picks picks) {
@@ -217,14 +230,14 @@ public final class Planner {
             return plan(1, found, standing);
         }
 
-        Change again(Picks before, Lost lost, double pricePoints) {
+        Change again(Picks before, Lost lost, double pricePoints, Map<String, String> labels) {
             long price = Math.round(pricePoints * 100);
             Found scratch = best(0);
             Found kept = best(Math.max(1, price)); // at no price at all, what stands is still preferred among equals
             if (kept == null || scratch == null) {
                 throw new IllegalStateException("With what is left not every seat that must be served can be. Plan anew to see what is short");
             }
-            return Steps.change(before, lost, plan(1, kept, standing), scratch.solution().centipoints() / 100.0, lineUp);
+            return Steps.change(before, lost, plan(1, kept, standing), scratch.solution().centipoints() / 100.0, lineUp, now.catalogue().tasks(), id -> labels.getOrDefault(id, id));
         }
 
         private List<String> assumed() {

@@ -3,6 +3,7 @@ package pairwright.session;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
@@ -25,9 +26,10 @@ public final class SeatMoves {
 
     /** How often a line may be heard anew, over all: well under a second of it. */
     private static final int EFFORT = 30_000;
-    private static final int LEAST_TRIED = 40;
+    private static final int LEAST_TRIED = 20;
     private static final double FINEST_STEP_M = 0.5;
     private static final int LOOKED_AT = 2;
+    private static final int SEATS_LOOKED_AT = MOST + 1;
     private static final int ROUNDS = 3;
     /** From less than this no closer look makes a move of it. */
     private static final double WORTH_A_LOOK_DB = LEAST_GAIN_DB / 2;
@@ -55,6 +57,13 @@ public final class SeatMoves {
 
     /** A seat elsewhere, and how much more all lines have then, summed up. */
     private record Tried(Seat seat, double gainDb) {
+    }
+
+    /** A seat as it is, and where else it may be better. */
+    private record Rough(Seat seat, List<Tried> best) {
+        double mostDb() {
+            return best.stream().mapToDouble(Tried::gainDb).max().orElse(0);
+        }
     }
 
     /** A move, and what all lines that it touches gain, summed up. */
@@ -92,31 +101,35 @@ public final class SeatMoves {
     public List<Planned.Move> of(List<Line> lines, Consumer<Progress> progress) {
         Now now = Now.of(hearing.listening(lines));
         List<Seat> movable = now.lines().isEmpty() ? List.of() : lineUp.seats().stream().filter(this::movable).toList();
-        List<Found> moves = new ArrayList<>();
-        for (int i = 0; i < movable.size(); i++) {
-            progress.accept(new Progress("Looking for a better seat for " + names.of(movable.get(i).id()), i, movable.size()));
-            Found move = move(movable.get(i), now, movable.size());
-            if (move != null) {
-                moves.add(move);
-            }
+        List<Rough> rough = new ArrayList<>();
+        for (Seat seat : movable) {
+            progress.accept(new Progress("Looking for a better seat for " + names.of(seat.id()), rough.size(), movable.size()));
+            rough.add(rough(seat, now, movable.size()));
         }
-        return moves.stream().sorted(Comparator.comparingDouble(Found::sumDb).reversed()).limit(MOST).map(Found::move).toList();
+        progress.accept(new Progress("Looking closer at the best of them", movable.size(), movable.size()));
+        return rough.stream().sorted(Comparator.comparingDouble(Rough::mostDb).reversed()).limit(SEATS_LOOKED_AT).map(one -> closer(one, now))
+                .filter(Objects::nonNull).sorted(Comparator.comparingDouble(Found::sumDb).reversed()).limit(MOST).map(Found::move).toList();
     }
 
     private boolean movable(Seat seat) {
         Players.Player player = hearing.players().at(seat);
-        return !seat.fixed() && player.sounds() && player.played().source().family() != SourceFamily.AMBIENCE;
+        return !seat.fixed() && player.sounds() && player.played().source().family() != SourceFamily.AMBIENCE && !space.together(seat);
     }
 
-    private Found move(Seat seat, Now now, int seats) {
+    /** With every microphone as it is planned: the best places of a seat, and the shortest way that gains nearly as much. */
+    private Rough rough(Seat seat, Now now, int seats) {
         int most = Math.max(LEAST_TRIED, EFFORT / now.lines().size() / seats);
         List<Tried> tried = candidates(seat, now.lines(), most).stream().map(moved -> new Tried(moved, now.asAimedDb(moved) - now.asAimedDb()))
                 .sorted(Comparator.comparingDouble(Tried::gainDb).reversed()).toList();
-        List<Tried> closer = Stream.concat(tried.stream().limit(LOOKED_AT), nearly(seat, tried).stream()).distinct().map(one -> new Tried(one.seat(), now.bestDb(one.seat()) - now.bestDb()))
+        return new Rough(seat, Stream.concat(tried.stream().limit(LOOKED_AT), nearly(seat, tried).stream()).distinct().toList());
+    }
+
+    private Found closer(Rough rough, Now now) {
+        List<Tried> closer = rough.best().stream().map(one -> new Tried(one.seat(), now.bestDb(one.seat()) - now.bestDb()))
                 .map(one -> one.gainDb() < WORTH_A_LOOK_DB ? one : closer(one, now)).toList();
         double mostDb = closer.stream().mapToDouble(Tried::gainDb).max().orElse(0);
         return closer.stream().filter(one -> one.gainDb() >= LEAST_GAIN_DB && one.gainDb() >= NEARLY_SHARE * mostDb)
-                .min(Comparator.comparingDouble(one -> wayM(seat, one.seat()))).map(one -> told(seat, one.seat(), now.lines())).orElse(null);
+                .min(Comparator.comparingDouble(one -> wayM(rough.seat(), one.seat()))).map(one -> told(rough.seat(), one.seat(), now.lines())).orElse(null);
     }
 
     /** The shortest that gains nearly as much as the first; the earliest of equals. */
@@ -129,14 +142,14 @@ public final class SeatMoves {
     private List<Seat> candidates(Seat seat, List<Listening> now, int most) {
         List<Seat> candidates = new ArrayList<>();
         for (int turn : TURNS_DEGREES) {
-            candidates.add(seat.at(seat.xM(), seat.yM(), folded(seat.facingDegrees() + turn)));
+            candidates.add(seat.at(seat.xM(), seat.yM(), InRoom.turned(seat.facingDegrees() + turn)));
         }
         Floor floor = lineUp.floor();
         double stepM = Math.max(FINEST_STEP_M, Math.sqrt(floor.widthM() * floor.depthM() * FACINGS_DEGREES.length / most));
         for (double yM = FloorSpace.FROM_WALLS_M; yM <= floor.depthM() - FloorSpace.FROM_WALLS_M; yM += stepM) {
             for (double xM = FloorSpace.FROM_WALLS_M; xM <= floor.widthM() - FloorSpace.FROM_WALLS_M; xM += stepM) {
                 for (int facing : FACINGS_DEGREES) {
-                    candidates.add(seat.at(xM, yM, folded(seat.facingDegrees() + facing)));
+                    candidates.add(seat.at(xM, yM, InRoom.turned(seat.facingDegrees() + facing)));
                 }
             }
         }
@@ -158,7 +171,7 @@ public final class SeatMoves {
             Seat seat = best.seat();
             for (Seat moved : List.of(seat.at(seat.xM() + stepM, seat.yM(), seat.facingDegrees()), seat.at(seat.xM() - stepM, seat.yM(), seat.facingDegrees()),
                     seat.at(seat.xM(), seat.yM() + stepM, seat.facingDegrees()), seat.at(seat.xM(), seat.yM() - stepM, seat.facingDegrees()),
-                    seat.at(seat.xM(), seat.yM(), folded(seat.facingDegrees() + turnDegrees)), seat.at(seat.xM(), seat.yM(), folded(seat.facingDegrees() - turnDegrees)))) {
+                    seat.at(seat.xM(), seat.yM(), InRoom.turned(seat.facingDegrees() + turnDegrees)), seat.at(seat.xM(), seat.yM(), InRoom.turned(seat.facingDegrees() - turnDegrees)))) {
                 if (fits(moved, now.lines())) {
                     double gainDb = now.bestDb(moved) - now.bestDb();
                     best = gainDb > best.gainDb() ? new Tried(moved, gainDb) : best;
@@ -176,7 +189,7 @@ public final class SeatMoves {
     private Found told(Seat before, Seat best, List<Listening> now) {
         boolean turned = wayM(before, best) == 0;
         Seat marked = best.at(turned ? before.xM() : Math.rint(best.xM() * 10) / 10, turned ? before.yM() : Math.rint(best.yM() * 10) / 10,
-                best.facingDegrees() == before.facingDegrees() ? before.facingDegrees() : folded(Math.rint(best.facingDegrees() / 5) * 5));
+                best.facingDegrees() == before.facingDegrees() ? before.facingDegrees() : InRoom.turned(Math.rint(best.facingDegrees() / 5) * 5));
         Seat after = fits(marked, now) ? marked : best;
         double sumDb = 0;
         int touched = 0;
@@ -200,28 +213,23 @@ public final class SeatMoves {
 
     private String says(Seat before, Seat after, double gainDb, int touched, Line most, double mostDb) {
         double wayM = wayM(before, after);
-        double turn = folded(after.facingDegrees() - before.facingDegrees());
+        double turn = InRoom.turned(after.facingDegrees() - before.facingDegrees());
         String turned = turn == 0 ? "" : "turned " + Math.round(Math.min(turn, 360 - turn)) + " degrees to the " + (turn <= 180 ? "right" : "left");
         String moved = wayM == 0 ? "" : "moved " + Figure.forPeople(wayM, "m") + " " + toward(before, after);
         String both = moved.isEmpty() ? turned : turned.isEmpty() ? moved : moved + " and " + turned;
         String gains = HearingWords.decibels(mostDb) + " more of its own over the others";
         return HearingWords.sentence(names.of(before.id()) + " " + both + ": line " + most.number() + " (" + most.name() + ") has " + gains
-                + (touched == 1 ? "" : "; of the " + touched + " lines that changes, each has " + HearingWords.decibels(gainDb) + " more on average") + ".");
+                + (touched == 1 ? "" : "; the " + touched + " lines that it touches have " + HearingWords.decibels(gainDb) + " more on average") + ".");
     }
 
     /** As seen on the plan. */
     private static String toward(Seat before, Seat after) {
-        double heading = folded(Math.toDegrees(Math.atan2(after.xM() - before.xM(), after.yM() - before.yM())));
+        double heading = InRoom.turned(Math.toDegrees(Math.atan2(after.xM() - before.xM(), after.yM() - before.yM())));
         return List.of("up the plan", "up and to the right", "to the right", "down and to the right", "down the plan", "down and to the left", "to the left",
                 "up and to the left").get((int) Math.round(heading / 45) % 8);
     }
 
     private static double wayM(Seat before, Seat after) {
         return Math.hypot(after.xM() - before.xM(), after.yM() - before.yM());
-    }
-
-    private static double folded(double degrees) {
-        double turned = degrees % 360;
-        return turned < 0 ? turned + 360 : turned;
     }
 }

@@ -8,23 +8,44 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.UnaryOperator;
+import pairwright.model.Task;
 
 /** What is to be done between two plans, seat by seat: first what is taken away, then what is moved, then what is set up. */
 final class Steps {
+    private static final String POWER_DOWN = "power-down";
+    private static final String STRIKE = "strike";
+    private static final String SWAP = "swap";
+    private static final String MOVE = "move";
+    private static final String REPATCH = "repatch";
+    private static final String SET_UP = "set-up";
+    private static final List<String> ORDER = List.of(POWER_DOWN, STRIKE, SWAP, MOVE, REPATCH, SET_UP);
+
     private final Plan plan;
     private final SeatNames names;
     private final Map<String, Picks.AtSeat> before = new HashMap<>();
     private final Lost lost;
+    private final Map<String, Task> tasks;
+    private final UnaryOperator<String> label;
 
-    private Steps(Picks before, Lost lost, Plan plan, LineUp lineUp) {
+    private Steps(Picks before, Lost lost, Plan plan, LineUp lineUp, Map<String, Task> tasks, UnaryOperator<String> label) {
+        this.label = label;
+        this.tasks = tasks;
         this.plan = plan;
         this.lost = lost;
         this.names = SeatNames.of(lineUp);
         before.seats().forEach(seat -> this.before.put(seat.seat(), seat));
     }
 
-    static Change change(Picks before, Lost lost, Plan plan, double bestScore, LineUp lineUp) {
-        Steps steps = new Steps(before, lost, plan, lineUp);
+    /**
+     * What leads from what is set up to another plan.
+     *
+     * @param tasks of the catalogue: how long each takes
+     * @param label what is written on a unit or channel, or what a mic type is called, by its id
+     */
+    static Change change(Picks before, Lost lost, Plan plan, double bestScore, LineUp lineUp, Map<String, Task> tasks,
+            UnaryOperator<String> label) {
+        Steps steps = new Steps(before, lost, plan, lineUp, tasks, label);
         List<Change.Step> all = new ArrayList<>();
         List<String> kept = new ArrayList<>();
         Map<String, Picks.AtSeat> after = new HashMap<>();
@@ -38,11 +59,12 @@ final class Steps {
                 kept.add(seat);
             }
         }
+        if (all.stream().anyMatch(step -> !step.kind().equals(MOVE))) {
+            all.add(steps.step(POWER_DOWN, null, "Phantom power off wherever something is plugged or patched, gains down, and wait half a minute. It goes on again last."));
+        }
         all.sort(Comparator.comparingInt(step -> ORDER.indexOf(step.kind())));
         return new Change(plan, all, all.stream().mapToDouble(Change.Step::timeS).sum(), kept, bestScore - plan.score(), bestScore);
     }
-
-    private static final List<String> ORDER = List.of("power", "strike", "swap", "move", "repatch", "set-up");
 
     private void atSeat(String seat, Picks.AtSeat was, Picks.AtSeat is, List<Change.Step> steps) {
         int common = was == null || is == null ? 0 : Math.min(was.mics().size(), is.mics().size());
@@ -50,10 +72,10 @@ final class Steps {
             mic(seat, i + 1, was.mics().get(i), is.mics().get(i), steps);
         }
         for (int i = common; was != null && i < was.mics().size(); i++) {
-            steps.add(new Change.Step("strike", seat, "Take away " + called(was.mics().get(i)) + " from " + names.of(seat) + ".", 0));
+            steps.add(step(STRIKE, seat, "Take away " + called(was.mics().get(i)) + " from " + names.of(seat) + "."));
         }
         for (int i = common; is != null && i < is.mics().size(); i++) {
-            steps.add(new Change.Step("set-up", seat, "Set up " + line(seat, i + 1) + ".", 0));
+            steps.add(step(SET_UP, seat, "Set up " + line(seat, i + 1) + "."));
         }
     }
 
@@ -61,21 +83,25 @@ final class Steps {
         boolean samePlace = was.position().equals(is.position()) && (was.distanceM() == null || Math.abs(was.distanceM() - is.distanceM()) < 0.005)
                 && (was.aimDegrees() == null || Math.abs(was.aimDegrees() - is.aimDegrees()) < 0.5);
         if (!was.micType().equals(is.micType()) || !Objects.equals(was.unit(), is.unit())) {
-            steps.add(new Change.Step("swap", seat, "Take away " + called(was) + gone(was) + " and put up " + line(seat, number) + ".", 0));
+            steps.add(step(SWAP, seat, "Take away " + called(was) + gone(was) + " and put up " + line(seat, number) + "."));
         } else if (!samePlace || !Objects.equals(was.pattern(), is.pattern())) {
-            steps.add(new Change.Step("move", seat, "Move " + line(seat, number) + ".", 0));
+            steps.add(step(MOVE, seat, "Move " + line(seat, number) + "."));
         }
         if (was.channel() != null && !was.channel().equals(is.channel())) {
-            steps.add(new Change.Step("repatch", seat, "Patch " + line(seat, number) + ", away from " + was.channel() + ". Phantom power off first.", 0));
+            steps.add(step(REPATCH, seat, "Patch " + line(seat, number) + ", away from " + label.apply(was.channel()) + "."));
         }
+    }
+
+    private Change.Step step(String task, String seat, String says) {
+        return new Change.Step(task, seat, says, tasks.get(task).timeS().typical());
     }
 
     private String gone(Picks.Mic was) {
         return was.unit() != null && lost.units().contains(was.unit()) ? " (it is lost)" : "";
     }
 
-    private static String called(Picks.Mic mic) {
-        return mic.unit() == null ? mic.micType() : mic.unit();
+    private String called(Picks.Mic mic) {
+        return label.apply(mic.unit() == null ? mic.micType() : mic.unit());
     }
 
     private String line(String seat, int mic) {

@@ -21,7 +21,12 @@ import pairwright.acoustics.Level;
 import pairwright.acoustics.Octaves;
 import pairwright.acoustics.Radiation;
 import pairwright.acoustics.Weighting;
+import pairwright.advice.KnowledgeStore;
+import pairwright.advice.Offer;
+import pairwright.advice.OfferedMic;
+import pairwright.advice.Offers;
 import pairwright.advice.Reaching;
+import pairwright.model.Limits;
 import pairwright.model.Source;
 
 class FloorSurroundingsTest {
@@ -31,11 +36,11 @@ class FloorSurroundingsTest {
     private static final String AT_TENOR = "in-front";
 
     /**
-     * A voice at (5, 5) looks up the plan, its microphone half a metre before it, a saxophone around it. The microphone is turned clockwise by
-     * an aim above 0: from looking down the plan toward the left of the plan.
+     * A voice at (5, 5) looks up the plan, its microphone half a metre before it, a saxophone around it. An aim above 0 turns the
+     * microphone to the left as it looks: from down the plan toward the right of the plan.
      */
     @ParameterizedTest
-    @CsvSource({"2, 5.5, 90, 1", "8, 5.5, 90, -1", "5, 9, 180, 0", "5, 2, 0, 0", "7, 7.5, 135, -0.7071", "3, 3.5, 45, 0.7071"})
+    @CsvSource({"2, 5.5, 90, -1", "8, 5.5, 90, 1", "5, 9, 180, 0", "5, 2, 0, 0", "7, 7.5, 135, 0.7071", "3, 3.5, 45, -0.7071"})
     void theAngleIsSeenFromTheMicrophone(double xM, double yM, double angleDegrees, double acrossShare) {
         Reaching found = reaching(inTheOpen(seat("v", VOICE, 5, 5, 0), seat("t", VOICE, xM, yM, 0)), AT_VOICE, 0.5).get(0);
         assertEquals(angleDegrees, found.angleDegrees(), 1e-3);
@@ -46,7 +51,7 @@ class FloorSurroundingsTest {
 
     @Test
     void turnedTowardItAnotherComesNearerTheAxis() {
-        Reaching left = reaching(inTheOpen(seat("v", VOICE, 5, 5, 0), seat("t", VOICE, 3, 3.5, 0)), AT_VOICE, 0.5).get(0);
+        Reaching left = reaching(inTheOpen(seat("v", VOICE, 5, 5, 0), seat("t", VOICE, 7, 3.5, 0)), AT_VOICE, 0.5).get(0);
         assertTrue(left.acrossShare() > 0);
         assertTrue(left.offAxisDegrees(30) < left.offAxisDegrees(0));
         assertTrue(left.offAxisDegrees(-30) > left.offAxisDegrees(0));
@@ -162,6 +167,26 @@ class FloorSurroundingsTest {
         assertEquals(plain + 6, overall(reaching(inTheOpen(voice, heard), AT_VOICE, 0.3).get(0)), 1e-9);
         double overblown = overall(reaching(inTheOpen(voice, louder), AT_VOICE, 0.3).get(0));
         assertTrue(overblown < plain + 4 && overblown > plain + 3, "4 dB, but a brighter horn sends less of it aside: " + (overblown - plain));
+    }
+
+    @Test
+    void aStereoPairIsSpreadAndTurnedApartAboutItsPlace() {
+        Seat piano = new Seat("p", null, "grand-piano", 5, 5, 0, null, null, null, null,
+                new Limits(2, null, null, null, null, null, List.of("small-condenser-cardioid"), null), true, null, false);
+        LineUp one = inTheOpen(piano, seat("v", VOICE, 9, 9, 0));
+        FloorSurroundings around = FloorSurroundings.of(one, piano, CATALOGUE);
+        Offer pair = Offers.of(SeatQuestion.of(piano, CATALOGUE), Altered.of(CATALOGUE, one, piano), KnowledgeStore.builtIn().current().rules(), null, around)
+                .all().stream().filter(offer -> offer.technique().equals("near-coincident-pair")).findFirst().orElseThrow();
+        OfferedMic mic = pair.mics().get(0);
+        Line.Spot middle = around.spot(mic.position(), mic.distanceM(), mic.aimDegrees());
+        Line.Spot left = around.spot(pair, 0);
+        Line.Spot right = around.spot(pair, 1);
+        assertEquals(pair.pairing().spacingM(), Math.hypot(left.xM() - right.xM(), left.yM() - right.yM()), 1e-9);
+        assertEquals(middle.xM(), (left.xM() + right.xM()) / 2, 1e-9);
+        assertEquals(middle.zM(), left.zM(), 1e-9);
+        double between = (right.headingDegrees() - left.headingDegrees() + 360) % 360;
+        assertTrue(between > 0 && between < 180, "the left one looks to the left: " + left + right);
+        assertTrue(between >= pair.pairing().includedDegrees() - 1e-6, "of two that look down the headings lie farther apart");
     }
 
     private static double overall(Reaching reaching) {

@@ -95,15 +95,15 @@ class HearingTest {
         LineUp two = inTheOpen(seat("v", "singing-voice", 10, 10, 0), seat("w", "singing-voice", 12, 11, 270));
         Hears straight = Hearing.of(two, CATALOGUE).of(List.of(Lines.line(two, 1, "v", CARDIOID, Pattern.CARDIOID, "forearm", 0.45, 0))).get(0);
         assertEquals(straight.separationDb(), straight.straightDb(), 0);
-        // the microphone looks down the plan, the other is to its left: clockwise is away
-        assertTrue(straight.betterAimDegrees() > 0, straight::toString);
+        // the microphone looks down the plan, the other is to its left
+        assertTrue(straight.betterAimDegrees() < 0, straight::toString);
         assertTrue(straight.betterDb() >= straight.separationDb() + 1);
         Hears turned = Hearing.of(two, CATALOGUE).of(List.of(Lines.line(two, 1, "v", CARDIOID, Pattern.CARDIOID, "forearm", 0.45, straight.betterAimDegrees()))).get(0);
         assertEquals(straight.betterDb(), turned.separationDb(), 1e-9);
         assertEquals(straight.separationDb(), turned.straightDb(), 1e-9);
         assertEquals(turned.separationDb(), turned.betterDb(), 0, "no turn is better still");
         assertEquals(straight.betterAimDegrees(), turned.betterAimDegrees());
-        Hears wrong = Hearing.of(two, CATALOGUE).of(List.of(Lines.line(two, 1, "v", CARDIOID, Pattern.CARDIOID, "forearm", 0.45, -30))).get(0);
+        Hears wrong = Hearing.of(two, CATALOGUE).of(List.of(Lines.line(two, 1, "v", CARDIOID, Pattern.CARDIOID, "forearm", 0.45, 30))).get(0);
         assertTrue(wrong.separationDb() < straight.separationDb());
         assertEquals(straight.angleDegrees() - 30, wrong.angleDegrees(), 1e-6);
     }

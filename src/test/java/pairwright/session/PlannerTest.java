@@ -103,6 +103,8 @@ class PlannerTest {
         assertFalse(change.steps().isEmpty());
         assertTrue(change.kept().size() >= 4, change.kept().toString());
         assertTrue(change.costPoints() >= 0);
+        assertEquals("power-down", change.steps().get(0).kind());
+        assertEquals(change.timeS(), change.steps().stream().mapToDouble(Change.Step::timeS).sum());
     }
 
     @Test
@@ -112,7 +114,7 @@ class PlannerTest {
         assertTrue(none.plans().isEmpty());
         assertFalse(none.shortOf().isEmpty());
         assertFalse(none.waysOut().isEmpty());
-        System.out.println(none.shortOf() + "\n" + none.waysOut());
+        assertEquals("Borrow 5 × preamplifier channel.", none.waysOut().get(0).says());
     }
 
     @Test

@@ -87,6 +87,18 @@ final class Formulation {
         return channelRows.borrowedUsed(group);
     }
 
+    /** A plan to begin from: what is set up, as far as it can still be. */
+    void beginWith(Before before) {
+        for (int seat = 0; seat < chosen.length; seat++) {
+            Seat of = problem.seats().get(seat);
+            for (int choice = 0; choice < chosen[seat].length; choice++) {
+                if (chosen[seat][choice] != null && before.has(of.id(), of.choices().get(choice).id())) {
+                    model.addHint(chosen[seat][choice], 1);
+                }
+            }
+        }
+    }
+
     /** At least so many seats have another choice than these. */
     void differ(List<Integer> choices, int leastDifferent) {
         LinearExprBuilder same = LinearExpr.newBuilder();

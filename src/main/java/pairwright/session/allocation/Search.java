@@ -53,6 +53,7 @@ final class Search {
     /** @param others plans it must differ from, each in at least so many seats */
     Optional<Solution> best(List<Solution> others, int leastDifferent) {
         Formulation formulation = formulated(Latitude.NONE, Map.of());
+        formulation.beginWith(before);
         others.forEach(other -> formulation.differ(other.choices(), leastDifferent));
         return bestOf(formulation, Latitude.NONE);
     }
