@@ -31,10 +31,10 @@ final class MovesCase {
     private final MoveTrials finder;
     private final MoveWords words;
 
-    MovesCase(Knowledge now, Meaning meaning, Supply supply, Standing standing, Complaint complaint) {
+    MovesCase(Knowledge now, Meaning meaning, Scene scene, Standing standing, Complaint complaint) {
         this.now = now;
         this.meaning = meaning;
-        this.scene = Scene.of(meaning.question(), now.catalogue(), supply);
+        this.scene = scene;
         this.standing = standing;
         this.complaint = complaint;
         Bench bench = new Bench(now, standing, scene);

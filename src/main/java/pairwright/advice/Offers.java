@@ -41,7 +41,7 @@ public final class Offers {
     }
 
     /**
-     * Judges all there is.
+     * Judges all there is, in a house that remembers nothing.
      *
      * @param question what is asked; its limits hold, how many options it wants and when does not matter
      * @param catalogue may differ from the one that is known, in a source or a room
@@ -51,7 +51,16 @@ public final class Offers {
      * @throws pairwright.rules.HouseRuleStopped where a house rule fails, see {@link Knowledge#answered}
      */
     public static Offers of(Question question, Catalogue catalogue, RuleBase rules, Stock stock, Surroundings surroundings) {
-        Scene scene = Scene.of(question, catalogue, Supply.whole(stock, catalogue), surroundings);
+        return of(question, catalogue, rules, stock, surroundings, HouseMemory.NOTHING);
+    }
+
+    /**
+     * The same in a house that remembers what was kept.
+     *
+     * @param memory asked once
+     */
+    public static Offers of(Question question, Catalogue catalogue, RuleBase rules, Stock stock, Surroundings surroundings, HouseMemory memory) {
+        Scene scene = Scene.of(question, catalogue, Supply.whole(stock, catalogue), memory, surroundings);
         return new Offers(scene, rules, candidates(scene, rules, Advisor.judged(scene, rules, Placements.of(scene))));
     }
 

@@ -45,7 +45,7 @@ final class Pickup {
         };
     }
 
-    /** The same power, of such a pattern, from the cosine of the angle. */
+    /** The same power, of such a pattern, from the cosine of the angle, which is what a figure-8 hears: the pattern is so much omni and the rest figure-8. */
     static double powerAt(double cosine, PatternData pattern, int band) {
         double coefficient = pattern.coefficient().at(band);
         double response = coefficient + (1 - coefficient) * cosine;

@@ -265,6 +265,7 @@ final class Placements {
         Predictor.Prediction prediction = predictor.predict(mic, pattern, position, distanceM, aimDegrees);
         Habit habit = habit(habits, position, pattern, distanceM, prediction.padDb());
         Bleed bleed = predictor.bleed(position, distanceM);
+        Kept kept = scene.remembered().of(mic, position);
         Placed made = new Placed(
                 placed.size(),
                 mic,
@@ -294,6 +295,10 @@ final class Placements {
                 prediction.sourceAngleDegrees(),
                 standRatio(mic, position),
                 mic.family() == MicFamily.BOUNDARY && position.mount() != Mount.FLOOR ? BoundaryPlate.lowerHz(LOOSE_PLATE_M) : 0,
+                kept == null ? 0 : kept.kept(),
+                kept == null ? 0 : kept.tried(),
+                kept == null ? 0 : kept.share(),
+                kept == null ? "" : Remembered.where(kept),
                 prediction.predicted());
         placed.add(made);
         return made;
@@ -311,7 +316,8 @@ final class Placements {
                 prediction.padDb(), habit == null ? null : habit.rank(), habit == null ? "" : habit.why(),
                 old.inAirBlast(), old.inStickReach(), old.inSpit(), old.nearMovingParts(), old.vibrates(), old.dangerSays(),
                 old.keepClear(), old.keepClearM(), old.loadRatio(), old.currentMa(),
-                prediction.distanceRatio(), prediction.sourceAngleDegrees(), old.standRatio(), old.lowCornerHz(), prediction.predicted());
+                prediction.distanceRatio(), prediction.sourceAngleDegrees(), old.standRatio(), old.lowCornerHz(),
+                old.keptTimes(), old.triedTimes(), old.keptShare(), old.keptWhere(), prediction.predicted());
     }
 
     private static boolean reaches(List<Danger> dangers, DangerKind kind) {

@@ -38,6 +38,7 @@ import pairwright.rules.Setting;
  * @param surroundings who reaches a microphone where
  * @param others each who does, as it arrives at whichever of the usual places of the source it is loudest
  * @param supply what may be used
+ * @param remembered what was kept before
  * @param assumed what was not said, in sentences
  */
 record Scene(
@@ -52,6 +53,7 @@ record Scene(
         Surroundings surroundings,
         List<Reaching> others,
         Supply supply,
+        Remembered remembered,
         List<String> assumed) {
 
     private static final double OPEN_AIR_CRITICAL_DISTANCE_M = 1000;
@@ -64,11 +66,16 @@ record Scene(
 
     /** With the neighbours of the question. */
     static Scene of(Question question, Catalogue catalogue, Supply supply) {
-        return of(question, catalogue, supply, null);
+        return of(question, catalogue, supply, HouseMemory.NOTHING);
+    }
+
+    /** The same in a house that remembers. */
+    static Scene of(Question question, Catalogue catalogue, Supply supply, HouseMemory memory) {
+        return of(question, catalogue, supply, memory, null);
     }
 
     /** @param around who reaches a microphone where; null for the neighbours of the question */
-    static Scene of(Question question, Catalogue catalogue, Supply supply, Surroundings around) {
+    static Scene of(Question question, Catalogue catalogue, Supply supply, HouseMemory memory, Surroundings around) {
         Source source = catalogue.sources().get(question.source());
         List<String> assumed = new ArrayList<>();
         if (question.room() == null) {
@@ -128,7 +135,8 @@ record Scene(
                         .anyMatch(other -> other.family() == SourceFamily.AMPLIFIERS || other.signal() != Signal.ACOUSTIC),
                 question.wishes());
         return new Scene(question, catalogue, setting, spectrum, aWeightingDb, ToneWeights.of(spectrum),
-                wanted == null ? OctaveCurve.ZERO : wanted.toneDb(), absorptionM2, surroundings, others, supply, List.copyOf(assumed));
+                wanted == null ? OctaveCurve.ZERO : wanted.toneDb(), absorptionM2, surroundings, others, supply,
+                Remembered.of(memory, question), List.copyOf(assumed));
     }
 
     /**
@@ -161,7 +169,7 @@ record Scene(
                 acoustic ? setting.typicalDbSpl() + louderDb + weightingDb : 0,
                 drawnOthers.stream().mapToDouble(Reaching::directDbSpl).max().orElse(0));
         return new Scene(question, catalogue, drawn, spectrum, weightingDb, brighterDb == 0 ? weights : ToneWeights.of(spectrum), wantedToneDb,
-                absorption, around, drawnOthers, supply, assumed);
+                absorption, around, drawnOthers, supply, remembered, assumed);
     }
 
     /** The same for the answer, so that every number a reason uses can be found in it. */

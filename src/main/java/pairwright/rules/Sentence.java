@@ -13,7 +13,7 @@ import pairwright.model.Value;
 final class Sentence {
     private static final Pattern PLACEHOLDER = Pattern.compile("\\{([^{}]*)}");
     private static final Set<String> FOR_ALL = Set.of("source", "room", "wanted");
-    private static final Set<String> FOR_PLACED = Set.of("mic", "pattern", "position", "why", "danger", "keepClear");
+    private static final Set<String> FOR_PLACED = Set.of("mic", "pattern", "position", "why", "danger", "keepClear", "keptWhere");
     private static final Set<String> FOR_PAIRED = Set.of("first", "second", "firstPosition", "secondPosition", "technique", "why", "care");
 
     private static final String TURNED = "-";
@@ -103,6 +103,7 @@ final class Sentence {
             case "why" -> placed.habitWhy();
             case "danger" -> placed.dangerSays();
             case "keepClear" -> placed.keepClear();
+            case "keptWhere" -> placed.keptWhere();
             default -> null;
         };
     }

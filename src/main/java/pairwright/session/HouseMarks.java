@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import pairwright.advice.HouseMemory;
-import pairwright.advice.HouseMemory.Kept;
+import pairwright.advice.Kept;
 import pairwright.locker.LockerFault;
 import pairwright.locker.Marks;
 

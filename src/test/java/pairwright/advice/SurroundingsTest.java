@@ -68,7 +68,7 @@ class SurroundingsTest {
     void theNeighboursOfAQuestionGiveTheSameWhereverTheyAreToldToStand() {
         Question question = question(VOICE, new Neighbour("drum-kit", 3, 110), new Neighbour("trumpet", 2, 150));
         Scene plain = Scene.of(question, CATALOGUE);
-        Scene seated = Scene.of(question, CATALOGUE, Supply.EVERYTHING, (position, distanceM) -> List.copyOf(new ArrayList<>(plain.others())));
+        Scene seated = Scene.of(question, CATALOGUE, Supply.EVERYTHING, HouseMemory.NOTHING, (position, distanceM) -> List.copyOf(new ArrayList<>(plain.others())));
         assertEquals(plain.setting(), seated.setting());
         List<Placed> one = Placements.of(plain);
         for (Placed other : Placements.of(seated)) {
@@ -86,7 +86,7 @@ class SurroundingsTest {
     @Test
     void eachPlaceIsJudgedByWhoIsLoudestThere() {
         Surroundings byDistance = (position, distanceM) -> List.of(reaching("kit", "drum-kit", 120, 0, distanceM < 0.2 ? 95 : 60), reaching("horn", "trumpet", 170, 0, 80));
-        Scene scene = Scene.of(question(VOICE), CATALOGUE, Supply.EVERYTHING, byDistance);
+        Scene scene = Scene.of(question(VOICE), CATALOGUE, Supply.EVERYTHING, HouseMemory.NOTHING, byDistance);
         assertEquals(2, scene.setting().neighbours());
         assertEquals(95, scene.setting().loudestNeighbourDbSpl(), 0, "of the usual places where it is loudest");
         assertEquals(120, scene.setting().loudestNeighbourDegrees(), 0);
@@ -108,7 +108,7 @@ class SurroundingsTest {
 
     /** The best turns of all patterns, for a trumpet at right angles that lies across by so much. */
     private static List<Double> turns(double acrossShare) {
-        Scene scene = Scene.of(question(VOICE), CATALOGUE, Supply.EVERYTHING, (position, distanceM) -> List.of(reaching("horn", "trumpet", 90, acrossShare, 90)));
+        Scene scene = Scene.of(question(VOICE), CATALOGUE, Supply.EVERYTHING, HouseMemory.NOTHING, (position, distanceM) -> List.of(reaching("horn", "trumpet", 90, acrossShare, 90)));
         Bleed bleed = new Bleed(scene, scene.others());
         return CATALOGUE.mics().values().stream().flatMap(mic -> mic.patterns().stream())
                 .filter(pattern -> pattern.pattern() == Pattern.CARDIOID || pattern.pattern() == Pattern.SUPERCARDIOID)
@@ -120,7 +120,7 @@ class SurroundingsTest {
             @ForAll @DoubleRange(min = -1, max = 1) double oneSide, @ForAll @DoubleRange(min = -1, max = 1) double otherSide, @ForAll @DoubleRange(min = 70, max = 100) double otherDbSpl) {
         List<Reaching> both = List.of(reaching("horn", "trumpet", oneDegrees, oneSide * Math.sin(Math.toRadians(oneDegrees)), 85),
                 reaching("kit", "drum-kit", otherDegrees, otherSide * Math.sin(Math.toRadians(otherDegrees)), otherDbSpl));
-        Scene scene = Scene.of(question(VOICE), CATALOGUE, Supply.EVERYTHING, (position, distanceM) -> both);
+        Scene scene = Scene.of(question(VOICE), CATALOGUE, Supply.EVERYTHING, HouseMemory.NOTHING, (position, distanceM) -> both);
         Bleed bleed = new Bleed(scene, both);
         for (PatternData pattern : CATALOGUE.mics().values().stream().flatMap(mic -> mic.patterns().stream()).filter(Placements::turns).toList()) {
             Double turn = bleed.bestTurnDegrees(pattern, 30);
@@ -147,11 +147,11 @@ class SurroundingsTest {
     @Test
     void whereNobodyArrivesNothingIsHeard() {
         Surroundings nearOnly = (position, distanceM) -> distanceM < 0.2 ? List.of(reaching("horn", "trumpet", 100, 0, 80)) : List.of();
-        Scene scene = Scene.of(question(VOICE), CATALOGUE, Supply.EVERYTHING, nearOnly);
+        Scene scene = Scene.of(question(VOICE), CATALOGUE, Supply.EVERYTHING, HouseMemory.NOTHING, nearOnly);
         for (Placed placed : Placements.of(scene)) {
             assertEquals(placed.distanceM() < 0.2 && placed.predicted().typicalDbSpl() != null, placed.predicted().separationDb() != null, placed.position().id());
         }
-        assertFalse(Scene.of(question(VOICE), CATALOGUE, Supply.EVERYTHING, Surroundings.NOBODY).setting().neighbours() > 0);
+        assertFalse(Scene.of(question(VOICE), CATALOGUE, Supply.EVERYTHING, HouseMemory.NOTHING, Surroundings.NOBODY).setting().neighbours() > 0);
     }
 
     static Question question(String source, Neighbour... neighbours) {

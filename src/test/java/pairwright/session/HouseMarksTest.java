@@ -11,7 +11,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import pairwright.advice.HouseMemory.Kept;
+import pairwright.advice.Kept;
 import pairwright.catalogue.CatalogueStore;
 import pairwright.locker.Act;
 import pairwright.locker.DocumentDraft;
