@@ -5,7 +5,9 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import pairwright.session.allocation.Allocator;
+import pairwright.session.allocation.Problem;
 import pairwright.session.allocation.Solution;
 
 /**
@@ -15,21 +17,42 @@ import pairwright.session.allocation.Solution;
  * @param solution of them
  */
 record BestPlan(List<List<SeatChoices.Way>> among, Solution solution) {
+    /** Nearly always that many of each seat are proven to be enough. */
     private static final int FIRST = 30;
 
     /** None where there is no plan. */
     static Optional<BestPlan> of(Layout layout, Allocator allocator) {
+        return of(layout, allocator::best, 0);
+    }
+
+    /**
+     * None where there is no plan.
+     *
+     * @param search for the best of a problem
+     * @param keptCentipoints what the search gives for leaving a seat as it is set up
+     */
+    static Optional<BestPlan> of(Layout layout, Function<Problem, Optional<Solution>> search, long keptCentipoints) {
         if (!layout.unserved().isEmpty()) {
             return Optional.empty();
         }
         List<List<SeatChoices.Way>> some = layout.first(FIRST);
-        Optional<Solution> first = allocator.best(layout.problem(some));
-        List<List<SeatChoices.Way>> wanted = first.isEmpty() ? layout.ways() : layout.within(first.get().centipoints(), 0);
+        Optional<Solution> first = search.apply(layout.problem(some));
+        List<List<SeatChoices.Way>> wanted = first.isEmpty() ? layout.ways() : layout.within(first.get().centipoints(), keptCentipoints);
         List<List<SeatChoices.Way>> all = union(some, wanted);
         if (all.equals(some)) {
             return first.map(solution -> new BestPlan(some, solution));
         }
-        return allocator.best(layout.problem(all)).map(solution -> new BestPlan(all, solution));
+        return search.apply(layout.problem(all)).map(solution -> new BestPlan(all, solution));
+    }
+
+    /** Whether all of these were searched. */
+    boolean covers(List<List<SeatChoices.Way>> wanted) {
+        for (int seat = 0; seat < among.size(); seat++) {
+            if (!among.get(seat).containsAll(wanted.get(seat))) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private static List<List<SeatChoices.Way>> union(List<List<SeatChoices.Way>> some, List<List<SeatChoices.Way>> more) {

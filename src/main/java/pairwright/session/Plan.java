@@ -8,7 +8,7 @@ import pairwright.model.Option;
  *
  * @param rank from 1
  * @param score the sum of the scores of its options and of the points of its reasons, exactly
- * @param proven whether no plan can have more
+ * @param proven whether it is proven that no plan can have more
  * @param bound no plan can have more than this; the score itself where it is proven
  * @param served what each seat gets, in the order of the line-up
  * @param leftOut ids of seats without a microphone

@@ -13,6 +13,7 @@ import pairwright.advice.HouseMemory;
 import pairwright.advice.Knowledge;
 import pairwright.model.Stock;
 import pairwright.session.allocation.Allocator;
+import pairwright.session.allocation.Problem;
 import pairwright.session.allocation.Solution;
 
 /** Plans sessions. Safe to share between threads; every plan uses one catalogue and one rule base throughout. */
@@ -99,9 +100,6 @@ public final class Planner {
 
     /** One plan in the making. */
     private final class Planning {
-        /** So many ways of each seat are searched first; nearly always that is proven to be enough. */
-        private static final int FIRST = 30;
-
         private final LineUp lineUp;
         private final Gear gear;
         private final Knowledge now;
@@ -126,14 +124,14 @@ public final class Planner {
                 return new Shortfall(lineUp, layout, now, allocator).planned(judging);
             }
             progress.accept(new Progress("Searching for the best plan", 0, 1));
-            Found best = best(0);
-            if (best == null) {
+            Optional<Found> best = best();
+            if (best.isEmpty()) {
                 return new Shortfall(lineUp, layout, now, allocator).planned(judging);
             }
-            List<Found> found = new ArrayList<>(List.of(best));
+            List<Found> found = new ArrayList<>(List.of(best.get()));
             if (lineUp.plans() > 1) {
                 progress.accept(new Progress("Searching for different plans", 0, 1));
-                found.addAll(others(best));
+                found.addAll(others(best.get()));
             }
             List<Plan> plans = new ArrayList<>();
             for (Found one : found) {
@@ -145,74 +143,58 @@ public final class Planner {
                     now.catalogue().version());
         }
 
-        /** What was found among some of the ways. */
-        private record Found(List<List<SeatChoices.Way>> among, Solution solution, boolean proven, long boundCentipoints) {
-            List<SeatChoices.Way> ways() {
-                List<SeatChoices.Way> ways = new ArrayList<>();
-                for (int seat = 0; seat < among.size(); seat++) {
-                    ways.add(among.get(seat).get(solution.choices().get(seat)));
-                }
-                return ways;
+        /**
+         * A plan and what is proven of it.
+         *
+         * @param boundCentipoints no plan can have more
+         */
+        private record Found(BestPlan plan, boolean proven, long boundCentipoints) {
+            static Found of(BestPlan plan) {
+                return new Found(plan, plan.solution().proven(), plan.solution().boundCentipoints());
+            }
+
+            /** Another plan, beside the best: nothing better is possible only where it is as good. */
+            Found beside(BestPlan other) {
+                return new Found(other, proven && points(other.solution()) == plan.solution().centipoints(), boundCentipoints);
+            }
+
+            Solution solution() {
+                return plan.solution();
             }
         }
 
-        /** The best of all ways, searched among few first; null where there is none. */
-        private Found best(long keptCentipoints) {
-            List<List<SeatChoices.Way>> some = layout.first(FIRST);
-            Optional<Solution> first = searched(some, keptCentipoints);
-            List<List<SeatChoices.Way>> wanted = first.isEmpty() ? layout.ways() : layout.within(first.get().centipoints(), keptCentipoints);
-            if (first.isPresent() && covers(some, wanted)) {
-                return new Found(some, first.get(), first.get().proven(), first.get().boundCentipoints());
-            }
-            if (covers(some, wanted)) {
-                return null;
-            }
-            List<List<SeatChoices.Way>> all = union(some, wanted);
-            return searched(all, keptCentipoints).map(solution -> new Found(all, solution, solution.proven(), solution.boundCentipoints())).orElse(null);
+        /** What a plan is worth by itself, in hundredths of a point. */
+        private static long points(Solution solution) {
+            return solution.centipoints() - solution.keptCentipoints();
         }
 
-        private Optional<Solution> searched(List<List<SeatChoices.Way>> some, long keptCentipoints) {
-            if (keptCentipoints == 0) {
-                return allocator.best(layout.problem(some));
-            }
+        /** The best of all, from nothing. */
+        private Optional<Found> best() {
+            return BestPlan.of(layout, allocator).map(Found::of);
+        }
+
+        /** The best where it is worth something to leave a seat as it is set up. */
+        private Optional<Solution> kept(Problem problem, long keptCentipoints) {
             Layout.SetUp setUp = layout.setUp();
-            return allocator.again(layout.problem(some), setUp.problem(), setUp.plan(), keptCentipoints);
-        }
-
-        private static boolean covers(List<List<SeatChoices.Way>> some, List<List<SeatChoices.Way>> wanted) {
-            for (int seat = 0; seat < some.size(); seat++) {
-                if (!some.get(seat).containsAll(wanted.get(seat))) {
-                    return false;
-                }
-            }
-            return true;
-        }
-
-        private static List<List<SeatChoices.Way>> union(List<List<SeatChoices.Way>> some, List<List<SeatChoices.Way>> more) {
-            List<List<SeatChoices.Way>> union = new ArrayList<>();
-            for (int seat = 0; seat < some.size(); seat++) {
-                Set<SeatChoices.Way> both = new LinkedHashSet<>(some.get(seat));
-                both.addAll(more.get(seat));
-                union.add(List.copyOf(both));
-            }
-            return union;
+            return allocator.again(problem, setUp.problem(), setUp.plan(), keptCentipoints);
         }
 
         /** Plans that differ from the best, and from each other, at a third of the seats or more. They are the best among the ways that were searched. */
         private List<Found> others(Found best) {
             int apart = Math.max(1, (int) Math.ceil(lineUp.seats().size() / 3.0));
-            List<Solution> different = allocator.different(layout.problem(best.among()), lineUp.plans(), apart);
+            List<Solution> different = allocator.different(layout.problem(best.plan().among()), lineUp.plans(), apart);
             List<Found> others = new ArrayList<>();
             for (Solution solution : different.subList(Math.min(1, different.size()), different.size())) {
-                boolean enough = covers(best.among(), layout.within(solution.centipoints(), 0));
-                others.add(new Found(best.among(), solution, solution.proven() && enough, enough ? solution.boundCentipoints() : best.boundCentipoints()));
+                BestPlan other = new BestPlan(best.plan().among(), solution);
+                boolean enough = other.covers(layout.within(solution.centipoints(), 0));
+                others.add(new Found(other, solution.proven() && enough, enough ? solution.boundCentipoints() : best.boundCentipoints()));
             }
             return others;
         }
 
         private Plan plan(int rank, Found found, Map<String, Picks.AtSeat> set) {
-            PlanMaker.Draft draft = new PlanMaker(layout.seats(), layout.resources(), set).draft(found.ways(), found.solution());
-            return new PlanJudge(lineUp, gear, layout, rules, now).plan(rank, draft, found.solution(), found.proven(), found.boundCentipoints() - found.solution().keptCentipoints());
+            PlanMaker.Draft draft = new PlanMaker(layout.seats(), layout.resources(), set).draft(found.plan().ways(), found.solution());
+            return new PlanJudge(lineUp, gear, layout, rules, now).plan(rank, draft, found.solution(), found.proven(), found.boundCentipoints());
         }
 
         Plan rebuilt() {
@@ -224,20 +206,21 @@ public final class Planner {
                 }
                 only.add(same);
             }
-            Solution solution = searched(only, 1).orElseThrow(() -> new IllegalArgumentException(
+            Solution solution = kept(layout.problem(only), 1).orElseThrow(() -> new IllegalArgumentException(
                     "What was picked takes more than there is now. Plan again, or free what is missing"));
-            Found found = new Found(only, solution, false, solution.boundCentipoints());
-            return plan(1, found, standing);
+            return plan(1, best().orElseThrow().beside(new BestPlan(only, solution)), standing);
         }
 
         Change again(Picks before, Lost lost, double pricePoints, Map<String, String> labels) {
-            long price = Math.round(pricePoints * 100);
-            Found scratch = best(0);
-            Found kept = best(Math.max(1, price)); // at no price at all, what stands is still preferred among equals
-            if (kept == null || scratch == null) {
+            // at no price at all, what stands is still preferred among equals
+            long price = Math.max(1, Math.round(pricePoints * 100));
+            Optional<Found> scratch = best();
+            if (scratch.isEmpty()) {
                 throw new IllegalStateException("With what is left not every seat that must be served can be. Plan anew to see what is short");
             }
-            return Steps.change(before, lost, plan(1, kept, standing), scratch.solution().centipoints() / 100.0, lineUp, now.catalogue().tasks(), id -> labels.getOrDefault(id, id));
+            BestPlan kept = BestPlan.of(layout, problem -> kept(problem, price), price).orElseThrow();
+            return Steps.change(before, lost, plan(1, scratch.get().beside(kept), standing), scratch.get().solution().centipoints() / 100.0, lineUp,
+                    now.catalogue().tasks(), id -> labels.getOrDefault(id, id));
         }
 
         private List<String> assumed() {

@@ -93,6 +93,14 @@ class PlannerTest {
         Plan again = PLANNER.rebuilt(Sextet.LINE_UP, Sextet.GEAR, Picks.of(first()));
         assertEquals(first().score(), again.score());
         assertEquals(Picks.of(first()), Picks.of(again));
+        assertTrue(again.proven());
+    }
+
+    @Test
+    void aPlanThatIsNotTheBestSaysHowFarItIsBehind() {
+        Plan again = PLANNER.rebuilt(Sextet.LINE_UP, Sextet.GEAR, Picks.of(Once.PLANNED.plans().get(2)));
+        assertFalse(again.proven());
+        assertEquals(first().score(), again.bound());
     }
 
     @Test
