@@ -108,7 +108,7 @@ final class SessionKept {
 
     private Map<String, AtPlan.Tick> read(String text) {
         Map<String, AtPlan.Tick> ticks = new LinkedHashMap<>();
-        Body.object(text, json, "{}").fields().forEachRemaining(one -> {
+        Body.object(text, json, "{}").properties().forEach(one -> {
             JsonNode tick = one.getValue();
             try {
                 ticks.put(one.getKey(), new AtPlan.Tick(tick.path("on").asBoolean(), tick.path("who").asText(), OffsetDateTime.parse(tick.path("at").asText())));

@@ -17,9 +17,7 @@ import pairwright.catalogue.Shown;
 import pairwright.locker.Locker;
 import pairwright.locker.LockerFault;
 import pairwright.session.Change;
-import pairwright.session.Gear;
 import pairwright.session.LineUp;
-import pairwright.session.Lost;
 import pairwright.session.Picks;
 import pairwright.session.Plan;
 import pairwright.session.PlanDesk;
@@ -47,21 +45,13 @@ final class SessionPlanPageRoutes {
     private final Locker locker;
     private final SessionKept kept;
     private final PlanDesk desk;
-    private final Again again;
     private final ObjectMapper json;
 
-    /** Plans anew from what stands, as {@code Planner} does. */
-    @FunctionalInterface
-    interface Again {
-        Change of(LineUp lineUp, Gear gear, Picks before, Lost lost, double pricePoints);
-    }
-
-    SessionPlanPageRoutes(LockerPageRoutes pages, Locker locker, Supplier<Knowledge> knowledge, PlanDesk desk, Again again, ObjectMapper json) {
+    SessionPlanPageRoutes(LockerPageRoutes pages, Locker locker, Supplier<Knowledge> knowledge, PlanDesk desk, ObjectMapper json) {
         this.pages = pages;
         this.locker = locker;
         this.kept = new SessionKept(locker, knowledge, json);
         this.desk = desk;
-        this.again = again;
         this.json = json;
     }
 
@@ -129,7 +119,7 @@ final class SessionPlanPageRoutes {
     }
 
     private RePlanPage.Again again(AtPlan at) {
-        return (before, lost, pricePoints) -> again.of(at.lineUp(), at.gear(), before, lost, pricePoints);
+        return (before, lost, pricePoints) -> desk.again(at.lineUp(), at.gear(), before, lost, pricePoints);
     }
 
     /** The plan a form names, where it is there; null otherwise. */
@@ -218,7 +208,11 @@ final class SessionPlanPageRoutes {
             return;
         }
         try {
-            Change change = again.of(at.lineUp(), at.gear(), before, wanted.lost(), wanted.pricePoints());
+            Change change = desk.again(at.lineUp(), at.gear(), before, wanted.lost(), wanted.pricePoints());
+            if (change == null) {
+                gone(context, at);
+                return;
+            }
             kept.take(FormBody.act(context, sent), at.id(), Picks.of(change.plan()));
             LockerPageRoutes.leadOn(context, at.at(), "/sessions/" + at.id() + "/check");
         } catch (IllegalArgumentException | IllegalStateException none) {

@@ -17,9 +17,12 @@ import pairwright.locker.LockerFault;
 import pairwright.model.Fault;
 import pairwright.session.LineUp;
 import pairwright.session.Picks;
+import pairwright.session.Purchases;
 
 /** Sessions as the locker keeps them, and what is written in them. */
 public final class SessionStore {
+    /** Of more sessions, those that come last are planned for. */
+    private static final int MOST_TOGETHER = 12;
     private static final List<String> NOT_KEPT = List.of("locker", "bookings");
 
     private final Locker locker;
@@ -105,6 +108,18 @@ public final class SessionStore {
     public LineUp lineUp(Document session) {
         SessionBody.Read read = SessionBody.plan(tree(session), knowledge.get());
         return sound(session, read.request() == null ? null : read.request().lineUp(), read.faults());
+    }
+
+    /** The line-ups of all sessions that still fit the catalogue, the latest first, as many as are looked at together. */
+    public List<Purchases.Session> lineUps() {
+        List<Purchases.Session> sessions = new ArrayList<>();
+        for (Document document : locker.documents().all(DocumentKind.LINE_UP, MOST_TOGETHER)) {
+            SessionBody.Read read = SessionBody.plan(tree(document), knowledge.get());
+            if (read.request() != null) {
+                sessions.add(new Purchases.Session(document.id(), read.request().lineUp()));
+            }
+        }
+        return List.copyOf(sessions);
     }
 
     /** What stored picks say. */

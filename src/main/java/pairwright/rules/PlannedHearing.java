@@ -3,7 +3,7 @@ package pairwright.rules;
 /**
  * What a line of a plan hears of one other seat.
  *
- * @param line what it is called on a list
+ * @param line its number in words
  * @param seat whose line it is
  * @param other who else is heard in it
  * @param distant whether it stands where the room is as loud as its source, so that it is there to hear more than that

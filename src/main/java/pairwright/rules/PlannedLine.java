@@ -6,7 +6,7 @@ import pairwright.model.PowerNeed;
 /**
  * One microphone of a plan on its channel. A text is empty, and a number null, where it is not known or does not apply.
  *
- * @param line what it is called on a list
+ * @param line its number in words
  * @param seat whose it is
  * @param mic the type
  * @param unit what is written on the unit

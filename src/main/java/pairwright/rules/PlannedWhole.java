@@ -5,7 +5,7 @@ package pairwright.rules;
  *
  * @param ribbons lines with a passive ribbon
  * @param powered lines with phantom power on
- * @param valves lines whose microphone has a supply of its own
+ * @param valves types whose microphone has a supply of its own, and for whom
  * @param lastOnes must-haves with a unit of which no other of its type is left
  * @param loudestPlace the seat at which the others together are loudest; empty where that is not known
  * @param exposureDba how loud they are there

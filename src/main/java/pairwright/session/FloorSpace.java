@@ -25,6 +25,11 @@ final class FloorSpace {
                 && lineUp.gobos().stream().noneMatch(gobo -> crosses(gobo, moved.xM(), moved.yM(), spot.xM(), spot.yM())));
     }
 
+    /** Whether somebody else sits so close that the two are one, as the drums of a kit are. */
+    boolean together(Seat seat) {
+        return lineUp.seats().stream().anyMatch(other -> !other.id().equals(seat.id()) && Math.hypot(other.xM() - seat.xM(), other.yM() - seat.yM()) < BETWEEN_SEATS_M);
+    }
+
     private boolean free(Seat moved) {
         return within(moved.xM(), moved.yM(), FROM_WALLS_M)
                 && lineUp.seats().stream().filter(other -> !other.id().equals(moved.id()))

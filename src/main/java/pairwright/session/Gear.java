@@ -25,11 +25,12 @@ public record Gear(Stock stock, List<Channel> channels, List<Stand> stands, List
     }
 
     /** The same without what is lost, channels aside. */
-    Gear without(Lost lost) {
+    public Gear without(Lost lost) {
         Stock left = stock == null ? null : new Stock(stock.reachable(), stock.units().stream().filter(unit -> !lost.units().contains(unit.id())).toList());
         return new Gear(left, channels,
                 stands == null ? null : stands.stream().filter(stand -> !lost.units().contains(stand.id())).toList(),
-                boosters.stream().filter(booster -> !lost.units().contains(booster.id())).toList(), pads);
+                boosters.stream().filter(booster -> !lost.units().contains(booster.id())).toList(),
+                pads.stream().filter(pad -> !lost.units().contains(pad.id())).toList());
     }
 
     /**

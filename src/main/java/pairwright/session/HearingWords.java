@@ -12,6 +12,7 @@ public final class HearingWords {
     private static final double TELLING_DB = 1;
     /** Where the room alone leaves no more than this over what there is, at least half of what is heard comes by way of it. */
     private static final double MOSTLY_ROOM_DB = 3;
+    private static final double NO_LOWER_DB = 0.5;
 
     private final SeatNames names;
 
@@ -41,7 +42,7 @@ public final class HearingWords {
 
     /** One other seat. */
     public String of(Line line, Hears hears) {
-        return "Line " + line.number() + " (" + line.name() + ") hears " + names.of(hears.seat()) + " " + under(hears.separationDb(), names.of(line.seat()))
+        return "Line " + line.number() + " hears " + names.of(hears.seat()) + " " + under(hears.separationDb(), names.of(line.seat()))
                 + ", most of it around " + Figure.forPeople(hears.loudestHz(), "Hz") + screened(hears) + turned(line, hears) + ".";
     }
 
@@ -62,7 +63,8 @@ public final class HearingWords {
             return "; turned " + aim(hears.betterAimDegrees()) + " it would be " + under(hears.betterDb());
         }
         if (hears.roomAllowsDb() != null && hears.roomAllowsDb() - hears.separationDb() <= MOSTLY_ROOM_DB) {
-            return "; most of that comes by way of the room, and no turn gets it lower than " + under(hears.roomAllowsDb());
+            return "; most of that comes by way of the room, and no turn gets it "
+                    + (hears.roomAllowsDb() - hears.separationDb() < NO_LOWER_DB ? "lower" : "lower than " + under(hears.roomAllowsDb()));
         }
         double gainedDb = hears.separationDb() - hears.straightDb();
         if (line.placement().aimDegrees() != 0 && gainedDb >= TELLING_DB) {

@@ -4,13 +4,19 @@ import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.Callable;
 import java.util.concurrent.CancellationException;
+import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
+import java.util.concurrent.FutureTask;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.ThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
 import java.util.function.Consumer;
+import java.util.function.LongSupplier;
 import java.util.function.Supplier;
+import pairwright.advice.Knowledge;
 
 /**
  * Plans sessions for whoever looks at pages: in the background, one at a time, once for each state of line-up, gear and knowledge. Whoever asks is told at
@@ -19,15 +25,19 @@ import java.util.function.Supplier;
 public final class PlanDesk implements AutoCloseable {
     /** So many states are kept or worked on; the one nobody asked for longest is dropped. */
     private static final int KEPT = 8;
-    private static final int KEPT_REBUILT = 24;
+    private static final int KEPT_SHORTER = 24;
+    /** Whoever looks at a page waits so long before it says that something is still being worked out. */
+    private static final int WAIT_MS = 1500;
     private static final int IDLE_S = 10;
     private static final Progress WAITING = new Progress("Waiting for another plan to be finished", 0, 0);
 
     private final Supplier<? extends List<?>> known;
     private final Planning planning;
     private final ExecutorService thread;
+    /** What is shorter than planning does not wait behind it. */
+    private final ExecutorService second;
     private final Map<Asked, Work> works = new LinkedHashMap<>(KEPT * 2, 0.75f, true);
-    private final Map<Rebuilt, Plan> rebuilt = new LinkedHashMap<>(KEPT_REBUILT * 2, 0.75f, true);
+    private final Map<Object, FutureTask<Object>> shorter = new LinkedHashMap<>(KEPT_SHORTER * 2, 0.75f, true);
 
     /** What plans. */
     public interface Planning {
@@ -44,6 +54,14 @@ public final class PlanDesk implements AutoCloseable {
          * @throws IllegalArgumentException that says which pick no longer exists
          */
         Plan rebuilt(LineUp lineUp, Gear gear, Picks picks);
+
+        /**
+         * What to do when something is lost.
+         *
+         * @throws IllegalArgumentException that says which pick no longer exists
+         * @throws IllegalStateException that says why no plan is left
+         */
+        Change again(LineUp lineUp, Gear gear, Picks before, Lost lost, double pricePoints);
     }
 
     /**
@@ -61,6 +79,9 @@ public final class PlanDesk implements AutoCloseable {
     private record Rebuilt(LineUp lineUp, Gear gear, Picks picks, List<?> known) {
     }
 
+    private record Again(LineUp lineUp, Gear gear, Picks before, Lost lost, double pricePoints, List<?> known) {
+    }
+
     /**
      * @param known what a plan depends on beside line-up and gear, such as the versions of catalogue and rules; asked each time
      * @param planning does the work
@@ -68,13 +89,46 @@ public final class PlanDesk implements AutoCloseable {
     public PlanDesk(Supplier<? extends List<?>> known, Planning planning) {
         this.known = known;
         this.planning = planning;
+        this.thread = one("plans");
+        this.second = one("plans-again");
+    }
+
+    private static ExecutorService one(String name) {
         ThreadPoolExecutor one = new ThreadPoolExecutor(1, 1, IDLE_S, TimeUnit.SECONDS, new LinkedBlockingQueue<>(), work -> {
-            Thread made = new Thread(work, "plans");
+            Thread made = new Thread(work, name);
             made.setDaemon(true);
             return made;
         });
         one.allowCoreThreadTimeOut(true);
-        this.thread = one;
+        return one;
+    }
+
+    /**
+     * Plans with a planner.
+     *
+     * @param knowledge of the planner
+     * @param memory a number that differs whenever the planner minds something else of earlier sessions
+     */
+    public static PlanDesk of(Supplier<Knowledge> knowledge, LongSupplier memory, Planner planner) {
+        return new PlanDesk(() -> {
+            Knowledge now = knowledge.get();
+            return List.of(now.catalogue().version(), now.rules().version(), memory.getAsLong());
+        }, new Planning() {
+            @Override
+            public Planned plan(LineUp lineUp, Gear gear, Consumer<Progress> progress) {
+                return planner.plan(lineUp, gear, progress);
+            }
+
+            @Override
+            public Plan rebuilt(LineUp lineUp, Gear gear, Picks picks) {
+                return planner.rebuilt(lineUp, gear, picks);
+            }
+
+            @Override
+            public Change again(LineUp lineUp, Gear gear, Picks before, Lost lost, double pricePoints) {
+                return planner.again(lineUp, gear, before, lost, pricePoints);
+            }
+        });
     }
 
     /**
@@ -118,25 +172,53 @@ public final class PlanDesk implements AutoCloseable {
     }
 
     /**
-     * All that can be said of what was picked earlier, worked out once for each state of things.
+     * All that can be said of what was picked earlier, worked out once for each state of things. Waits a moment for it.
      *
+     * @return null where it takes longer; asked again it has come on
      * @throws IllegalArgumentException that says which pick no longer exists
      */
     public Plan rebuilt(LineUp lineUp, Gear gear, Picks picks) {
-        Rebuilt asked = new Rebuilt(lineUp, gear, picks, List.copyOf(known.get()));
-        synchronized (rebuilt) {
-            Plan there = rebuilt.get(asked);
-            if (there != null) {
-                return there;
+        return (Plan) later(new Rebuilt(lineUp, gear, picks, List.copyOf(known.get())), () -> planning.rebuilt(lineUp, gear, picks));
+    }
+
+    /**
+     * What to do when something is lost, in the same way.
+     *
+     * @return null where it takes longer
+     * @throws IllegalArgumentException that says which pick no longer exists
+     * @throws IllegalStateException that says why no plan is left
+     */
+    public Change again(LineUp lineUp, Gear gear, Picks before, Lost lost, double pricePoints) {
+        return (Change) later(new Again(lineUp, gear, before, lost, pricePoints, List.copyOf(known.get())), () -> planning.again(lineUp, gear, before, lost, pricePoints));
+    }
+
+    private Object later(Object asked, Callable<Object> work) {
+        FutureTask<Object> task;
+        synchronized (shorter) {
+            task = shorter.get(asked);
+            if (task == null) {
+                task = new FutureTask<>(work);
+                shorter.put(asked, task);
+                dropOldest(shorter, KEPT_SHORTER);
+                second.execute(task);
             }
         }
-        // outside of the lock: whoever looks at another session must not wait; two who ask at once work it out twice, and alike
-        Plan plan = planning.rebuilt(lineUp, gear, picks);
-        synchronized (rebuilt) {
-            rebuilt.put(asked, plan);
-            dropOldest(rebuilt, KEPT_REBUILT);
+        try {
+            return task.get(WAIT_MS, TimeUnit.MILLISECONDS);
+        } catch (TimeoutException stillGoing) {
+            return null;
+        } catch (InterruptedException ended) {
+            Thread.currentThread().interrupt();
+            return null;
+        } catch (ExecutionException failed) {
+            if (failed.getCause() instanceof IllegalArgumentException || failed.getCause() instanceof IllegalStateException) {
+                throw (RuntimeException) failed.getCause(); // it would fail so again
+            }
+            synchronized (shorter) {
+                shorter.remove(asked);
+            }
+            throw failed.getCause() instanceof RuntimeException broken ? broken : new IllegalStateException("this could not be worked out", failed.getCause());
         }
-        return plan;
     }
 
     private void stop(String session) {
@@ -207,5 +289,6 @@ public final class PlanDesk implements AutoCloseable {
             works.values().forEach(work -> work.stopped = true);
         }
         thread.shutdownNow();
+        second.shutdownNow();
     }
 }

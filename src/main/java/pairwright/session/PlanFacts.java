@@ -7,7 +7,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.TreeMap;
 import java.util.function.Predicate;
-import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import pairwright.acoustics.Level;
 import pairwright.locker.PhantomSwitch;
 import pairwright.model.Arrangement;
@@ -61,7 +61,7 @@ final class PlanFacts {
         Double inputOhm = channel == null ? null : channel.inputOhm();
         Position position = position(line);
         return new PlannedLine(
-                line.name(), names.of(line.seat()), Naming.the(Naming.type(line.placement().name())),
+                called(line.number()), names.of(line.seat()), type(line),
                 line.unit() == null ? "" : line.unit().label(),
                 line.unit() == null || line.unit().note() == null ? "" : sentence(line.unit().note()),
                 line.channelLabel() == null ? "channel " + line.number() : line.channelLabel(),
@@ -119,7 +119,7 @@ final class PlanFacts {
     PlannedHearing hearing(Hears hears) {
         Line line = lines.get(hears.line());
         boolean most = plan.bleed().stream().filter(other -> other.line() == hears.line()).noneMatch(other -> other.separationDb() < hears.separationDb());
-        return new PlannedHearing(line.name(), names.of(line.seat()), names.of(hears.seat()), line.placement().distanceRatio() >= 1, most,
+        return new PlannedHearing(called(line.number()), names.of(line.seat()), names.of(hears.seat()), line.placement().distanceRatio() >= 1, most,
                 hears.distanceM(), line.placement().aimDegrees(), hears.screenDb(), hears.separationDb(), hears.loudestHz(),
                 hears.roomAllowsDb() == null ? null : Double.valueOf(Math.max(0, hears.roomAllowsDb() - hears.separationDb())),
                 hears.separationDb() - hears.straightDb(), hears.betterAimDegrees(), hears.betterDb() - hears.separationDb(),
@@ -129,7 +129,7 @@ final class PlanFacts {
     PlannedArrival arrival(Arrival arrival) {
         Technique technique = arrival.own() ? technique(arrival.seat()) : null;
         Arrangement arrangement = technique == null ? null : technique.arrangement();
-        return new PlannedArrival(names.of(arrival.seat()), name(arrival.lines().get(0)), name(arrival.lines().get(1)), arrival.own(),
+        return new PlannedArrival(names.of(arrival.seat()), called(arrival.lines().get(0)), called(arrival.lines().get(1)), arrival.own(),
                 technique != null && technique.stereo() || arrangement == Arrangement.TWO_ENDS || arrangement == Arrangement.NULLS_APART,
                 arrangement == Arrangement.NEAR_AND_FAR, arrival.delayMs(), arrival.firstNullHz(), arrival.rippleDb(), arrival.distanceRatio(),
                 arrival.inverted());
@@ -144,8 +144,9 @@ final class PlanFacts {
         Loudest loudest = Loudest.of(lineUp, catalogue);
         long used = plan.lines().stream().map(Line::channel).filter(Objects::nonNull).distinct().count();
         return new PlannedWhole(
-                namesOf(line -> mic(line).passiveRibbon()), namesOf(Line::phantom), namesOf(line -> mic(line).power() == PowerNeed.OWN_SUPPLY),
-                namesOf(this::lastOne),
+                called(line -> mic(line).passiveRibbon()), called(Line::phantom),
+                listed(plan.lines().stream().filter(line -> mic(line).power() == PowerNeed.OWN_SUPPLY).map(line -> type(line) + " for " + names.of(line.seat()))),
+                listed(plan.lines().stream().filter(this::lastOne).map(line -> names.of(line.seat())).distinct()),
                 loudest == null ? "" : names.of(loudest.seat()), loudest == null ? 0 : loudest.exposureDba(),
                 loudest == null ? 24 : loudest.allowedHours(),
                 gear.channels() == null ? null : Integer.valueOf((int) (gear.channels().size() - used)),
@@ -159,8 +160,24 @@ final class PlanFacts {
                 .noneMatch(unit -> unit.micType().equals(line.placement().micType()) && !byUnit.containsKey(unit.id()));
     }
 
-    private String namesOf(Predicate<Line> which) {
-        return plan.lines().stream().filter(which).map(Line::name).collect(Collectors.joining(", "));
+    /** A line within a sentence; its number is what everybody at a desk goes by. */
+    private static String called(int line) {
+        return "line " + line;
+    }
+
+    private String called(Predicate<Line> which) {
+        List<String> numbers = plan.lines().stream().filter(which).map(line -> String.valueOf(line.number())).toList();
+        return numbers.isEmpty() ? "" : (numbers.size() == 1 ? "line " : "lines ") + listed(numbers.stream());
+    }
+
+    private static String listed(Stream<String> several) {
+        List<String> all = several.toList();
+        int last = all.size() - 1;
+        return last < 1 ? String.join("", all) : String.join(", ", all.subList(0, last)) + " and " + all.get(last);
+    }
+
+    private static String type(Line line) {
+        return Naming.the(Naming.type(line.placement().name()));
     }
 
     /** Whose a line is. */
@@ -175,10 +192,6 @@ final class PlanFacts {
 
     SeatNames names() {
         return names;
-    }
-
-    private String name(int number) {
-        return lines.get(number).name();
     }
 
     private MicType mic(Line line) {

@@ -26,10 +26,10 @@ public final class SeatMoves {
 
     /** How often a line may be heard anew, over all: well under a second of it. */
     private static final int EFFORT = 30_000;
-    private static final int LEAST_TRIED = 40;
+    private static final int LEAST_TRIED = 20;
     private static final double FINEST_STEP_M = 0.5;
     private static final int LOOKED_AT = 2;
-    private static final int SEATS_LOOKED_AT = 2 * MOST;
+    private static final int SEATS_LOOKED_AT = MOST + 1;
     private static final int ROUNDS = 3;
     /** From less than this no closer look makes a move of it. */
     private static final double WORTH_A_LOOK_DB = LEAST_GAIN_DB / 2;
@@ -113,7 +113,7 @@ public final class SeatMoves {
 
     private boolean movable(Seat seat) {
         Players.Player player = hearing.players().at(seat);
-        return !seat.fixed() && player.sounds() && player.played().source().family() != SourceFamily.AMBIENCE;
+        return !seat.fixed() && player.sounds() && player.played().source().family() != SourceFamily.AMBIENCE && !space.together(seat);
     }
 
     /** With every microphone as it is planned: the best places of a seat, and the shortest way that gains nearly as much. */
@@ -219,7 +219,7 @@ public final class SeatMoves {
         String both = moved.isEmpty() ? turned : turned.isEmpty() ? moved : moved + " and " + turned;
         String gains = HearingWords.decibels(mostDb) + " more of its own over the others";
         return HearingWords.sentence(names.of(before.id()) + " " + both + ": line " + most.number() + " (" + most.name() + ") has " + gains
-                + (touched == 1 ? "" : "; of the " + touched + " lines that changes, each has " + HearingWords.decibels(gainDb) + " more on average") + ".");
+                + (touched == 1 ? "" : "; the " + touched + " lines that it touches have " + HearingWords.decibels(gainDb) + " more on average") + ".");
     }
 
     /** As seen on the plan. */

@@ -20,7 +20,7 @@ import pairwright.session.allocation.Cap;
  * response of their own are told apart; the others of a type are alike but for who is matched with whom.
  */
 final class UnitPool {
-    private static final String TYPE = "type ";
+    static final String TYPE = "type ";
     private static final String PLAIN = "plain ";
     private static final String UNIT = "unit ";
     private static final String MATCHED = "matched ";

@@ -1,8 +1,10 @@
 package pairwright.sheet;
 
 import java.util.List;
+import pairwright.model.Catalogue;
 import pairwright.model.Mount;
 import pairwright.session.Line;
+import pairwright.session.LineUp;
 import pairwright.session.Plan;
 
 /**
@@ -29,13 +31,23 @@ public record InputList(String session, List<Row> lines) {
 
     /** What a plan says; names of people, types and places, never ids of the catalogue alone. */
     public static InputList of(AtPlan at, Plan plan) {
-        return new InputList(at.name(), plan.lines().stream().map(line -> row(at, line)).toList());
+        return of(at.lineUp(), at.catalogue(), plan);
     }
 
-    private static Row row(AtPlan at, Line line) {
+    /** The same away from a page. */
+    public static InputList of(LineUp lineUp, Catalogue catalogue, Plan plan) {
+        return new InputList(lineUp.name() == null ? "Session" : lineUp.name(), plan.lines().stream().map(line -> row(lineUp, catalogue, line)).toList());
+    }
+
+    private static String source(Catalogue catalogue, String source) {
+        return catalogue.sources().containsKey(source) ? catalogue.sources().get(source).name() : source;
+    }
+
+    private static Row row(LineUp lineUp, Catalogue catalogue, Line line) {
+        String player = lineUp.seat(line.seat()).map(seat -> seat.player() != null ? seat.player() : source(catalogue, seat.source())).orElse(line.seat());
         var mic = line.placement();
         boolean air = !SetUpWords.wired(mic) && mic.mount() != Mount.CONTACT;
-        return new Row(line.number(), line.channelLabel(), line.bank(), line.name(), at.seatName(line.seat()), at.sourceName(line.source()),
+        return new Row(line.number(), line.channelLabel(), line.bank(), line.name(), player, source(catalogue, line.source()),
                 line.unit() == null ? null : line.unit().id(), line.unit() == null ? null : line.unit().label(), line.unit() == null ? null : line.unit().storedAt(), mic.name(),
                 air ? mic.pattern().id() : null, mic.positionName(), air ? mic.distanceM() : null, air ? mic.aimDegrees() : null, line.standLabel(),
                 line.standKind() == null ? null : line.standKind().id(), line.booster(), line.phantom(), mic.padDb(), line.highPassHz(), mic.invertPolarity(), line.gainDb(),

@@ -24,7 +24,8 @@ public record PlanChosen(Plan plan, boolean taken, Planned planned, Progress pro
     static PlanChosen of(AtPlan at) {
         if (at.visit().first("plan") == null && at.taken() != null) {
             try {
-                return new PlanChosen(at.desk().rebuilt(at.lineUp(), at.gear(), at.taken()), true, null, null, "");
+                Plan plan = at.desk().rebuilt(at.lineUp(), at.gear(), at.taken());
+                return new PlanChosen(plan, true, null, plan == null ? new Progress("Working out what was picked", 0, 0) : null, "");
             } catch (IllegalArgumentException gone) {
                 return new PlanChosen(null, true, null, null, "The plan that was taken does not hold any more: " + SendForm.sentence(gone.getMessage())
                         + " Re-plan from it, or take another.");

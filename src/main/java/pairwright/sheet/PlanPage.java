@@ -123,7 +123,7 @@ public final class PlanPage {
     }
 
     private static Move move(AtPlan at, Planned.Move move) {
-        SendForm form = !at.at().mayWrite() ? null : SendForm.to(at.visit(), at.path("plan/seat"), "seat-" + move.seat(), List.of()).hiding("seat", move.seat())
+        SendForm form = !at.at().mayWrite() ? null : SendForm.to(at.visit(), at.path("plan/seat"), "move-" + move.seat(), List.of()).hiding("seat", move.seat())
                 .hiding("xM", Param.number(move.xM())).hiding("yM", Param.number(move.yM())).hiding("facingDegrees", Param.number(move.facingDegrees()));
         return new Move(at.reader().sentence(move.says()), form);
     }
@@ -139,7 +139,7 @@ public final class PlanPage {
         String cautions = counted(counts.getOrDefault(Severity.DANGER.id(), 0L), "danger", "dangers") + ", "
                 + counted(counts.getOrDefault(Severity.CARE.id(), 0L), "thing to take care of", "things to take care of");
         return new Card(plan.rank(), at.to("plan?plan=" + plan.rank()), current, Picks.of(plan).equals(at.taken()), Points.score(plan.score(), at.reader()),
-                words.proven(), differs, cautions, plan.leftOut().isEmpty() ? "" : "Without " + plan.leftOut().stream().map(at::inSentence).collect(Collectors.joining(", ")) + ".");
+                words.proven(first), differs, cautions, plan.leftOut().isEmpty() ? "" : "Without " + plan.leftOut().stream().map(at::inSentence).collect(Collectors.joining(", ")) + ".");
     }
 
     private static String counted(long count, String one, String several) {

@@ -127,14 +127,17 @@ final class PlanWords {
         return said.seats().stream().map(at::seatName).distinct().collect(Collectors.joining(", "));
     }
 
-    /** "Nothing better is possible", or how much better at most. */
-    String proven() {
-        double gap = plan.bound() - plan.score();
+    /**
+     * "Nothing better is possible", or how much better at most; of another plan, how far it is behind.
+     *
+     * @param first the best there is
+     */
+    String proven(Plan first) {
         if (plan.rank() > 1) {
-            return plan.proven() ? "The best that differs from those before it." : "Of those that differ from the ones before it, none is better by more than "
-                    + points(gap) + ".";
+            double behind = first.score() - plan.score();
+            return behind < 0.005 ? "As good as plan 1." : at.measures().number(behind, 2) + " points less than plan 1.";
         }
-        return plan.proven() ? "Nothing better is possible." : "No other can be better by more than " + points(gap) + ".";
+        return plan.proven() ? "Nothing better is possible." : "No other can be better by more than " + points(plan.bound() - plan.score()) + ".";
     }
 
     /** "1.2 points", never less than it is. */

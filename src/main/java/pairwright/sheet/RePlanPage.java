@@ -10,7 +10,7 @@ import pairwright.session.Change;
 import pairwright.session.Line;
 import pairwright.session.Lost;
 import pairwright.session.Picks;
-import pairwright.session.Plan;
+import pairwright.session.Progress;
 import pairwright.sheet.ReadingParts.Fact;
 
 /** What failed or who is not coming, and the least that has to be done about it. */
@@ -25,6 +25,7 @@ public final class RePlanPage {
     @FunctionalInterface
     public interface Again {
         /**
+         * @return null where it takes longer; asked again it has come on
          * @throws IllegalArgumentException says which pick no longer exists
          * @throws IllegalStateException says why there is no plan
          */
@@ -100,9 +101,12 @@ public final class RePlanPage {
                 impossible = SendForm.sentence(none.getMessage());
             }
         }
-        Plan old = chosen.plan();
+        if (asked && change == null && impossible.isEmpty()) {
+            PlanChosen waits = new PlanChosen(chosen.plan(), chosen.taken(), null, new Progress("Planning anew from what stands", 0, 0), "");
+            return PlanSheets.without(at, PlanFrame.of(at, "Re-plan", "replan", List.of(), waits, List.of()), waits);
+        }
         return at.page(faults.isEmpty() ? 200 : 400, "replan", frame, new Content(groups(at, before, wanted), price(at, wanted), asked,
-                change == null ? null : changed(at, change, old, wanted, before), impossible));
+                change == null ? null : changed(at, change, wanted), impossible));
     }
 
     /** What stands: the plan the address names, else the one that was taken, else the best; null where there is none yet. */
@@ -175,7 +179,7 @@ public final class RePlanPage {
                         + " place. At 50 nothing is touched that need not be.");
     }
 
-    private static Changed changed(AtPlan at, Change change, Plan old, Wanted wanted, Picks before) {
+    private static Changed changed(AtPlan at, Change change, Wanted wanted) {
         PlanWords words = new PlanWords(at, change.plan());
         List<Step> steps = change.steps().stream().map(step -> new Step(kind(step.kind()), step.seat() == null ? "" : at.seatName(step.seat()), at.reader().sentence(step.says()),
                 time(step.timeS()))).toList();

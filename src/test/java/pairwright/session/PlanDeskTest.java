@@ -62,6 +62,11 @@ class PlanDeskTest {
             rebuilds.incrementAndGet();
             return new Plan(1, 0, true, 0, List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
         }
+
+        @Override
+        public Change again(LineUp lineUp, Gear gear, Picks before, Lost lost, double pricePoints) {
+            throw new IllegalStateException("no plan is left without " + lost.units());
+        }
     }
 
     @AfterEach
@@ -177,5 +182,21 @@ class PlanDeskTest {
         versions.set(0, "catalogue 2");
         desk.rebuilt(named("a"), Gear.ANYTHING, picks);
         assertEquals(2, slow.rebuilds.get());
+    }
+
+    @Test
+    void whatCannotBePlannedAnewIsToldEachTime() {
+        Lost lost = new Lost(List.of("ribbon"), null, null);
+        for (int times = 0; times < 2; times++) {
+            assertEquals("no plan is left without [ribbon]", assertThrows(IllegalStateException.class,
+                    () -> desk.again(named("a"), Gear.ANYTHING, new Picks(List.of()), lost, 5)).getMessage());
+        }
+    }
+
+    @Test
+    void whatIsShortDoesNotWaitBehindAPlan() {
+        slow.gate = new CountDownLatch(1);
+        until(() -> desk.state("s", named("a"), Gear.ANYTHING).progress().done() == 1);
+        assertNotNull(desk.rebuilt(named("a"), Gear.ANYTHING, new Picks(List.of())));
     }
 }

@@ -129,7 +129,7 @@ class PlanRulesTest {
         Said ribbon = said(plan.lines().get(0).cautions(), "PLN-021");
         assertEquals(List.of("tenor"), ribbon.seats());
         assertEquals(List.of(1), ribbon.lines());
-        assertTrue(ribbon.says().startsWith("Phantom power is on at input 1, where the long ribbon for the tenor saxophone is a passive ribbon"), ribbon.says());
+        assertTrue(ribbon.says().startsWith("Phantom power is on at input 1, where the long passive ribbon for the tenor saxophone must never see it: "), ribbon.says());
         assertEquals(0, ribbon.points());
         assertEquals(List.of(), ids(plan.lines().get(1).cautions()));
         assertTrue(ids(plan.cautions()).contains("PLN-092"), ids(plan.cautions()).toString());
@@ -198,7 +198,7 @@ class PlanRulesTest {
         assertEquals(List.of(), ids(plan.lines().get(1).cautions()));
         assertTrue(!ids(plan.cautions()).contains("PLN-094"), "a third unit of the type is left");
         Plan last = judged(made, barn(TENOR, VOICE), PlanByHand.gear(8, units.subList(0, 2)));
-        assertTrue(said(last.cautions(), "PLN-094").says().startsWith("No other unit of the type is left for tenor 1, voice 1."));
+        assertTrue(said(last.cautions(), "PLN-094").says().startsWith("No other unit of the type is left for the tenor saxophone and the singing voice."));
     }
 
     private static Stock.Held held(String id, String mate, Stock.Out out) {

@@ -78,6 +78,18 @@ class SeatMovesTest {
     }
 
     @Test
+    void theDrumsOfAKitAreNotTakenApart() {
+        List<Seat> seats = new ArrayList<>(CROWDED.seats());
+        seats.add(seat("k", "drum-kit", 3, 5.9, 180));
+        LineUp withKit = CROWDED.seated(seats);
+        List<Line> lines = lines(withKit);
+        assertTrue(SeatMoves.of(withKit, CATALOGUE).of(lines, progress -> { }).stream().noneMatch(move -> List.of("t", "k").contains(move.seat())),
+                "0.7 m apart they are one");
+        seats.set(3, seat("k", "drum-kit", 3, 6.9, 180));
+        assertTrue(SeatMoves.of(CROWDED.seated(seats), CATALOGUE).of(lines, progress -> { }).stream().anyMatch(move -> List.of("t", "k").contains(move.seat())));
+    }
+
+    @Test
     void itAnswersTheSameEachTimeAndEndsWhenItIsTold() {
         assertEquals(SeatMoves.of(CROWDED, CATALOGUE).of(LINES, progress -> { }), SeatMoves.of(CROWDED, CATALOGUE).of(LINES, progress -> { }));
         List<Progress> told = new ArrayList<>();
@@ -101,7 +113,7 @@ class SeatMovesTest {
     void theSentenceSaysWhereToAndWhatFor() {
         Planned.Move move = SeatMoves.of(CROWDED, CATALOGUE).of(LINES, progress -> { }).stream().filter(one -> one.seat().equals("t")).findFirst().orElseThrow();
         assertTrue(move.says().startsWith("The trumpet "), move.says());
-        assertTrue(move.says().matches("The trumpet (moved .+ m .+|turned \\d+ degrees to the (left|right)): line \\d \\(.\\) has .+ dB more of its own over the others(; of the \\d lines that changes, each has .+ dB more on average)?\\."),
+        assertTrue(move.says().matches("The trumpet (moved .+ m .+|turned \\d+ degrees to the (left|right)): line \\d \\(.\\) has .+ dB more of its own over the others(; the \\d lines that it touches have .+ dB more on average)?\\."),
                 move.says());
     }
 

@@ -46,8 +46,13 @@ public final class SmallPlan {
                 "catalogue-1");
     }
 
-    /** One of them. */
+    /** One of them, proven to be the best. */
     public static Plan plan(int rank) {
+        return plan(rank, 0);
+    }
+
+    /** One of them, with so much room above it. */
+    public static Plan plan(int rank, double gap) {
         LineUp lineUp = lineUp();
         List<Plan.Served> served = new ArrayList<>();
         List<Line> lines = new ArrayList<>();
@@ -83,7 +88,7 @@ public final class SmallPlan {
         List<Said> reasons = List.of(new Said("TON-001", List.of("tenor", "fiddle"), List.of(), Effect.FOR, 1.5, null, "The two differ in tone by 4 dB, so they sound apart.", List.of(), "Estimate"),
                 new Said("LVL-001", List.of("kit"), List.of(), Effect.AGAINST, -2, null, "The kit has two microphones more than it had on the first day.", List.of(), "Estimate"));
         double score = options - 0.5;
-        return new Plan(rank, score, rank != 3, rank == 3 ? score + 1.13 : score, served, rank == 2 ? List.of("fiddle") : List.of(), lines, bleed, timing,
+        return new Plan(rank, score, gap == 0, score + gap, served, rank == 2 ? List.of("fiddle") : List.of(), lines, bleed, timing,
                 List.of(new Plan.Supply("Rack A", true, 11.5, 40.0, 3, 8), new Plan.Supply("Loft 1", false, 0, null, 1, 1)),
                 List.of(new Plan.Count("channels", lines.size(), 9), new Plan.Count("boom stands", 3, 4)),
                 List.of("Switch phantom power off on Rack A.", "Patch lines 1 to " + lines.size() + ".", "Switch phantom power on for lines 2 and 3, with the channels down."), reasons, List.of(danger, care));
