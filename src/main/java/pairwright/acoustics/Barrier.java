@@ -24,7 +24,11 @@ public final class Barrier {
      * @param frequencyHz in hertz
      */
     public static double edgeDb(double detourM, double frequencyHz) {
-        Check.within("detourM", detourM, -1000, 1000);
+        return edgeDb("detourM", detourM, frequencyHz);
+    }
+
+    private static double edgeDb(String name, double detourM, double frequencyHz) {
+        Check.within(name, detourM, -1000, 1000);
         Check.frequencyHz("frequencyHz", frequencyHz);
         double number = 2 * detourM * frequencyHz / Delay.SPEED_OF_SOUND_M_PER_S;
         if (number < -LIT_LIMIT) {
@@ -48,7 +52,7 @@ public final class Barrier {
         }
         double power = 0;
         for (double detourM : detoursM) {
-            power += Decibels.toPowerRatio(-edgeDb(detourM, frequencyHz));
+            power += Decibels.toPowerRatio(-edgeDb("detoursM", detourM, frequencyHz));
         }
         return Math.max(0, -Decibels.ofPowerRatio(power));
     }

@@ -5,6 +5,9 @@ public final class Delay {
     /** At about 20 degrees Celsius; everything in this package uses it. */
     public static final double SPEED_OF_SOUND_M_PER_S = 343;
 
+    /** What the ripple of two equal arrivals is taken to be, which has no bottom by the formula. Trade practice. */
+    public static final double DEEPEST_RIPPLE_DB = 40;
+
     private static final int HIGHEST_ORDER = 100_000;
 
     private Delay() {
@@ -52,6 +55,14 @@ public final class Delay {
     /** Top to bottom of the comb, dB; the same whichever arrival is louder, positive infinity for equal ones. */
     public static double rippleDb(double levelDifferenceDb) {
         return ripplePeakDb(levelDifferenceDb) - rippleDipDb(levelDifferenceDb);
+    }
+
+    /**
+     * The same as deep as it is met with: {@link #DEEPEST_RIPPLE_DB} for equal arrivals too, since no two are equal in all of an octave.
+     */
+    public static double practicalRippleDb(double levelDifferenceDb) {
+        double apartDb = Math.abs(Check.levelDb("levelDifferenceDb", levelDifferenceDb));
+        return apartDb == 0 ? DEEPEST_RIPPLE_DB : Math.min(DEEPEST_RIPPLE_DB, rippleDb(apartDb));
     }
 
     /**

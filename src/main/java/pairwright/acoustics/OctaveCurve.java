@@ -44,6 +44,15 @@ public final class OctaveCurve {
         return values[Octaves.checked("band", band)];
     }
 
+    /** The band with the greatest value; the lowest of equals. */
+    public int highestBand() {
+        int highest = 0;
+        for (int band = 1; band < values.length; band++) {
+            highest = values[band] > values[highest] ? band : highest;
+        }
+        return highest;
+    }
+
     /** Band by band sum. */
     public OctaveCurve plus(OctaveCurve other) {
         return combine(other, Double::sum);

@@ -43,6 +43,15 @@ public final class Advisor {
     }
 
     /**
+     * The same in a house that remembers what was kept.
+     *
+     * @param memory asked once per question
+     */
+    public Advisor(Supplier<Knowledge> knowledge, AtHand atHand, HouseMemory memory) {
+        this(knowledge, atHand.with(memory));
+    }
+
+    /**
      * The answer to a question. A question no source answers has no options and says what was near.
      *
      * @param request a sentence, explicit fields, or both
@@ -58,7 +67,7 @@ public final class Advisor {
         if (question.source() == null) {
             return answer(now, meaning, null, List.of(), null, List.of(), List.of(), null);
         }
-        Scene scene = Scene.of(question, now.catalogue(), Supply.of(atHand, question, now.catalogue()));
+        Scene scene = Scene.of(question, now.catalogue(), Supply.of(atHand, question, now.catalogue()), atHand.memory());
         Verdict verdict = judge(scene, now.rules());
         List<Candidate> chosen = Choice.of(verdict.candidates(), question.options());
         Draws draws = request.draws() == null || request.draws() == 0 || chosen.isEmpty() ? null

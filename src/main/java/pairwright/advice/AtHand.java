@@ -20,4 +20,25 @@ public interface AtHand {
      * @return null where there is no locker, or nothing in it
      */
     Stock at(OffsetDateTime from, OffsetDateTime until);
+
+    /** What was kept in this house before; nothing unless it says otherwise. Whoever asks what is at hand remembers by this as well. */
+    default HouseMemory memory() {
+        return HouseMemory.NOTHING;
+    }
+
+    /** The same microphones in a house that remembers. */
+    default AtHand with(HouseMemory memory) {
+        AtHand same = this;
+        return new AtHand() {
+            @Override
+            public Stock at(OffsetDateTime from, OffsetDateTime until) {
+                return same.at(from, until);
+            }
+
+            @Override
+            public HouseMemory memory() {
+                return memory;
+            }
+        };
+    }
 }

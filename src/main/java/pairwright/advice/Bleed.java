@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import pairwright.acoustics.FirstOrder;
 import pairwright.acoustics.OctaveCurve;
 import pairwright.acoustics.Octaves;
 import pairwright.acoustics.Weighting;
@@ -17,11 +18,16 @@ import pairwright.model.Source;
  */
 final class Bleed {
     private static final int STEP_DEGREES = 1;
+    /** In a room with a floor each place has others about it, and every degree at every place would take longer than all else; no null is narrower. */
+    private static final int WIDE_STEP_DEGREES = 5;
     /** A turn that gains less than this is not worth telling anybody. */
     private static final double WORTH_TURNING_DB = 1;
 
     /** Octave levels of the source against its overall level, as powers, A-weighted. */
     private final double[] ownPower;
+    private final boolean seated;
+    private final Reaching loudest;
+    private final double loudestDbSpl;
     private final List<Arriving> neighbours;
     private final Map<Turned, Share> shares = new HashMap<>();
     private final Map<Turned, Double> bestTurns = new HashMap<>();
@@ -44,21 +50,64 @@ final class Bleed {
     private record Share(double ownDb, double bleedDbSpl) {
     }
 
-    Bleed(Scene scene) {
-        this.ownPower = powers(Scene.octavesDbSpl(0, scene.spectrumDb()));
-        this.neighbours = scene.beside().stream().map(beside -> new Arriving(beside, powers(beside.directOctavesDbSpl()),
-                beside.reverberantOctavesDbSpl() == null ? new double[Octaves.COUNT] : powers(beside.reverberantOctavesDbSpl()))).toList();
+    /** @param who those who arrive at the place, one at least */
+    Bleed(Scene scene, List<Reaching> who) {
+        this(scene.spectrumDb(), scene.seated(), who);
+    }
+
+    Bleed(OctaveCurve spectrumDb, boolean seated, List<Reaching> who) {
+        this.ownPower = powers(Scene.octavesDbSpl(0, spectrumDb));
+        this.seated = seated;
+        this.loudest = Scene.loudest(who);
+        this.loudestDbSpl = loudest.directDbSpl();
+        this.neighbours = who.stream().map(Arriving::of).toList();
     }
 
     /** A neighbour as powers, A-weighted: what comes straight and what the room adds, 0 in the open air. */
-    private record Arriving(Scene.Beside beside, double[] straight, double[] viaRoom) {
-        double power(PatternData pattern, int band, double aimDegrees) {
-            return straight[band] * Pickup.power(pattern, band, beside.angleDegrees() + aimDegrees) + roomPower(pattern, band);
+    private record Arriving(Reaching who, boolean inPlane, double alongShare, double[] straight, double[] viaRoom) {
+        static Arriving of(Reaching who) {
+            return new Arriving(who, who.inPlane(), Math.cos(Math.toRadians(who.angleDegrees())), powers(who.directOctavesDbSpl()),
+                    who.reverberantOctavesDbSpl() == null ? new double[Octaves.COUNT] : powers(who.reverberantOctavesDbSpl()));
         }
 
-        double roomPower(PatternData pattern, int band) {
-            return viaRoom[band] * Pickup.diffusePower(pattern, band);
+        /** The cosine of the angle off the axis of a turned microphone. */
+        double cosine(double aimDegrees, double aimCosine, double aimSine) {
+            return inPlane ? FirstOrder.response(FirstOrder.FIGURE_EIGHT, Scene.foldedDegrees(who.angleDegrees() + aimDegrees))
+                    : Math.max(-1, Math.min(1, alongShare * aimCosine + who.acrossShare() * aimSine));
         }
+    }
+
+    /** A pattern turned by so much: what it takes up of each neighbour. */
+    private final class Facing {
+        private final PatternData pattern;
+        private final boolean byCosine;
+        /** Of each neighbour the cosine of its angle off the axis, or that angle. */
+        private final double[] toward = new double[neighbours.size()];
+
+        Facing(PatternData pattern, double aimDegrees) {
+            this.pattern = pattern;
+            this.byCosine = Pickup.byCosine(pattern);
+            double cosine = Math.cos(Math.toRadians(aimDegrees));
+            double sine = Math.sin(Math.toRadians(aimDegrees));
+            for (int i = 0; i < toward.length; i++) {
+                toward[i] = byCosine ? neighbours.get(i).cosine(aimDegrees, cosine, sine) : neighbours.get(i).who().offAxisDegrees(aimDegrees);
+            }
+        }
+
+        double straight(int neighbour, int band) {
+            return neighbours.get(neighbour).straight()[band]
+                    * (byCosine ? Pickup.powerAt(toward[neighbour], pattern, band) : Pickup.power(pattern, band, toward[neighbour]));
+        }
+    }
+
+    /** Who comes straight the loudest. */
+    Reaching loudest() {
+        return loudest;
+    }
+
+    /** How loud that is, all octaves together. */
+    double loudestDbSpl() {
+        return loudestDbSpl;
     }
 
     /**
@@ -78,14 +127,13 @@ final class Bleed {
     double turnGainDb(PatternData pattern, double aimDegrees) {
         return turnGains.computeIfAbsent(new Turned(pattern, aimDegrees), turned -> {
             double fromFront = 0;
-            double bleed = 0;
             for (int band = 0; band < Octaves.COUNT; band++) {
+                double diffuse = Pickup.diffusePower(pattern, band);
                 for (Arriving neighbour : neighbours) {
-                    fromFront += neighbour.straight()[band] + neighbour.roomPower(pattern, band);
-                    bleed += neighbour.power(pattern, band, aimDegrees);
+                    fromFront += neighbour.straight()[band] + neighbour.viaRoom()[band] * diffuse;
                 }
             }
-            return db(fromFront) - db(bleed);
+            return db(fromFront) - share(pattern, aimDegrees).bleedDbSpl();
         });
     }
 
@@ -96,19 +144,27 @@ final class Bleed {
     }
 
     private double findTurn(PatternData pattern, double mostDegrees) {
-        double straightDb = overBleedDb(pattern, 0);
-        double bestDb = straightDb;
-        double best = 0;
-        for (int turn = STEP_DEGREES; turn <= mostDegrees; turn += STEP_DEGREES) {
-            for (int degrees : new int[] {turn, -turn}) {
-                double db = overBleedDb(pattern, degrees);
-                if (db > bestDb) {
-                    bestDb = db;
-                    best = degrees;
-                }
-            }
+        Turn straight = new Turn(0, overBleedDb(pattern, 0));
+        Turn best = straight;
+        int step = seated ? WIDE_STEP_DEGREES : STEP_DEGREES;
+        for (int turn = step; turn <= mostDegrees; turn += step) {
+            best = better(pattern, turn, best);
+            best = better(pattern, -turn, best);
         }
-        return bestDb - straightDb < WORTH_TURNING_DB ? 0 : best;
+        double about = best.degrees();
+        for (int off = STEP_DEGREES; off < step; off += STEP_DEGREES) {
+            best = about + off <= mostDegrees ? better(pattern, about + off, best) : best;
+            best = about - off >= -mostDegrees ? better(pattern, about - off, best) : best;
+        }
+        return best.overBleedDb() - straight.overBleedDb() < WORTH_TURNING_DB ? 0 : best.degrees();
+    }
+
+    private record Turn(double degrees, double overBleedDb) {
+    }
+
+    private Turn better(PatternData pattern, double degrees, Turn best) {
+        double db = overBleedDb(pattern, degrees);
+        return db > best.overBleedDb() ? new Turn(degrees, db) : best;
     }
 
     private double overBleedDb(PatternData pattern, double aimDegrees) {
@@ -121,12 +177,14 @@ final class Bleed {
     }
 
     private Share compute(PatternData pattern, double aimDegrees) {
+        Facing facing = new Facing(pattern, aimDegrees);
         double own = 0;
         double bleed = 0;
         for (int band = 0; band < Octaves.COUNT; band++) {
+            double diffuse = Pickup.diffusePower(pattern, band);
             own += ownPower[band] * Pickup.power(pattern, band, aimDegrees);
-            for (Arriving neighbour : neighbours) {
-                bleed += neighbour.power(pattern, band, aimDegrees);
+            for (int i = 0; i < neighbours.size(); i++) {
+                bleed += facing.straight(i, band) + neighbours.get(i).viaRoom()[band] * diffuse;
             }
         }
         return new Share(db(own), db(bleed));
@@ -134,8 +192,9 @@ final class Bleed {
 
     /** Neighbour by neighbour, for the few placements that are shown. */
     List<Heard> heard(PatternData pattern, double aimDegrees, double atCapsuleDbSpl) {
+        Facing facing = new Facing(pattern, aimDegrees);
         List<Heard> heard = new ArrayList<>();
-        for (Arriving arriving : neighbours) {
+        for (int i = 0; i < neighbours.size(); i++) {
             double[] octaves = new double[Octaves.COUNT];
             double own = 0;
             double all = 0;
@@ -144,18 +203,20 @@ final class Bleed {
             int loudestBand = 0;
             for (int band = 0; band < Octaves.COUNT; band++) {
                 double source = ownPower[band] * Pickup.power(pattern, band, aimDegrees);
-                double neighbour = arriving.power(pattern, band, aimDegrees);
+                double viaRoom = neighbours.get(i).viaRoom()[band] * Pickup.diffusePower(pattern, band);
+                double neighbour = facing.straight(i, band) + viaRoom;
                 octaves[band] = atCapsuleDbSpl + db(source) - db(neighbour);
                 own += source;
                 all += neighbour;
-                room += arriving.roomPower(pattern, band);
+                room += viaRoom;
                 if (neighbour > loudest) {
                     loudest = neighbour;
                     loudestBand = band;
                 }
             }
-            Source neighbour = arriving.beside().source();
-            heard.add(new Heard(neighbour.id(), neighbour.name(), atCapsuleDbSpl + db(own) - db(all), OctaveCurve.of(octaves),
+            Reaching who = neighbours.get(i).who();
+            Source neighbour = who.source();
+            heard.add(new Heard(seated ? who.seat() : null, neighbour.id(), neighbour.name(), atCapsuleDbSpl + db(own) - db(all), OctaveCurve.of(octaves),
                     Octaves.centreHz(loudestBand), room == 0 ? null : atCapsuleDbSpl + db(own) - db(room)));
         }
         return List.copyOf(heard);

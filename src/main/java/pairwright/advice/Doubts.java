@@ -53,8 +53,8 @@ final class Doubts {
                 unknowns.add(new Unknown(Unknown.Kind.REVERBERATION, null, 0));
             }
         }
-        for (int i = 0; i < scene.beside().size(); i++) {
-            unknowns.add(new Unknown(Unknown.Kind.NEIGHBOUR_LEVEL, scene.beside().get(i).source().id(), i));
+        for (int i = 0; i < scene.others().size(); i++) {
+            unknowns.add(new Unknown(Unknown.Kind.NEIGHBOUR_LEVEL, scene.others().get(i).source().id(), i));
         }
         for (MicType mic : mics.values()) {
             unknowns.add(new Unknown(Unknown.Kind.TYPE_TONE, mic.id(), 0));
@@ -144,11 +144,11 @@ final class Doubts {
     }
 
     private double neighbourDbSpl(int place) {
-        return scene.beside().get(place).source().level().typicalDbSpl();
+        return scene.others().get(place).source().level().typicalDbSpl();
     }
 
     private double neighbourToleranceDb(int place) {
-        return scene.beside().get(place).source().level().toleranceDb();
+        return scene.others().get(place).source().level().toleranceDb();
     }
 
     private double ringing(double value) {
@@ -166,7 +166,7 @@ final class Doubts {
             double louderDb = 0;
             double brighterDb = 0;
             double ringing = 1;
-            double[] neighboursDb = new double[Doubts.this.scene.beside().size()];
+            double[] neighboursDb = new double[Doubts.this.scene.others().size()];
             for (int i = 0; i < values.length; i++) {
                 Unknown unknown = unknowns.get(i);
                 switch (unknown.kind()) {

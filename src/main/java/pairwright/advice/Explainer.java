@@ -24,14 +24,14 @@ import pairwright.rules.RuleBase;
 final class Explainer {
     private final Scene scene;
     private final RuleBase rules;
-    private final Bleed bleed;
+    private final Predictor predictor;
     private final Map<Object, List<Finding>> warnings = new IdentityHashMap<>();
 
     /** Asks the rules what to warn of, once for all that is shown. */
     Explainer(Scene scene, RuleBase rules, List<Candidate> shown) {
         this.scene = scene;
         this.rules = rules;
-        this.bleed = scene.beside().isEmpty() ? null : new Bleed(scene);
+        this.predictor = new Predictor(scene);
         Set<Object> subjects = Collections.newSetFromMap(new IdentityHashMap<>());
         List<Object> inOrder = new ArrayList<>();
         for (Candidate candidate : shown) {
@@ -53,6 +53,11 @@ final class Explainer {
     }
 
     Option option(int rank, Candidate candidate, Sure sure) {
+        return option(rank, candidate, sure, scene.supply().given(candidate));
+    }
+
+    /** @param units which to take for each microphone; null without a locker */
+    Option option(int rank, Candidate candidate, Sure sure, List<List<Given>> units) {
         boolean pair = !candidate.isSingle();
         List<Reason> reasons = new ArrayList<>();
         candidate.first().findings().forEach(finding -> reason(finding, 1, pair ? Judged.half(finding) : finding.centipoints(), reasons));
@@ -71,7 +76,6 @@ final class Explainer {
         cautions.sort(Comparator.<Caution>comparingInt(caution -> -caution.severity().ordinal())
                 .thenComparing(Caution::rule).thenComparingInt(Caution::mic));
         Technique technique = pair ? candidate.pair().technique() : null;
-        List<List<Given>> units = scene.supply().given(candidate);
         List<Placement> mics = new ArrayList<>();
         mics.add(placement(candidate.first().placed(), false, units == null ? null : units.get(0)));
         if (pair) {
@@ -152,7 +156,7 @@ final class Explainer {
                 placed.aimDegrees(),
                 placed.nullDegrees(),
                 placed.nullMissDegrees() >= Placements.NOWHERE_NEAR_DEGREES ? null : placed.nullMissDegrees(),
-                scene.beside().isEmpty() ? null : placed.turnGainDb(),
+                scene.others().isEmpty() ? null : placed.turnGainDb(),
                 placed.sourceAngleDegrees(),
                 placed.distanceRatio(),
                 placed.standRatio() >= Placements.NO_BOOM ? null : placed.standRatio(),
@@ -168,8 +172,7 @@ final class Explainer {
                 scene.supply().free(placed.mic()),
                 units,
                 placed.predicted(),
-                bleed == null || placed.predicted().separationDb() == null ? List.of()
-                        : bleed.heard(Placements.pattern(placed), placed.aimDegrees(), placed.predicted().typicalDbSpl()));
+                predictor.heard(placed));
     }
 
     /** An option in a few words: the types and where they go. */

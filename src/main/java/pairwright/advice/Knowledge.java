@@ -1,8 +1,12 @@
 package pairwright.advice;
 
+import java.util.Collection;
+import java.util.List;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import pairwright.catalogue.Shown;
 import pairwright.model.Catalogue;
+import pairwright.model.Reading;
 import pairwright.rules.HouseRuleStopped;
 import pairwright.rules.RuleBase;
 import pairwright.search.SentenceReader;
@@ -17,6 +21,8 @@ import pairwright.search.Suggester;
  * @param rules the rule base
  */
 public record Knowledge(Catalogue catalogue, SentenceReader reader, Suggester suggester, RuleBase rules) {
+    private static final int LOOKED_AT = 12;
+
     Knowledge(Catalogue catalogue, SentenceReader reader, RuleBase rules) {
         this(catalogue, reader, new Suggester(catalogue, reader), rules);
     }
@@ -27,6 +33,15 @@ public record Knowledge(Catalogue catalogue, SentenceReader reader, Suggester su
     }
 
     /**
+     * Of some ids those whose entries come nearest to a text, nearest first; none where none comes near.
+     *
+     * @param most so many at most
+     */
+    public List<String> nearest(String text, Collection<String> ids, int most) {
+        return reader.nearest(Shown.of(text).replace('-', ' '), LOOKED_AT).stream().map(Reading::id).filter(ids::contains).distinct().limit(most).toList();
+    }
+
+    /**
      * Answers from what is known now. Where a house rule fails half way, what was found so far is dropped and the question answered anew
      * by what is known then, which is the same without that rule: an answer never mixes two sets of rules, and says by its version which it was.
      *
@@ -34,7 +49,7 @@ public record Knowledge(Catalogue catalogue, SentenceReader reader, Suggester su
      * @param answer uses what it is given throughout
      * @throws HouseRuleStopped where the rule that failed is still among those given
      */
-    static <T> T answered(Supplier<Knowledge> known, Function<Knowledge, T> answer) {
+    public static <T> T answered(Supplier<Knowledge> known, Function<Knowledge, T> answer) {
         Knowledge now = known.get();
         while (true) {
             try {

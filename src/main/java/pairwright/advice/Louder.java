@@ -17,6 +17,6 @@ final class Louder {
                 old.loudestNeighbourDegrees(), old.stereoWanted(), old.monoWanted(), old.onePerformer(), old.children(), old.live(), old.shockFelt(), old.hung(),
                 old.pluggedInBeside(), old.wishes());
         return new Scene(scene.question(), scene.catalogue(), setting, scene.spectrumDb(), scene.aWeightingDb(), scene.weights(),
-                scene.wantedToneDb(), scene.absorptionM2(), scene.beside(), scene.supply(), scene.assumed());
+                scene.wantedToneDb(), scene.absorptionM2(), scene.surroundings(), scene.others(), scene.supply(), scene.remembered(), scene.assumed());
     }
 }

@@ -46,6 +46,7 @@ public final class MoveFinder {
         if (!faults.isEmpty()) {
             throw new UnusableQuestion(faults);
         }
-        return new MovesCase(now, meaning, Supply.of(atHand, meaning.question(), now.catalogue()), standing, complaint).answer();
+        Scene scene = Scene.of(meaning.question(), now.catalogue(), Supply.of(atHand, meaning.question(), now.catalogue()), atHand.memory());
+        return new MovesCase(now, meaning, scene, standing, complaint).answer();
     }
 }

@@ -22,7 +22,7 @@ final class MoveNotes {
     /** In sentences; here is what the gauge reads, null for nothing. */
     List<String> of(List<Moves.Move> moves, Double here) {
         List<String> notes = new ArrayList<>();
-        if (complaint.gauge() == Gauge.NEIGHBOURS && scene.beside().isEmpty()) {
+        if (complaint.gauge() == Gauge.NEIGHBOURS && scene.others().isEmpty()) {
             notes.add("The question names no neighbour, so nothing can be computed of it: add neighbours with distance and angle.");
         } else if (here != null) {
             notes.add(switch (complaint.gauge()) {

@@ -31,10 +31,10 @@ final class MovesCase {
     private final MoveTrials finder;
     private final MoveWords words;
 
-    MovesCase(Knowledge now, Meaning meaning, Supply supply, Standing standing, Complaint complaint) {
+    MovesCase(Knowledge now, Meaning meaning, Scene scene, Standing standing, Complaint complaint) {
         this.now = now;
         this.meaning = meaning;
-        this.scene = Scene.of(meaning.question(), now.catalogue(), supply);
+        this.scene = scene;
         this.standing = standing;
         this.complaint = complaint;
         Bench bench = new Bench(now, standing, scene);
@@ -102,7 +102,7 @@ final class MovesCase {
         boolean mic = remedy.by() == MoveKind.MIC || remedy.micFamilies().isEmpty()
                 || standing.mics().stream().anyMatch(one -> remedy.micFamilies().contains(one.mic().family()));
         boolean danger = remedy.dangers().isEmpty() || standing.mics().stream().anyMatch(one -> one.reachedBy(remedy.dangers()));
-        boolean neighbours = complaint.gauge() != Gauge.NEIGHBOURS || !scene.beside().isEmpty();
+        boolean neighbours = complaint.gauge() != Gauge.NEIGHBOURS || !scene.others().isEmpty();
         boolean two = switch (remedy.by()) {
             case PATHS, SPACING, POLARITY -> !standing.single() && !base.pair().technique().stereo(); // a stereo pair faces the source as one
             default -> true;

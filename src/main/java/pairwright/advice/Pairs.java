@@ -38,12 +38,14 @@ final class Pairs {
 
     private final Scene scene;
     private final Rack rack;
+    private final int typesTried;
     private final Map<String, List<Judged>> byPosition = new TreeMap<>();
     private final Map<Angled, OptionalDouble> recordingDegrees = new HashMap<>();
 
-    private Pairs(Scene scene, List<Judged> judged, Rack rack) {
+    private Pairs(Scene scene, List<Judged> judged, Rack rack, int typesTried) {
         this.scene = scene;
         this.rack = rack;
+        this.typesTried = typesTried;
         for (Judged one : judged) {
             if (!one.ruledOut() && one.placed().mic().channels() == 1 && rack.useful(one.placed().mic())) {
                 byPosition.computeIfAbsent(one.placed().position().id(), id -> new ArrayList<>()).add(one);
@@ -67,12 +69,21 @@ final class Pairs {
         return of(scene, judged, scene.supply().atHand());
     }
 
-    /** Those of them that can be made of some units. */
+    /** Those of them that can be made of some units. Of a locker all types are tried: which pairs there are must not depend on what else is free. */
     static List<Pair> of(Scene scene, List<Judged> judged, Rack rack) {
+        return of(scene, judged, rack, rack.everything() ? TYPES_TRIED : Integer.MAX_VALUE);
+    }
+
+    /** The same of all types, locker or not. */
+    static List<Pair> ofAllTypes(Scene scene, List<Judged> judged) {
+        return of(scene, judged, scene.supply().atHand(), Integer.MAX_VALUE);
+    }
+
+    private static List<Pair> of(Scene scene, List<Judged> judged, Rack rack, int typesTried) {
         if (scene.setting().channels() < 2) {
             return List.of();
         }
-        Pairs pairs = new Pairs(scene, judged, rack);
+        Pairs pairs = new Pairs(scene, judged, rack, typesTried);
         List<Pair> found = new ArrayList<>();
         for (PairRecipe recipe : scene.setting().source().pairs()) {
             Technique technique = scene.catalogue().techniques().get(recipe.technique());
@@ -86,7 +97,7 @@ final class Pairs {
 
     /** Nothing to choose from: for pairs that are put together one by one. */
     static Pairs none(Scene scene) {
-        return new Pairs(scene, List.of(), scene.supply().atHand());
+        return new Pairs(scene, List.of(), scene.supply().atHand(), 0);
     }
 
     /** Any two as a recipe has them, whether or not they would have been tried. */
@@ -105,7 +116,7 @@ final class Pairs {
             }
             List<String> types = new ArrayList<>();
             for (Judged second : at(recipe.second(), technique, technique.secondPatterns(), technique.arrangement() == Arrangement.MID_SIDE)) {
-                if (types.size() < typesTried() && first != second && !types.contains(rack.kind(second.placed().mic()))
+                if (types.size() < typesTried && first != second && !types.contains(rack.kind(second.placed().mic()))
                         && belong(technique, first.placed(), second.placed())) {
                     types.add(rack.kind(second.placed().mic()));
                     found.add(new Pair(first, second, paired(recipe, technique, first.placed(), second.placed())));
@@ -122,7 +133,7 @@ final class Pairs {
         for (Judged one : at(part, technique, patterns, false)) {
             String type = rack.kind(one.placed().mic());
             String kind = technique.stereo() ? type + " " + one.placed().distanceM() : type;
-            if (shown.contains(kind) || types.size() == typesTried() && !types.contains(type)) {
+            if (shown.contains(kind) || types.size() == typesTried && !types.contains(type)) {
                 continue;
             }
             shown.add(kind);
@@ -141,11 +152,6 @@ final class Pairs {
                 .filter(one -> Placements.isSide(one.placed()) == side)
                 .filter(one -> side || !technique.stereo() || straight(one.placed()))
                 .toList();
-    }
-
-    /** Of a locker all are tried: which pairs there are must not depend on what else is free. */
-    private int typesTried() {
-        return rack.everything() ? TYPES_TRIED : Integer.MAX_VALUE;
     }
 
     private static boolean named(PairRecipe.Part part, MicType mic) {

@@ -37,6 +37,21 @@ final class Pickup {
         };
     }
 
+    /** Whether the cosine of an angle says what is taken up from there. */
+    static boolean byCosine(PatternData pattern) {
+        return switch (pattern.pattern()) {
+            case CONTACT, ELECTRICAL, LOBAR -> false;
+            default -> true;
+        };
+    }
+
+    /** The same power, of such a pattern, from the cosine of the angle, which is what a figure-8 hears: the pattern is so much omni and the rest figure-8. */
+    static double powerAt(double cosine, PatternData pattern, int band) {
+        double coefficient = pattern.coefficient().at(band);
+        double response = coefficient + (1 - coefficient) * cosine;
+        return Math.max(LEAST_POWER, response * response);
+    }
+
     /** From all round alike, as a room sounds: a power against an omni. */
     static double diffusePower(PatternData pattern, int band) {
         return pattern.directivityIndexDb() != null ? Math.pow(10, -pattern.directivityIndexDb().at(band) / 10)

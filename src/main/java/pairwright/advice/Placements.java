@@ -20,6 +20,7 @@ import pairwright.model.Mount;
 import pairwright.model.Pattern;
 import pairwright.model.PatternData;
 import pairwright.model.Position;
+import pairwright.model.Question;
 import pairwright.model.Range;
 import pairwright.model.Signal;
 import pairwright.rules.Placed;
@@ -39,8 +40,6 @@ final class Placements {
     static final double NO_BOOM = 100;
     /** An ordinary light stand with its boom out; what a stand on hand weighs is for a plan to say. */
     private static final StandStability.Stand LIGHT_STAND = new StandStability.Stand(2.5, 0.35, 3);
-    private static final double BOOM_REACH_M = 0.5;
-    private static final double OVERHEAD_REACH_M = 0.8;
     private static final double BOOM_KG = 0.5;
     /** Side of the plate a boundary microphone brings along when it does not lie on a floor or lid. */
     private static final double LOOSE_PLATE_M = 0.5;
@@ -127,12 +126,12 @@ final class Placements {
     }
 
     /** The aims that are tried for a pattern at a position: straight, as far as the place allows, and as far as keeps the neighbours lowest. */
-    List<Double> aimsDegrees(Position position, PatternData pattern) {
+    List<Double> aimsDegrees(Position position, PatternData pattern, double distanceM) {
         List<Double> aims = new ArrayList<>(List.of(position.aimDegrees().low()));
         if (turns(pattern) && position.aimDegrees().high() - position.aimDegrees().low() >= SMALLEST_TURN_DEGREES) {
             aims.add(position.aimDegrees().high());
         }
-        Double away = turnAway(position, pattern);
+        Double away = turnAway(position, pattern, distanceM);
         if (away != null && Math.abs(away - position.aimDegrees().low()) >= 1) {
             aims.add(away);
         }
@@ -188,7 +187,11 @@ final class Placements {
 
     /** Whether the place makes sense as the source is played. */
     static boolean sensible(Scene scene, Position position) {
-        return position.onlyWays().isEmpty() || position.onlyWays().stream().anyMatch(scene.question().ways()::contains);
+        return sensible(scene.question(), position);
+    }
+
+    static boolean sensible(Question question, Position position) {
+        return position.onlyWays().isEmpty() || position.onlyWays().stream().anyMatch(question.ways()::contains);
     }
 
     static double[] distances(Position position) {
@@ -207,8 +210,8 @@ final class Placements {
         double straight = position.aimDegrees().low();
         double turned = position.aimDegrees().high();
         boolean turns = turns(pattern) && turned - straight >= SMALLEST_TURN_DEGREES;
-        Double away = turnAway(position, pattern);
         for (double distanceM : distances(position)) {
+            Double away = turnAway(position, pattern, distanceM);
             Placed placed = place(mic, pattern, position, distanceM, straight, habits);
             if (turns && tooBright(placed)) {
                 place(mic, pattern, position, distanceM, turned, habits);
@@ -225,9 +228,9 @@ final class Placements {
     }
 
     /** The turn that keeps the neighbours lowest; null where there is none, or none worth the wrist. */
-    private Double turnAway(Position position, PatternData pattern) {
-        return predictor.bleed() == null || !turns(pattern) ? null
-                : predictor.bleed().bestTurnDegrees(pattern, Math.max(MOST_TURN_DEGREES, position.aimDegrees().high()));
+    private Double turnAway(Position position, PatternData pattern, double distanceM) {
+        Bleed bleed = turns(pattern) ? predictor.bleed(position, distanceM) : null;
+        return bleed == null ? null : bleed.bestTurnDegrees(pattern, Math.max(MOST_TURN_DEGREES, position.aimDegrees().high()));
     }
 
     static boolean turns(PatternData pattern) {
@@ -251,11 +254,9 @@ final class Placements {
         return degrees.isPresent() ? degrees.getAsDouble() : null;
     }
 
-    private double nullMiss(PatternData pattern, double aimDegrees) {
+    private static double nullMiss(PatternData pattern, Bleed bleed, double aimDegrees) {
         Double nullDegrees = nullDegrees(pattern);
-        return nullDegrees == null || scene.beside().isEmpty()
-                ? NOWHERE_NEAR_DEGREES
-                : Math.abs(Scene.foldedDegrees(scene.setting().loudestNeighbourDegrees() + aimDegrees) - nullDegrees);
+        return nullDegrees == null || bleed == null ? NOWHERE_NEAR_DEGREES : Math.abs(bleed.loudest().offAxisDegrees(aimDegrees) - nullDegrees);
     }
 
     private Placed place(MicType mic, PatternData pattern, Position position, double distanceM, double aimDegrees, List<Habit> habits) {
@@ -263,6 +264,8 @@ final class Placements {
                 : position.dangers().stream().filter(danger -> distanceM <= danger.withinM()).toList();
         Predictor.Prediction prediction = predictor.predict(mic, pattern, position, distanceM, aimDegrees);
         Habit habit = habit(habits, position, pattern, distanceM, prediction.padDb());
+        Bleed bleed = predictor.bleed(position, distanceM);
+        Kept kept = scene.remembered().of(mic, position);
         Placed made = new Placed(
                 placed.size(),
                 mic,
@@ -271,8 +274,10 @@ final class Placements {
                 distanceM,
                 aimDegrees,
                 nullDegrees(pattern),
-                nullMiss(pattern, aimDegrees),
+                nullMiss(pattern, bleed, aimDegrees),
                 prediction.turnGainDb(),
+                bleed == null ? 0 : bleed.loudestDbSpl(),
+                bleed == null ? 0 : bleed.loudest().angleDegrees(),
                 prediction.padDb(),
                 habit == null ? null : habit.rank(),
                 habit == null ? "" : habit.why(),
@@ -290,6 +295,10 @@ final class Placements {
                 prediction.sourceAngleDegrees(),
                 standRatio(mic, position),
                 mic.family() == MicFamily.BOUNDARY && position.mount() != Mount.FLOOR ? BoundaryPlate.lowerHz(LOOSE_PLATE_M) : 0,
+                kept == null ? 0 : kept.kept(),
+                kept == null ? 0 : kept.tried(),
+                kept == null ? 0 : kept.share(),
+                kept == null ? "" : Remembered.where(kept),
                 prediction.predicted());
         placed.add(made);
         return made;
@@ -300,12 +309,15 @@ final class Placements {
         PatternData pattern = mic.patterns().get(old.mic().patterns().indexOf(pattern(old)));
         Predictor.Prediction prediction = predictor.predict(mic, pattern, position, old.distanceM(), old.aimDegrees());
         Habit habit = habit(habits.stream().filter(one -> one.micType().equals(mic.id())).toList(), position, pattern, old.distanceM(), prediction.padDb());
+        Bleed bleed = predictor.bleed(position, old.distanceM());
         return new Placed(
                 old.index(), mic, old.pattern(), position, old.distanceM(), old.aimDegrees(), old.nullDegrees(), old.nullMissDegrees(), prediction.turnGainDb(),
+                bleed == null ? 0 : bleed.loudestDbSpl(), old.loudestNeighbourDegrees(),
                 prediction.padDb(), habit == null ? null : habit.rank(), habit == null ? "" : habit.why(),
                 old.inAirBlast(), old.inStickReach(), old.inSpit(), old.nearMovingParts(), old.vibrates(), old.dangerSays(),
                 old.keepClear(), old.keepClearM(), old.loadRatio(), old.currentMa(),
-                prediction.distanceRatio(), prediction.sourceAngleDegrees(), old.standRatio(), old.lowCornerHz(), prediction.predicted());
+                prediction.distanceRatio(), prediction.sourceAngleDegrees(), old.standRatio(), old.lowCornerHz(),
+                old.keptTimes(), old.triedTimes(), old.keptShare(), old.keptWhere(), prediction.predicted());
     }
 
     private static boolean reaches(List<Danger> dangers, DangerKind kind) {
@@ -350,10 +362,10 @@ final class Placements {
     }
 
     private static double standRatio(MicType mic, Position position) {
-        if (position.mount() != Mount.BOOM && position.mount() != Mount.OVERHEAD || mic.massKg() == null) {
+        double reachM = position.mount().boomReachM();
+        if (reachM == 0 || mic.massKg() == null) {
             return NO_BOOM;
         }
-        double reachM = position.mount() == Mount.OVERHEAD ? OVERHEAD_REACH_M : BOOM_REACH_M;
         return Math.min(NO_BOOM, StandStability.ratio(LIGHT_STAND, StandStability.Boom.BETWEEN_LEGS,
                 new StandStability.Load(mic.massKg().typical(), reachM), new StandStability.Load(BOOM_KG, reachM / 2)));
     }

@@ -1,7 +1,10 @@
 package pairwright.advice;
 
 import java.util.HashMap;
+import java.util.IdentityHashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import pairwright.acoustics.FirstOrder;
 import pairwright.acoustics.Gain;
 import pairwright.acoustics.Headroom;
@@ -13,6 +16,7 @@ import pairwright.acoustics.OctaveCurve;
 import pairwright.acoustics.Octaves;
 import pairwright.acoustics.Proximity;
 import pairwright.acoustics.Room;
+import pairwright.model.Heard;
 import pairwright.model.LeadLevel;
 import pairwright.model.MicFamily;
 import pairwright.model.MicType;
@@ -23,6 +27,7 @@ import pairwright.model.Position;
 import pairwright.model.PowerNeed;
 import pairwright.model.Predicted;
 import pairwright.model.Source;
+import pairwright.rules.Placed;
 
 /** Predicts what a placement gives. Only arithmetic: every formula is in acoustics, every figure in the catalogue. */
 final class Predictor {
@@ -39,19 +44,32 @@ final class Predictor {
     private final Scene scene;
     private final Source source;
     private final OctaveCurve weights;
-    private final Bleed bleed;
+    /** What is heard of the others at each place; one and the same where the same others arrive there. */
+    private final Map<Place, Optional<Bleed>> bleeds = new HashMap<>();
+    private final Map<List<Reaching>, Optional<Bleed>> alike = new IdentityHashMap<>();
     private final Map<String, Double> noise = new HashMap<>();
 
     Predictor(Scene scene) {
         this.scene = scene;
         this.source = scene.setting().source();
         this.weights = scene.weights();
-        this.bleed = scene.beside().isEmpty() ? null : new Bleed(scene);
     }
 
-    /** What is heard of the neighbours; null without any. */
-    Bleed bleed() {
-        return bleed;
+    private record Place(String position, double distanceM) {
+    }
+
+    /** What is heard of the others at a place; null where none arrives, and where no air is between. */
+    Bleed bleed(Position position, double distanceM) {
+        return wired(position) || scene.others().isEmpty() ? null : bleeds.computeIfAbsent(new Place(position.id(), distanceM), place ->
+                alike.computeIfAbsent(scene.surroundings().at(position, distanceM), who -> who.isEmpty() ? Optional.empty() : Optional.of(new Bleed(scene, who))))
+                .orElse(null);
+    }
+
+    /** What a placement hears of each; empty where none arrives. */
+    List<Heard> heard(Placed placed) {
+        Bleed bleed = bleed(placed.position(), placed.distanceM());
+        return bleed == null || placed.predicted().separationDb() == null ? List.of()
+                : bleed.heard(Placements.pattern(placed), placed.aimDegrees(), placed.predicted().typicalDbSpl());
     }
 
     /**
@@ -80,6 +98,7 @@ final class Predictor {
         double missDb = off.plus(-mean).weightedRms(weights);
         double fit = Math.max(-1, Math.min(1, 1 - missDb / FIT_DB));
         Sound sound = sound(mic, pattern, position, distanceM, aimDegrees);
+        Bleed bleed = bleed(position, distanceM);
         Predicted predicted = new Predicted(
                 sound.peakDbSpl,
                 sound.typicalDbSpl,
@@ -90,7 +109,7 @@ final class Predictor {
                 sound.outputPeakDbu,
                 proximity(pattern, position, distanceM, PROXIMITY_HZ, aimDegrees, pattern.coefficient() == null ? 1 : pattern.coefficient().at(1)),
                 sound.directToReverbDb,
-                separation(pattern, aimDegrees, sound),
+                bleed == null || sound.typicalDbSpl == null ? null : bleed.separationDb(pattern, aimDegrees, sound.typicalDbSpl),
                 mic.power() == PowerNeed.NONE && mic.impedanceOhm() != null && !wired(position)
                         ? Loading.lossDb(mic.impedanceOhm().typical(), scene.setting().preampOhm()) : 0,
                 wired(position) ? 0 : spread(distanceM),
@@ -104,11 +123,11 @@ final class Predictor {
                 tone,
                 colour);
         return new Prediction(predicted, sound.padDb, sound.distanceRatio, sourceAngle(distanceM),
-                bleed == null || wired(position) ? 0 : bleed.turnGainDb(pattern, aimDegrees));
+                bleed == null ? 0 : bleed.turnGainDb(pattern, aimDegrees));
     }
 
     /** A lead or a contact: no air between. */
-    private static boolean wired(Position position) {
+    static boolean wired(Position position) {
         return position.mount() == Mount.LEAD || position.mount() == Mount.CONTACT;
     }
 
@@ -268,10 +287,6 @@ final class Predictor {
         double turned = Pickup.db(pattern, Band.HZ_1000, aimDegrees);
         sound.directToReverbDb = 20 * Math.log10(equalM / apartM) + turned;
         sound.distanceRatio = apartM / equalM;
-    }
-
-    private Double separation(PatternData pattern, double aimDegrees, Sound sound) {
-        return bleed == null || sound.typicalDbSpl == null ? null : bleed.separationDb(pattern, aimDegrees, sound.typicalDbSpl);
     }
 
     private double spread(double distanceM) {

@@ -94,7 +94,8 @@ final class Questions {
                 request.until(),
                 request.locker(),
                 chosen(request.wishes(), said.wishes()),
-                request.lifted());
+                request.lifted(),
+                request.player() == null ? null : request.player().strip());
         List<String> notUnderstood = new ArrayList<>(meaning.notUnderstood());
         if (request.ways() != null) {
             request.ways().stream().filter(way -> !ways.contains(way) && !notUnderstood.contains(way)).forEach(notUnderstood::add);
@@ -189,6 +190,7 @@ final class Questions {
         knownAll("/circumstances", request.circumstances(),
                 ids(vocabulary.circumstances(), Vocabulary.Circumstance::id), "circumstance");
         knownAll("/techniques", request.techniques(), catalogue.techniques().keySet(), "technique");
+        player(request.player());
         within("/options", request.options(), 1, MOST_OPTIONS, "options");
         within("/draws", request.draws(), 0, Usual.MOST_DRAWS, "draws");
         limits(request.limits());
@@ -196,6 +198,19 @@ final class Questions {
         neighbours(request.neighbours());
         if (request.from() != null && request.until() != null && !request.from().isBefore(request.until())) {
             fault("/until", "until (" + request.until() + ") is not after from (" + request.from() + "). Swap them or correct one");
+        }
+    }
+
+    private void player(String player) {
+        if (player == null) {
+            return;
+        }
+        if (player.isBlank()) {
+            fault("/player", "player is empty. Give a name as it is written down in this house, or leave it out");
+        }
+        int length = player.codePointCount(0, player.length());
+        if (length > Request.LONGEST_PLAYER) {
+            fault("/player", "player is " + length + " characters long; at most " + Request.LONGEST_PLAYER + " are read. Give the name alone");
         }
     }
 

@@ -89,15 +89,21 @@ final class Rack {
         return own == null ? mic.id() : mic.id() + " " + own.id();
     }
 
+    /** All units of a type, in the order they are handed out; none without a locker. */
+    List<Stock.Held> all(String micType) {
+        return everything() ? List.of() : units(micType);
+    }
+
+    /** Those of them that are predicted as this, where only one of the type is used. */
+    List<Stock.Held> fit(MicType kind) {
+        Stock.Held own = measured.get(kind);
+        return all(kind.id()).stream().filter(unit -> own == null ? !measured.containsValue(unit) : unit.equals(own)).toList();
+    }
+
     /** The unit to take: one that leaves every matched pair whole, if there is; null for none. */
     Stock.Held one(MicType kind) {
-        Stock.Held own = measured.get(kind);
-        List<Stock.Held> units = units(kind.id());
-        if (own != null) {
-            return units.contains(own) ? own : null;
-        }
-        List<Stock.Held> plain = units.stream().filter(unit -> !measured.containsValue(unit)).toList();
-        return plain.stream().filter(unit -> mate(unit) == null).findFirst().orElse(plain.isEmpty() ? null : plain.get(0));
+        List<Stock.Held> fit = fit(kind);
+        return fit.stream().filter(unit -> mate(unit) == null).findFirst().orElse(fit.isEmpty() ? null : fit.get(0));
     }
 
     /**

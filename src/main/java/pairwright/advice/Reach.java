@@ -79,11 +79,7 @@ final class Reach {
         List<Stock.Held> wide = Stream.concat(stock.units().stream(), now.catalogue().mics().values().stream().flatMap(mic -> two(mic).stream())).toList();
         Scene scene = Scene.of(question, now.catalogue(), Supply.of((from, until) -> new Stock(true, wide), question, now.catalogue(), FromLocker.OWNED));
         List<Judged> judged = Advisor.judged(scene, now.rules(), Placements.of(scene));
-        List<Pairs.Pair> pairs = new ArrayList<>(Pairs.of(scene, judged));
-        pairs.addAll(pairs.stream().filter(pair -> pair.paired().matchedPair()).map(Pairs.Pair::unmatched).toList());
-        List<Candidate> ofUnits = new ArrayList<>(alone(judged.stream()).toList());
-        ofUnits.addAll(Advisor.pairs(scene, now.rules(), pairs));
-        ofUnits.sort(Candidate.bestFirst());
+        List<Candidate> ofUnits = Offers.candidates(scene, now.rules(), judged);
         return new Reach(scene, stock.units(), List.copyOf(ofUnits), best(scene, now, judged), grades);
     }
 

@@ -2,25 +2,26 @@ package pairwright.advice;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
 import pairwright.acoustics.Exposure;
 import pairwright.acoustics.Level;
 import pairwright.acoustics.OctaveCurve;
 import pairwright.acoustics.Room;
 import pairwright.acoustics.Weighting;
 import pairwright.model.Answer;
-import pairwright.model.Attack;
 import pairwright.model.Catalogue;
 import pairwright.model.Character;
 import pairwright.model.Naming;
-import pairwright.model.Neighbour;
+import pairwright.model.Position;
 import pairwright.model.Question;
 import pairwright.model.Signal;
 import pairwright.model.Source;
 import pairwright.model.SourceFamily;
 import pairwright.model.ToneWeights;
-import pairwright.model.Vocabulary;
-import pairwright.model.Way;
 import pairwright.rules.Setting;
 
 /**
@@ -34,8 +35,10 @@ import pairwright.rules.Setting;
  * @param weights how much each octave counts: where the source sounds and the ear listens, 0 to 1
  * @param wantedToneDb the colour that is wanted, all zero for natural
  * @param absorptionM2 of the room; null in the open air
- * @param beside the neighbours
+ * @param surroundings who reaches a microphone where
+ * @param others each who does, as it arrives at whichever of the usual places of the source it is loudest
  * @param supply what may be used
+ * @param remembered what was kept before
  * @param assumed what was not said, in sentences
  */
 record Scene(
@@ -47,40 +50,32 @@ record Scene(
         OctaveCurve weights,
         OctaveCurve wantedToneDb,
         Double absorptionM2,
-        List<Beside> beside,
+        Surroundings surroundings,
+        List<Reaching> others,
         Supply supply,
+        Remembered remembered,
         List<String> assumed) {
 
-    /** Power level over the level at one metre all round: 10 lg of the surface of a sphere of that radius. */
-    private static final double SPHERE_DB = 10 * Math.log10(4 * Math.PI);
     private static final double OPEN_AIR_CRITICAL_DISTANCE_M = 1000;
     private static final double FULL_DAY_H = 24;
-
-    /**
-     * A neighbour in numbers.
-     *
-     * @param source who
-     * @param distanceM from the microphone
-     * @param angleDegrees between the recorded source and the neighbour, 0 to 180
-     * @param directDbSpl running level that reaches the microphone straight
-     * @param directOctavesDbSpl the same octave by octave
-     * @param reverberantOctavesDbSpl what the room adds, octave by octave; null in the open air
-     */
-    record Beside(Source source, double distanceM, double angleDegrees, double directDbSpl, OctaveCurve directOctavesDbSpl,
-            OctaveCurve reverberantOctavesDbSpl) {
-        /** The same neighbour, louder, in a room that rings so many times as long and holds so many times as much of it. */
-        Beside louder(double db, double ringing) {
-            return new Beside(source, distanceM, angleDegrees, directDbSpl + db, directOctavesDbSpl.plus(db),
-                    reverberantOctavesDbSpl == null ? null : reverberantOctavesDbSpl.plus(db + 10 * Math.log10(ringing)));
-        }
-    }
 
     /** With the whole catalogue at hand. */
     static Scene of(Question question, Catalogue catalogue) {
         return of(question, catalogue, Supply.EVERYTHING);
     }
 
+    /** With the neighbours of the question. */
     static Scene of(Question question, Catalogue catalogue, Supply supply) {
+        return of(question, catalogue, supply, HouseMemory.NOTHING);
+    }
+
+    /** The same in a house that remembers. */
+    static Scene of(Question question, Catalogue catalogue, Supply supply, HouseMemory memory) {
+        return of(question, catalogue, supply, memory, null);
+    }
+
+    /** @param around who reaches a microphone where; null for the neighbours of the question */
+    static Scene of(Question question, Catalogue catalogue, Supply supply, HouseMemory memory, Surroundings around) {
         Source source = catalogue.sources().get(question.source());
         List<String> assumed = new ArrayList<>();
         if (question.room() == null) {
@@ -98,52 +93,27 @@ record Scene(
             }
         }
 
-        OctaveCurve spectrum = source.spectrumDb();
-        double levelDb = 0;
-        double peakDb = 0;
-        Attack attack = source.attack();
-        for (Way way : source.ways()) {
-            if (question.ways().contains(way.id())) {
-                spectrum = spectrum.plus(way.toneDb());
-                levelDb += way.levelDb();
-                peakDb += way.peakDb();
-                attack = way.attack() == null ? attack : way.attack();
-            }
-        }
-        for (Vocabulary.Dynamic dynamic : catalogue.words().dynamics()) {
-            if (question.dynamics().contains(dynamic.id())) {
-                levelDb += dynamic.levelDb();
-                peakDb += Math.min(0, dynamic.levelDb()); // the peak figure is of loud playing already
-            }
-        }
-        spectrum = spectrum.plus(-loudest(spectrum));
+        AsPlayed played = AsPlayed.of(source, question.ways(), question.dynamics(), catalogue.words());
+        OctaveCurve spectrum = played.spectrumDb();
+        double typicalDbSpl = played.typicalDbSpl();
         boolean acoustic = source.level() != null;
-        double typicalDbSpl = acoustic ? source.level().typicalDbSpl() + levelDb : 0;
-        double peakDbSpl = acoustic ? source.level().peakDbSpl() + peakDb : 0;
         double aWeightingDb = Weighting.aWeightedOffsetDb(spectrum);
         double typicalDba = acoustic ? typicalDbSpl + aWeightingDb : 0;
 
         assumed.addAll(supply.assumed());
         Double absorptionM2 = room.outdoors() ? null : Room.absorptionM2(room.volumeM3(), room.reverbTimeS());
-        List<Beside> beside = new ArrayList<>();
-        for (Neighbour neighbour : question.neighbours()) {
-            Source other = catalogue.sources().get(neighbour.source());
-            if (other.level() == null) {
-                assumed.add(other.name() + " as a neighbour makes no sound in the room: left out.");
-                continue;
-            }
-            beside.add(beside(neighbour, other, absorptionM2));
-        }
-        Beside loudest = beside.stream().max(Comparator.comparingDouble(Beside::directDbSpl)).orElse(null);
+        Surroundings surroundings = around == null ? Alongside.of(question, catalogue, absorptionM2, assumed) : around;
+        List<Reaching> others = others(question, source, surroundings);
+        Reaching loudest = loudest(others);
         Character wanted = Character.together(question.character().stream().map(catalogue.characters()::get).toList());
         Setting setting = new Setting(
                 source,
-                attack,
+                played.attack(),
                 room,
                 wanted,
                 room.outdoors() ? OPEN_AIR_CRITICAL_DISTANCE_M : Room.criticalDistanceM(room.volumeM3(), room.reverbTimeS()),
                 typicalDbSpl,
-                peakDbSpl,
+                played.peakDbSpl(),
                 typicalDba,
                 acoustic ? allowedHours(typicalDba) : FULL_DAY_H,
                 question.limits().preampGainDb() == null ? Usual.PREAMP_GAIN_DB : question.limits().preampGainDb(),
@@ -151,7 +121,7 @@ record Scene(
                 Usual.PREAMP_OHM,
                 !Boolean.FALSE.equals(question.limits().phantom()),
                 question.limits().mics() == null ? Usual.CHANNELS : question.limits().mics(),
-                beside.size(),
+                others.size(),
                 loudest == null ? 0 : loudest.directDbSpl(),
                 loudest == null ? 0 : loudest.angleDegrees(),
                 question.circumstances().contains("stereo"),
@@ -161,11 +131,12 @@ record Scene(
                 question.circumstances().contains("live"),
                 question.circumstances().contains("shock"),
                 question.circumstances().contains("hung"),
-                question.neighbours().stream().map(neighbour -> catalogue.sources().get(neighbour.source()))
+                Stream.concat(question.neighbours().stream().map(neighbour -> catalogue.sources().get(neighbour.source())), others.stream().map(Reaching::source))
                         .anyMatch(other -> other.family() == SourceFamily.AMPLIFIERS || other.signal() != Signal.ACOUSTIC),
                 question.wishes());
         return new Scene(question, catalogue, setting, spectrum, aWeightingDb, ToneWeights.of(spectrum),
-                wanted == null ? OctaveCurve.ZERO : wanted.toneDb(), absorptionM2, List.copyOf(beside), supply, List.copyOf(assumed));
+                wanted == null ? OctaveCurve.ZERO : wanted.toneDb(), absorptionM2, surroundings, others, supply,
+                Remembered.of(memory, question), List.copyOf(assumed));
     }
 
     /**
@@ -174,17 +145,21 @@ record Scene(
      * @param louderDb how much louder the source plays
      * @param brighterDb how much more its spectrum has at 8 kHz than at 1 kHz, and less at 125 Hz
      * @param ringing reverberation time over the usual one
-     * @param neighbourLouderDb how much louder each neighbour plays
+     * @param neighbourLouderDb how much louder each of the others plays
      */
     Scene drawn(double louderDb, double brighterDb, double ringing, double[] neighbourLouderDb) {
         OctaveCurve spectrum = brighterDb == 0 ? spectrumDb : spectrumDb.plus(Band.tilt(brighterDb));
         double weightingDb = brighterDb == 0 ? aWeightingDb : Weighting.aWeightedOffsetDb(spectrum);
         pairwright.model.Room room = setting.room().ringing(ringing);
         Double absorption = room.outdoors() ? null : Double.valueOf(Room.absorptionM2(room.volumeM3(), room.reverbTimeS()));
-        List<Beside> others = new ArrayList<>();
-        for (int i = 0; i < beside.size(); i++) {
-            others.add(beside.get(i).louder(neighbourLouderDb[i], ringing));
+        Map<String, Double> louder = new HashMap<>();
+        List<Reaching> drawnOthers = new ArrayList<>();
+        for (int i = 0; i < others.size(); i++) {
+            louder.put(others.get(i).seat(), neighbourLouderDb[i]);
+            drawnOthers.add(others.get(i).louder(neighbourLouderDb[i], ringing));
         }
+        Surroundings around = (position, distanceM) -> surroundings.at(position, distanceM).stream()
+                .map(one -> one.louder(louder.getOrDefault(one.seat(), 0.0), ringing)).toList();
         boolean acoustic = setting.source().level() != null;
         Setting drawn = setting.drawn(
                 room,
@@ -192,9 +167,9 @@ record Scene(
                 acoustic ? setting.typicalDbSpl() + louderDb : 0,
                 acoustic ? setting.peakDbSpl() + louderDb : 0,
                 acoustic ? setting.typicalDbSpl() + louderDb + weightingDb : 0,
-                others.stream().mapToDouble(Beside::directDbSpl).max().orElse(0));
+                drawnOthers.stream().mapToDouble(Reaching::directDbSpl).max().orElse(0));
         return new Scene(question, catalogue, drawn, spectrum, weightingDb, brighterDb == 0 ? weights : ToneWeights.of(spectrum), wantedToneDb,
-                absorption, others, supply, assumed);
+                absorption, around, drawnOthers, supply, remembered, assumed);
     }
 
     /** The same for the answer, so that every number a reason uses can be found in it. */
@@ -216,8 +191,8 @@ record Scene(
                 indoors ? setting.room().reverbTimeS() : null,
                 indoors ? setting.criticalDistanceM() : null,
                 setting.room().noiseDba(),
-                beside.isEmpty() ? null : setting.loudestNeighbourDbSpl(),
-                beside.isEmpty() ? null : setting.loudestNeighbourDegrees());
+                others.isEmpty() ? null : setting.loudestNeighbourDbSpl(),
+                others.isEmpty() ? null : setting.loudestNeighbourDegrees());
     }
 
     /** How long a level may last in a day, for the level as it is told: whole decibels, so that whoever reckons again finds the same. */
@@ -225,12 +200,27 @@ record Scene(
         return Math.min(FULL_DAY_H, Exposure.allowedHours(Exposure.Scheme.CRITERION_85_EXCHANGE_3, Math.rint(typicalDba)));
     }
 
-    private static Beside beside(Neighbour neighbour, Source other, Double absorptionM2) {
-        double oneMetreDbSpl = other.level().typicalDbSpl();
-        double direct = Level.withCentreOffsetDbSpl(oneMetreDbSpl, neighbour.distanceM(), other.level().centreOffsetM());
-        OctaveCurve powerDb = octavesDbSpl(oneMetreDbSpl, other.spectrumDb()).minus(other.directivityIndexDb()).plus(SPHERE_DB);
-        return new Beside(other, neighbour.distanceM(), foldedDegrees(neighbour.angleDegrees()), direct, octavesDbSpl(direct, other.spectrumDb()),
-                absorptionM2 == null ? null : powerDb.map(db -> Room.reverberantDbSpl(db, absorptionM2)));
+    /** Whether those who reach a microphone have seats of their own; else they are told by their source. */
+    boolean seated() {
+        return !(surroundings instanceof Alongside);
+    }
+
+    /** Where there is air between, so far as the source has such places: each other where it is loudest. */
+    private static List<Reaching> others(Question question, Source source, Surroundings surroundings) {
+        List<Position> sensible = source.positions().stream().filter(position -> Placements.sensible(question, position)).toList();
+        List<Position> open = sensible.stream().filter(position -> !Predictor.wired(position)).toList();
+        Map<String, Reaching> loudest = new LinkedHashMap<>();
+        for (Position position : open.isEmpty() ? sensible : open) {
+            for (Reaching one : surroundings.at(position, position.distanceM().typical())) {
+                loudest.merge(one.seat(), one, (before, now) -> now.directDbSpl() > before.directDbSpl() ? now : before);
+            }
+        }
+        return List.copyOf(loudest.values());
+    }
+
+    /** The loudest of some, as it comes straight; null of none. */
+    static Reaching loudest(List<Reaching> some) {
+        return some.stream().max(Comparator.comparingDouble(Reaching::directDbSpl)).orElse(null);
     }
 
     /** Octave levels of a sound of an overall level. */
@@ -242,13 +232,5 @@ record Scene(
     static double foldedDegrees(double angleDegrees) {
         double turned = Math.abs(angleDegrees) % 360;
         return turned > 180 ? 360 - turned : turned;
-    }
-
-    private static double loudest(OctaveCurve spectrum) {
-        double loudest = spectrum.at(0);
-        for (int band = 1; band < Band.COUNT; band++) {
-            loudest = Math.max(loudest, spectrum.at(band));
-        }
-        return loudest;
     }
 }

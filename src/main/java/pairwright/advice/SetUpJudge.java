@@ -60,7 +60,7 @@ public final class SetUpJudge {
         if (!faults.isEmpty()) {
             throw new UnusableQuestion(faults);
         }
-        Scene scene = Scene.of(meaning.question(), now.catalogue(), Supply.of(atHand, meaning.question(), now.catalogue()));
+        Scene scene = Scene.of(meaning.question(), now.catalogue(), Supply.of(atHand, meaning.question(), now.catalogue()), atHand.memory());
         Candidate candidate = new Bench(now, standing, scene).trial(null, 0, standing.mics()).candidate();
         Option option = new Explainer(scene, now.rules(), List.of(candidate)).option(1, candidate, null);
         return new Judgement(Advisor.asked(meaning, scene), option, ruledOut(candidate, scene, now), scene.supply().stocked());

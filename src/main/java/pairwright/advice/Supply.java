@@ -85,6 +85,11 @@ final class Supply {
                 : new Supply(use, question.from(), question.until(), stock, catalogue);
     }
 
+    /** Every unit of a stock that is not lost, out or not; everything for null. */
+    static Supply whole(Stock stock, Catalogue catalogue) {
+        return stock == null ? EVERYTHING : new Supply(FromLocker.OWNED, null, null, stock, catalogue);
+    }
+
     /** The same locker, used in another way. */
     Supply as(FromLocker other) {
         return other == FromLocker.ANY || stock == null ? EVERYTHING : new Supply(other, from, until, stock, catalogue);
@@ -168,6 +173,22 @@ final class Supply {
         }
         List<Stock.Held> two = atHand.two(first.id(), candidate.pair().technique().stereo());
         return two.isEmpty() ? List.of(given(atHand.one(first), null), List.of()) : List.of(given(two.get(0), two.get(1)), given(two.get(1), two.get(0)));
+    }
+
+    /**
+     * The units of these ids, one for each microphone.
+     *
+     * @throws IllegalArgumentException for one that is not there
+     */
+    List<List<Given>> given(List<String> ids) {
+        List<Stock.Held> units = ids.stream().map(this::unit).toList();
+        return units.size() == 1 ? List.of(given(units.get(0), null))
+                : List.of(given(units.get(0), units.get(1)), given(units.get(1), units.get(0)));
+    }
+
+    private Stock.Held unit(String id) {
+        return stock.units().stream().filter(unit -> unit.id().equals(id)).findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("no unit " + id + " in the stock"));
     }
 
     private static List<Given> given(Stock.Held unit, Stock.Held other) {

@@ -1,9 +1,9 @@
 package pairwright.advice;
 
 /** What is taken for granted when a question does not say; every use of one is told in the answer. */
-final class Usual {
+public final class Usual {
     /** The room of a question that names none. */
-    static final String ROOM = "medium-live-room";
+    public static final String ROOM = "medium-live-room";
     /** Options shown. */
     static final int OPTIONS = 3;
     /** The most often anything is drawn anew. */

@@ -23,7 +23,7 @@ final class WaysOut {
         List<Answer.Instead> ways = new ArrayList<>();
         List<Limit> set = Arrays.stream(Limit.values()).filter(limit -> limit.isSet(question.limits())).toList();
         for (Limit limit : set) {
-            Option best = best(Scene.of(Advisor.question(question, limit.lifted(question.limits())), now.catalogue(), supply), now);
+            Option best = best(Scene.of(Advisor.question(question, limit.lifted(question.limits())), now.catalogue(), supply, scene.remembered().memory()), now);
             if (best != null) {
                 ways.add(new Answer.Instead(limit.pointer(question.limits()), limit.says(question.limits()) + " stands in the way. Without it: "
                         + Explainer.oneLine(best) + ".", null));
@@ -54,7 +54,7 @@ final class WaysOut {
     }
 
     private static Option best(Scene scene, Knowledge now, FromLocker use) {
-        return best(Scene.of(scene.question(), now.catalogue(), scene.supply().as(use)), now);
+        return best(Scene.of(scene.question(), now.catalogue(), scene.supply().as(use), scene.remembered().memory()), now);
     }
 
     /** Null where nothing fits there either. */

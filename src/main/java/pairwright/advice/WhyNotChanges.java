@@ -102,7 +102,7 @@ final class WhyNotChanges {
                 if (wanted.pattern() != null && wanted.pattern() != pattern.pattern()) {
                     continue;
                 }
-                for (double aimDegrees : placements.aimsDegrees(position, pattern)) {
+                for (double aimDegrees : placements.aimsDegrees(position, pattern, position.distanceM().typical())) {
                     for (double distanceM : distances(position.distanceM())) {
                         placed.add(placements.set(mic, pattern, position, distanceM, aimDegrees));
                     }
@@ -216,7 +216,7 @@ final class WhyNotChanges {
         String type = wanted.mic().id();
         if (!supply.atHand().has(type)) {
             FromLocker other = supply.owned().has(type) ? FromLocker.OWNED : FromLocker.ANY;
-            ask(WhyNot.Alters.LIMIT, WaysOut.LOCKER, other.id(), 20, Scene.of(question, now.catalogue(), supply.as(other)),
+            ask(WhyNot.Alters.LIMIT, WaysOut.LOCKER, other.id(), 20, Scene.of(question, now.catalogue(), supply.as(other), scene.remembered().memory()),
                     other == FromLocker.OWNED ? "With all that the locker owns" : "With the whole catalogue");
         }
     }
@@ -314,7 +314,7 @@ final class WhyNotChanges {
     }
 
     private void ask(WhyNot.Alters alters, String at, String to, double size, Question changed, String words) {
-        ask(alters, at, to, size, Scene.of(changed, now.catalogue(), scene.supply()), words);
+        ask(alters, at, to, size, Scene.of(changed, now.catalogue(), scene.supply(), scene.remembered().memory()), words);
     }
 
     private void ask(WhyNot.Alters alters, String at, String to, double size, Scene other, String words) {

@@ -52,6 +52,6 @@ public final class WhyNotFinder {
         }
         Wanted wanted = new Wanted(mic, pattern == null ? null : pattern.pattern(), request.position());
         Supply supply = Supply.of(atHand, meaning.question(), now.catalogue());
-        return new WhyNotCase(now, meaning, Scene.of(meaning.question(), now.catalogue(), supply), wanted).answer();
+        return new WhyNotCase(now, meaning, Scene.of(meaning.question(), now.catalogue(), supply, atHand.memory()), wanted).answer();
     }
 }

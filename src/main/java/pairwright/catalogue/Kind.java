@@ -10,6 +10,7 @@ import pairwright.model.Grade;
 import pairwright.model.MicType;
 import pairwright.model.Room;
 import pairwright.model.Source;
+import pairwright.model.Task;
 import pairwright.model.Technique;
 import pairwright.model.Vocabulary;
 
@@ -58,7 +59,8 @@ final class Kind {
     static final Entries<Complaint> COMPLAINTS =
             new Entries<>("complaints", "complaint", "complaint", Complaint.class, Catalogue::complaints);
     static final Entries<Grade> GRADES = new Entries<>("grades", "grade", "grade", Grade.class, Catalogue::grades);
-    static final List<Entries<?>> ENTRIES = List.of(MICS, SOURCES, ROOMS, CHARACTERS, TECHNIQUES, COMPLAINTS, GRADES);
+    static final Entries<Task> TASKS = new Entries<>("tasks", "task", "task", Task.class, Catalogue::tasks);
+    static final List<Entries<?>> ENTRIES = List.of(MICS, SOURCES, ROOMS, CHARACTERS, TECHNIQUES, COMPLAINTS, GRADES, TASKS);
 
     static final String WORDS_FOLDER = "words";
     static final Words<Vocabulary.WayWords> WAYS =

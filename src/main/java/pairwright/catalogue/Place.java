@@ -3,7 +3,7 @@ package pairwright.catalogue;
 import org.yaml.snakeyaml.error.Mark;
 
 /** A place in a file; line and column from 1. */
-record Place(int line, int column) {
+public record Place(int line, int column) {
     static final Place START = new Place(1, 1);
 
     static Place of(Mark mark) {

@@ -40,22 +40,21 @@ import org.yaml.snakeyaml.events.SequenceEndEvent;
  * @param values places of values, by JSON pointer
  * @param names places of field names, by JSON pointer
  */
-record YamlFile(Path file, JsonNode root, Map<String, Place> values, Map<String, Place> names) {
+public record YamlFile(Path file, JsonNode root, Map<String, Place> values, Map<String, Place> names) {
     private static final long LARGEST_BYTES = 1_000_000;
     private static final int DEEPEST = 20;
     private static final Pattern WHOLE = Pattern.compile("[-+]?[0-9]{1,18}");
     private static final Pattern DECIMAL = Pattern.compile("[-+]?([0-9]+\\.[0-9]*|\\.[0-9]+|[0-9]+)([eE][-+]?[0-9]{1,2})?");
 
-    /** Reads a file; empty, with its faults added, if it cannot be read as a tree. */
-    static Optional<YamlFile> read(Path file, List<FileFault> faults) {
+    /** Reads a file; empty, with its faults added, if it cannot be read as a tree. JSON is YAML but for its tabs, which stand in no text of it, so it is read as well. */
+    public static Optional<YamlFile> read(Path file, List<FileFault> faults) {
         try {
             if (Files.size(file) > LARGEST_BYTES) {
                 faults.add(new FileFault(file, 1, 1, "the file has " + Files.size(file)
                         + " bytes, more than any entry needs. Make it smaller"));
                 return Optional.empty();
             }
-            String text = Files.readString(file);
-            return new Reader(file, faults).read(text.startsWith("\uFEFF") ? text.substring(1) : text);
+            return of(file, Files.readString(file), faults);
         } catch (CharacterCodingException notUtf8) {
             faults.add(new FileFault(file, 1, 1, "the file is not UTF-8. Save it as UTF-8"));
         } catch (IOException unreadable) {
@@ -64,8 +63,14 @@ record YamlFile(Path file, JsonNode root, Map<String, Place> values, Map<String,
         return Optional.empty();
     }
 
+    /** Reads the text of a file that is held elsewhere, likewise. */
+    public static Optional<YamlFile> of(Path file, String text, List<FileFault> faults) {
+        String bare = text.startsWith("\uFEFF") ? text.substring(1) : text;
+        return new Reader(file, faults).read(file.toString().endsWith(".json") ? bare.replace('\t', ' ') : bare);
+    }
+
     /** Where a value stands; for one that is not there, the nearest thing around it. */
-    Place at(String pointer) {
+    public Place at(String pointer) {
         for (String near = pointer; !near.isEmpty(); near = near.substring(0, near.lastIndexOf('/'))) {
             if (values.containsKey(near)) {
                 return values.get(near);
@@ -79,12 +84,14 @@ record YamlFile(Path file, JsonNode root, Map<String, Place> values, Map<String,
         return names.getOrDefault(pointer, at(pointer));
     }
 
-    FileFault fault(String pointer, String says) {
+    /** A fault at a value, or at the nearest thing around one that is not there. */
+    public FileFault fault(String pointer, String says) {
         Place place = at(pointer);
         return new FileFault(file, place.line(), place.column(), says);
     }
 
-    FileFault faultAtName(String pointer, String says) {
+    /** A fault at the name of a field. */
+    public FileFault faultAtName(String pointer, String says) {
         Place place = nameAt(pointer);
         return new FileFault(file, place.line(), place.column(), says);
     }

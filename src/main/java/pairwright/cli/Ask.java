@@ -68,6 +68,9 @@ final class Ask implements Callable<Integer> {
     @Option(names = "--option", paramLabel = "N", description = "With --heard: which option stands there. Usually 1.")
     private Integer option;
 
+    @Option(names = "--player", paramLabel = "NAME", description = "Who plays: in a house that writes down what was kept, what was kept with them counts first.")
+    private String player;
+
     @Option(names = "--locker", paramLabel = "WORD", description = "With a locker: free for what can be had then, owned for all there is, any for every type. Usually free.")
     private FromLocker fromLocker;
 
@@ -141,7 +144,7 @@ final class Ask implements Callable<Integer> {
 
     private Object answer(KnowledgeStore knowledge, AtHand atHand) {
         Request request = new Request(String.join(" ", words), null, null, null, null, null, null, null, null, null, options, null, null, whyNot == null && heard == null ? draws : 0)
-                .at(times.start(), times.end(), fromLocker);
+                .at(times.start(), times.end(), fromLocker).by(player);
         if (whyNot != null) {
             return new WhyNotFinder(knowledge::current, atHand).find(new WhyNotRequest(request, whyNot, pattern(), position));
         }

@@ -9,6 +9,7 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.concurrent.Callable;
 import pairwright.advice.KnowledgeStore;
+import pairwright.http.SessionExample;
 import pairwright.locker.DemoLocker;
 import pairwright.locker.Locker;
 import pairwright.locker.LockerFault;
@@ -46,6 +47,11 @@ final class Demo implements Callable<Integer> {
         }
         out.println("  pairwright locker out --data " + data);
         out.println("  pairwright ask \"upright bass, warm\" --data " + data);
+        Path sextet = data.resolve(SessionExample.NAME);
+        if (!Files.exists(sextet)) {
+            Files.writeString(sextet, SessionExample.yaml());
+        }
+        out.println("  pairwright plan " + sextet + " --data " + data);
         out.println("  pairwright serve --data " + data);
         out.flush();
         return 0;

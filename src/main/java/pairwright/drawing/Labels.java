@@ -88,6 +88,11 @@ final class Labels {
     }
 
     boolean put(List<String> lines, String style, double anchorX, double anchorY, double wantedDegrees) {
+        return find(lines, style, anchorX, anchorY, wantedDegrees) != null;
+    }
+
+    /** The same, saying where; null where there is no room. */
+    Placed find(List<String> lines, String style, double anchorX, double anchorY, double wantedDegrees) {
         double halfWide = lines.stream().mapToDouble(line -> Type.width(line, SIZE)).max().orElse(0) / 2 + GAP;
         double halfHigh = lines.size() * SIZE * Type.LINE / 2 + GAP;
         for (int pass = 0; pass < 3; pass++) {
@@ -100,13 +105,14 @@ final class Labels {
                     Box box = new Box(x - halfWide, y - halfHigh, x + halfWide, y + halfHigh);
                     if (free(box) && (pass == 2 || clearOf(crossed, box)) && (pass > 0 || clearOf(outlines, box))) {
                         taken.add(box);
-                        placed.add(new Placed(lines, box, style, anchorX, anchorY, reach > 16));
-                        return true;
+                        Placed found = new Placed(lines, box, style, anchorX, anchorY, reach > 16);
+                        placed.add(found);
+                        return found;
                     }
                 }
             }
         }
-        return false;
+        return null;
     }
 
     /** Whether nothing lies there and it is inside. */
@@ -132,22 +138,29 @@ final class Labels {
 
     /** Writes them, a thin line to the anchor where one had to stand aside. */
     void write(Svg svg) {
-        for (Placed label : placed) {
-            Box box = label.box;
-            if (label.led) {
-                double x = Math.max(box.leftPx, Math.min(box.rightPx, label.anchorXPx));
-                double y = Math.max(box.topPx, Math.min(box.bottomPx, label.anchorYPx));
-                svg.leaf("line", "class", "faint", "stroke", "#6a675f", "stroke-width", 0.75, "x1", label.anchorXPx, "y1", label.anchorYPx, "x2", x, "y2", y);
-            }
+        placed.forEach(label -> leader(svg, label, 0, 0));
+        placed.forEach(label -> text(svg, label, 0, 0));
+    }
+
+    /** The thin line of one, where it has one, from a place that is called the origin. */
+    static void leader(Svg svg, Placed label, double originX, double originY) {
+        Box box = label.box;
+        if (label.led) {
+            double x = Math.max(box.leftPx, Math.min(box.rightPx, label.anchorXPx));
+            double y = Math.max(box.topPx, Math.min(box.bottomPx, label.anchorYPx));
+            svg.leaf("line", "class", "faint", "stroke", "#6a675f", "stroke-width", 0.75, "x1", label.anchorXPx - originX, "y1", label.anchorYPx - originY,
+                    "x2", x - originX, "y2", y - originY);
         }
-        for (Placed label : placed) {
-            double middle = (label.box.leftPx + label.box.rightPx) / 2;
-            double base = label.box.topPx + GAP + SIZE * 0.86;
-            for (String line : label.lines) {
-                svg.leafText("text", line, "class", label.style, "x", middle, "y", base, "text-anchor", "middle", "font-family", "sans-serif", "font-size", SIZE,
-                        "fill", "#1d1d1b", "stroke", "#fcfaf5", "stroke-width", 3, "stroke-linejoin", "round", "paint-order", "stroke");
-                base += SIZE * Type.LINE;
-            }
+    }
+
+    /** One of them, from such a place. */
+    static void text(Svg svg, Placed label, double originX, double originY) {
+        double middle = (label.box.leftPx + label.box.rightPx) / 2 - originX;
+        double base = label.box.topPx + GAP + SIZE * 0.86 - originY;
+        for (String line : label.lines) {
+            svg.leafText("text", line, "class", label.style, "x", middle, "y", base, "text-anchor", "middle", "font-family", "sans-serif", "font-size", SIZE,
+                    "fill", "#1d1d1b", "stroke", "#fcfaf5", "stroke-width", 3, "stroke-linejoin", "round", "paint-order", "stroke");
+            base += SIZE * Type.LINE;
         }
     }
 }

@@ -30,6 +30,7 @@ final class Body {
      */
     private record Form(List<String> media, int largestBytes, String instead) {
         static final Form JSON = new Form(List.of("application/json"), 64 * 1024, "Ask one question at a time");
+        static final Form SESSION = new Form(List.of("application/json"), 512 * 1024, "Plan one session at a time");
         static final Form PATCH = new Form(List.of("application/json", "application/merge-patch+json"), 64 * 1024, "Alter it in steps");
         static final Form CSV = new Form(List.of("text/csv"), 4 * 1024 * 1024, "Send the table in parts");
 
@@ -49,6 +50,11 @@ final class Body {
      */
     static String json(Context context, int mostMs) {
         return text(context, mostMs, Form.JSON);
+    }
+
+    /** The same of a line-up with its gear and a plan, which takes more room. */
+    static String session(Context context, int mostMs) {
+        return text(context, mostMs, Form.SESSION);
     }
 
     /** The same of one that says only what differs. */

@@ -14,6 +14,8 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import pairwright.catalogue.Shown;
 import pairwright.model.Fault;
+import pairwright.model.Limits;
+import pairwright.model.MicFamily;
 import pairwright.model.Word;
 
 /**
@@ -23,6 +25,10 @@ import pairwright.model.Word;
 abstract class JsonReader {
     private static final int MOST_ENTRIES = 1000;
     private static final Pattern RFC_3339 = Pattern.compile("\\d{4}-\\d\\d-\\d\\d[Tt]\\d\\d:\\d\\d:\\d\\d(\\.\\d{1,9})?([Zz]|[+-]\\d\\d:\\d\\d)");
+
+    /** What may be said of limits, in a question and of a seat. */
+    static final Set<String> LIMITS = Set.of("mics", "phantom", "preampGainDb", "preampNoiseDbu", "onlyFamilies", "withoutFamilies",
+            "onlyMicTypes", "withoutMicTypes");
 
     private final List<Fault> faults = new ArrayList<>();
 
@@ -36,6 +42,11 @@ abstract class JsonReader {
             throw new BadRequest(Problem.of(400, Problem.listed(faults)));
         }
         return read;
+    }
+
+    /** Every fault so far. */
+    final List<Fault> faults() {
+        return faults;
     }
 
     final void fault(String at, String says) {
@@ -177,6 +188,35 @@ abstract class JsonReader {
                         + String.join(", ", new TreeSet<>(known)));
             }
         }
+    }
+
+    final Limits limits(JsonNode root, String at) {
+        JsonNode node = root.at(at);
+        if (absent(node)) {
+            return null;
+        }
+        if (!node.isObject()) {
+            wrong(at, node, "an object");
+            return null;
+        }
+        onlyKnown(node, at, LIMITS);
+        return new Limits(
+                whole(root, at + "/mics"),
+                yesOrNo(root, at + "/phantom"),
+                number(root, at + "/preampGainDb"),
+                number(root, at + "/preampNoiseDbu"),
+                words(root, at + "/onlyFamilies", this::family),
+                words(root, at + "/withoutFamilies", this::family),
+                texts(root, at + "/onlyMicTypes"),
+                texts(root, at + "/withoutMicTypes"));
+    }
+
+    final MicFamily family(JsonNode root, String at) {
+        return constant(root, at, MicFamily.values(), "family");
+    }
+
+    final pairwright.model.Pattern pattern(JsonNode root, String at) {
+        return constant(root, at, pairwright.model.Pattern.values(), "pattern");
     }
 
     static String pointer(String name) {

@@ -4,15 +4,18 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.OffsetDateTime;
 import pairwright.advice.AtHand;
+import pairwright.advice.HouseMemory;
 import pairwright.locker.Locker;
 import pairwright.locker.LockerFault;
 import pairwright.locker.Span;
 import pairwright.model.Stock;
+import pairwright.session.HouseMarks;
 
 /** What a locker has at hand. Where the locker does not answer, questions still are answered. Safe to share between threads. */
 public final class LockerAtHand implements AtHand {
     private final Locker locker;
     private final Clock clock;
+    private final HouseMemory memory;
 
     /**
      * @param locker asked anew for every question
@@ -21,6 +24,12 @@ public final class LockerAtHand implements AtHand {
     public LockerAtHand(Locker locker, Clock clock) {
         this.locker = locker;
         this.clock = clock;
+        this.memory = new HouseMarks(locker.marks());
+    }
+
+    /** What its marks remember. */
+    public HouseMemory memory() {
+        return memory;
     }
 
     @Override

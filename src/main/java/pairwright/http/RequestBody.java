@@ -22,9 +22,7 @@ import pairwright.model.WhyNotRequest;
  */
 final class RequestBody extends JsonReader {
     private static final Set<String> FIELDS = Set.of("words", "source", "ways", "dynamics", "room", "character", "limits", "neighbours",
-            "circumstances", "techniques", "options", "from", "until", "locker", "wishes", "lifted", "draws");
-    private static final Set<String> LIMITS = Set.of("mics", "phantom", "preampGainDb", "preampNoiseDbu", "onlyFamilies", "withoutFamilies",
-            "onlyMicTypes", "withoutMicTypes");
+            "circumstances", "techniques", "options", "from", "until", "locker", "wishes", "lifted", "player", "draws");
     private static final Set<String> NEIGHBOUR = Set.of("source", "distanceM", "angleDegrees");
     private static final Set<String> WHY_NOT = Set.of("question", "micType", "pattern", "position");
     private static final Set<String> MOVES = Set.of("question", "option", "heard");
@@ -104,6 +102,7 @@ final class RequestBody extends JsonReader {
                 constant(root, at + "/locker", FromLocker.values(), "way to use the locker"),
                 words(root, at + "/wishes", this::family),
                 words(root, at + "/lifted", this::limit),
+                text(root, at + "/player"),
                 whole(root, at + "/draws"));
         return request.draws() == null ? request.withDraws(Request.USUAL_DRAWS) : request;
     }
@@ -132,27 +131,6 @@ final class RequestBody extends JsonReader {
                 number(root, at + "/distanceM"), number(root, at + "/aimDegrees"));
     }
 
-    private Limits limits(JsonNode root, String at) {
-        JsonNode node = root.at(at);
-        if (absent(node)) {
-            return null;
-        }
-        if (!node.isObject()) {
-            wrong(at, node, "an object");
-            return null;
-        }
-        onlyKnown(node, at, LIMITS);
-        return new Limits(
-                whole(root, at + "/mics"),
-                yesOrNo(root, at + "/phantom"),
-                number(root, at + "/preampGainDb"),
-                number(root, at + "/preampNoiseDbu"),
-                words(root, at + "/onlyFamilies", this::family),
-                words(root, at + "/withoutFamilies", this::family),
-                texts(root, at + "/onlyMicTypes"),
-                texts(root, at + "/withoutMicTypes"));
-    }
-
     private Neighbour neighbour(JsonNode root, String at) {
         JsonNode node = root.at(at);
         if (!node.isObject()) {
@@ -179,13 +157,5 @@ final class RequestBody extends JsonReader {
             return null;
         }
         return name;
-    }
-
-    private MicFamily family(JsonNode root, String at) {
-        return constant(root, at, MicFamily.values(), "family");
-    }
-
-    private pairwright.model.Pattern pattern(JsonNode root, String at) {
-        return constant(root, at, pairwright.model.Pattern.values(), "pattern");
     }
 }

@@ -28,12 +28,19 @@ import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import pairwright.advice.AtHand;
 import pairwright.advice.CoverageDesk;
+import pairwright.advice.HouseMemory;
 import pairwright.advice.KnowledgeStore;
 import pairwright.advice.UnusableQuestion;
 import pairwright.catalogue.Json;
 import pairwright.catalogue.Shown;
 import pairwright.locker.Locker;
 import pairwright.rules.HouseRuleStopped;
+import pairwright.session.HouseMarks;
+import pairwright.session.PlanDesk;
+import pairwright.session.Planner;
+import pairwright.session.PurchaseDesk;
+import pairwright.session.allocation.NoSolver;
+import pairwright.session.allocation.NotDecided;
 import pairwright.sheet.Assets;
 import pairwright.sheet.Html;
 
@@ -41,10 +48,13 @@ import pairwright.sheet.Html;
 public final class Server implements AutoCloseable {
     private static final Logger LOG = LoggerFactory.getLogger(Server.class);
     private static final String MISTAKE = "The program made a mistake; the log of the server says more. Nothing was changed";
+    private static final long PLAN_LATER_S = 600;
     private static final int LARGEST_HEADER_BYTES = 8 * 1024;
 
     private final Javalin app;
     private final CoverageDesk coverage;
+    private final PlanDesk plans;
+    private final PurchaseDesk purchases;
     private final ServerConnector[] connector = new ServerConnector[1];
 
     /**
@@ -67,6 +77,10 @@ public final class Server implements AutoCloseable {
         Access access = new Access(listen, secret -> locker == null ? Optional.empty() : locker.tokens().of(secret), Clock.systemUTC());
         AtHand atHand = locker == null ? AtHand.EVERYTHING : new LockerAtHand(locker, Clock.systemDefaultZone());
         coverage = new CoverageDesk(knowledge::current);
+        HouseMemory memory = locker == null ? HouseMemory.NOTHING : new HouseMarks(locker.marks());
+        Planner planner = new Planner(knowledge::current, memory);
+        plans = PlanDesk.of(knowledge::current, () -> locker == null ? 0 : locker.marks().revision(), planner);
+        purchases = new PurchaseDesk(knowledge::current, memory);
         app = Javalin.create(config -> {
             config.startup.showJavalinBanner = false;
             config.startup.showOldJavalinVersionWarning = false;
@@ -81,11 +95,17 @@ public final class Server implements AutoCloseable {
             access.guard(config.routes);
             new Routes(knowledge, atHand, json, metrics, patience.bodyMs()).add(config.routes);
             new PageRoutes(knowledge, atHand, assets, html).add(config.routes);
+            new SessionPlanRoutes(locker, knowledge::current, planner, json, patience.bodyMs()).add(config.routes);
             if (locker != null) {
                 new LockerRoutes(locker, knowledge::current, json, patience.bodyMs()).add(config.routes);
                 LockerPageRoutes pages = new LockerPageRoutes(locker, knowledge::current, html, patience.bodyMs());
                 pages.add(config.routes);
+                // before the pages of a session, which would take its address for an id
+                new PurchaseRoutes(locker, new SessionStore(locker, knowledge::current, json), purchases, json, pages).add(config.routes);
+                new SessionPageRoutes(pages, new SessionTexts(json)).add(config.routes);
                 new CoverageRoutes(locker, coverage, json, pages).add(config.routes);
+                new SessionRoutes(locker, knowledge::current, json, patience.bodyMs()).add(config.routes);
+                new SessionPlanPageRoutes(pages, locker, knowledge::current, plans, json).add(config.routes);
             }
         });
     }
@@ -142,6 +162,8 @@ public final class Server implements AutoCloseable {
     public void close() {
         app.stop();
         coverage.close();
+        plans.close();
+        purchases.close();
     }
 
     private void jetty(JavalinConfig config, Faults faults, Listen listen, Patience patience) {
@@ -171,6 +193,9 @@ public final class Server implements AutoCloseable {
         // an answer is usually given without that rule; this is for one that could not be, and by now the rule is put aside
         config.routes.exception(HouseRuleStopped.class, (stopped, context) -> faults.send(context, Problem.of(503,
                 "House rules failed on this question and were put aside: " + String.join(", ", stopped.ids()) + ". Ask again")));
+        config.routes.exception(NoSolver.class, (missing, context) -> later(context, faults, PLAN_LATER_S, missing));
+        config.routes.exception(NotDecided.class, (open, context) -> later(context, faults, PLAN_LATER_S, open));
+        config.routes.exception(SessionTurns.Later.class, (busy, context) -> later(context, faults, busy.retryAfterS(), busy));
         config.routes.exception(MethodNotAllowedResponse.class, (bad, context) -> {
             context.header("Allow", bad.getDetails().getOrDefault("availableMethods", "GET"));
             faults.send(context, Problem.of(405, context.method() + " is not taken at " + Shown.of(context.path())
@@ -208,6 +233,12 @@ public final class Server implements AutoCloseable {
                     ? ". Ask, or look in the catalogue" : ". The addresses are listed in /openapi.yaml");
             default -> "The request cannot be taken (status " + status + ")";
         };
+    }
+
+    /** What cannot be had here, or not in the time there is. */
+    private static void later(Context context, Faults faults, long retryAfterS, RuntimeException why) {
+        context.header("Retry-After", Long.toString(retryAfterS));
+        faults.send(context, Problem.of(503, why.getMessage()));
     }
 
     private static void timed(JavalinConfig config, PrometheusMeterRegistry metrics) {

@@ -25,21 +25,21 @@ final class Availability {
     }
 
     static List<Unit> free(Sql sql, Shelf shelf, Span span, String micType, long now) throws SQLException {
-        Set<String> busy = new HashSet<>(takings(sql, span).keySet());
-        busy.addAll(overdue(sql, span, now).keySet());
+        Set<String> busy = new HashSet<>(takings(sql, span, Set.of()).keySet());
+        busy.addAll(overdue(sql, span, now, Set.of()).keySet());
         return shelf.units().stream().filter(unit -> (micType == null || micType.equals(unit.micType())) && unit.condition().usable()
                 && !busy.contains(unit.id())).toList();
     }
 
-    static List<Standing> standing(Sql sql, Shelf shelf, Span span, long now) throws SQLException {
-        return standing(sql, shelf, span, now, BookingRows::of);
+    static List<Standing> standing(Sql sql, Shelf shelf, Span span, long now, Set<String> but) throws SQLException {
+        return standing(sql, shelf, span, now, but, BookingRows::of);
     }
 
-    private static List<Standing> standing(Sql sql, Shelf shelf, Span span, long now, Read read) throws SQLException {
+    private static List<Standing> standing(Sql sql, Shelf shelf, Span span, long now, Set<String> but, Read read) throws SQLException {
         long from = span.from().getEpochSecond();
-        Map<String, BookingRows.Taking> taking = takings(sql, span);
+        Map<String, BookingRows.Taking> taking = takings(sql, span, but);
         Map<String, Long> freeFrom = freeFrom(sql, taking.keySet(), from, span.until().getEpochSecond() - from);
-        Map<String, BookingRows.Taking> overdue = overdue(sql, span, now);
+        Map<String, BookingRows.Taking> overdue = overdue(sql, span, now, but);
         taking.putAll(overdue);
         Map<Long, Booking> bookings = read.of(sql, taking.values().stream().map(BookingRows.Taking::booking).toList());
         List<Standing> all = new ArrayList<>();
@@ -58,19 +58,20 @@ final class Availability {
         Map<Long, Booking> of(Sql sql, List<Long> ids) throws SQLException;
     }
 
-    static Stock stock(Sql sql, Shelf shelf, Span span, long now, ZoneId zone) throws SQLException {
+    static Stock stock(Sql sql, Shelf shelf, Span span, long now, Set<String> but, ZoneId zone) throws SQLException {
         if (shelf.units().stream().noneMatch(unit -> unit.kind() == UnitKind.MIC)) {
             return null;
         }
         // the units are in the order of their labels already, which sorting by condition keeps
-        return new Stock(true, standing(sql, shelf, span, now, BookingRows::heads).stream().filter(standing -> standing.unit().kind() == UnitKind.MIC)
+        return new Stock(true, standing(sql, shelf, span, now, but, BookingRows::heads).stream().filter(standing -> standing.unit().kind() == UnitKind.MIC)
                 .sorted(Comparator.comparingInt(standing -> standing.unit().condition().ordinal())).map(standing -> held(standing, shelf, zone)).toList());
     }
 
-    /** What takes each unit first in a time. */
-    private static Map<String, BookingRows.Taking> takings(Sql sql, Span span) throws SQLException {
+    /** What takes each unit first in a time, some bookings left aside. */
+    private static Map<String, BookingRows.Taking> takings(Sql sql, Span span, Set<String> but) throws SQLException {
         Map<String, BookingRows.Taking> first = new HashMap<>();
-        BookingRows.takings(sql, span.from().getEpochSecond(), span.until().getEpochSecond())
+        BookingRows.takings(sql, span.from().getEpochSecond(), span.until().getEpochSecond()).stream()
+                .filter(taking -> !but.contains(Long.toString(taking.booking())))
                 .forEach(taking -> first.merge(taking.unit(), taking, (one, other) -> one.from() < other.from() ? one : other));
         return first;
     }
@@ -87,12 +88,12 @@ final class Availability {
     }
 
     /** An overdue unit counts as out for times that begin within a day: who has it may be expected to bring it by then. */
-    private static Map<String, BookingRows.Taking> overdue(Sql sql, Span span, long now) throws SQLException {
+    private static Map<String, BookingRows.Taking> overdue(Sql sql, Span span, long now, Set<String> but) throws SQLException {
         if (span.from().getEpochSecond() >= now + BookingWork.AHEAD_S) {
             return Map.of();
         }
         Map<String, BookingRows.Taking> overdue = BookingRows.overdue(sql, now);
-        overdue.values().removeIf(out -> out.until() >= span.until().getEpochSecond());
+        overdue.values().removeIf(out -> out.until() >= span.until().getEpochSecond() || but.contains(Long.toString(out.booking())));
         return overdue;
     }
 

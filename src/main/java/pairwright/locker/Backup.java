@@ -165,11 +165,13 @@ final class Backup {
         boolean tokensStay = to.number("SELECT COUNT(*) FROM token") > 0;
         long revision = to.number("SELECT revision FROM state");
         long unitsRevision = to.number("SELECT units_revision FROM state");
+        long marksRevision = to.number("SELECT marks_revision FROM state");
         long nextBooking = to.number("SELECT next_booking FROM state");
         Tables.replace(from, to, tables.stream().filter(table -> !(tokensStay && table.equals("token"))).toList());
         // whoever remembers something by a revision must see that it is another one now
         to.run("UPDATE state SET revision = ? WHERE revision <= ?", revision + 1, revision);
         to.run("UPDATE state SET units_revision = ? WHERE units_revision <= ?", unitsRevision + 1, unitsRevision);
+        to.run("UPDATE state SET marks_revision = ? WHERE marks_revision <= ?", marksRevision + 1, marksRevision);
         to.run("UPDATE state SET next_booking = ? WHERE next_booking < ?", nextBooking, nextBooking);
     }
 

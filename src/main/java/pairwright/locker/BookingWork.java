@@ -38,6 +38,10 @@ final class BookingWork {
         return changed;
     }
 
+    boolean isThere(String id) throws SQLException {
+        return BookingRows.of(sql, id).isPresent();
+    }
+
     Booking present(String id) throws SQLException {
         return BookingRows.of(sql, id).orElseThrow(() -> new LockerFault.NotThere("There is no booking " + Said.quoted(id) + ". It may have been cancelled"));
     }

@@ -2,6 +2,7 @@ package pairwright.locker;
 
 import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
 
 /** What can be done within one transaction. Every method may throw a {@link LockerFault}, and then nothing of the transaction happened. */
 public interface Changes {
@@ -52,4 +53,41 @@ public interface Changes {
 
     /** A booking as it is within this transaction. */
     Booking booking(String id);
+
+    /**
+     * Writes a document: a new one, or in place of what is there. Nothing changes where it says the same already.
+     *
+     * @param version it must have, 0 for none there yet; null for whatever it has
+     */
+    Document put(DocumentDraft draft, Long version);
+
+    /** Takes a document away, with all that belongs to it and, of a session, its marks. Its booking stays. */
+    void removeDocument(String id, Long version);
+
+    /** A document as it is within this transaction. */
+    Document document(String id);
+
+    /** The same where there may be none. */
+    Optional<Document> documentIfThere(String id);
+
+    /** The version of a session's marks as a whole within this transaction; 0 where there never was one. */
+    long marksVersion(String session);
+
+    /**
+     * Books for a session, all units or none, in place of what was booked for it before: there is no moment in which it has nothing. The session minds its
+     * booking.
+     *
+     * @param id of its line-up
+     */
+    Booking bookFor(String id, BookingDraft draft);
+
+    /** Notes what became of one microphone of a session, in place of what was noted of it before; says all of its marks. */
+    List<Mark> mark(String session, MarkDraft mark);
+
+    /**
+     * Notes what became of the microphones of a session: these marks, and no others that were there.
+     *
+     * @param version of its marks as a whole, 0 for none yet; null for whatever they have
+     */
+    List<Mark> marks(String session, List<MarkDraft> marks, Long version);
 }

@@ -25,6 +25,8 @@ public final class Locker implements AutoCloseable {
     private final Supplier<Catalogue> catalogue;
     private final Clock clock;
     private final Tokens tokens;
+    private final Documents documents;
+    private final Marks marks;
     /** The units as they were last read; used as long as the database says that they are the same. */
     private volatile Shelf shelf;
 
@@ -33,6 +35,8 @@ public final class Locker implements AutoCloseable {
         this.catalogue = catalogue;
         this.clock = clock;
         this.tokens = new Tokens(database, clock);
+        this.documents = new Documents(database);
+        this.marks = new Marks(database);
     }
 
     /**
@@ -136,7 +140,16 @@ public final class Locker implements AutoCloseable {
 
     /** How every unit stands for a time, in the order of {@link #units()}. */
     public List<Standing> standing(Span span) {
-        return database.read(sql -> Availability.standing(sql, shelf(sql), span, nowS()));
+        return standing(span, Set.of());
+    }
+
+    /**
+     * The same as if some bookings were not there, such as those of whoever asks. When a unit that others have is free again counts them all the same.
+     *
+     * @param but ids of the bookings
+     */
+    public List<Standing> standing(Span span, Set<String> but) {
+        return database.read(sql -> Availability.standing(sql, shelf(sql), span, nowS(), but));
     }
 
     /**
@@ -150,8 +163,13 @@ public final class Locker implements AutoCloseable {
 
     /** What a question may use for a time; null while the locker holds no microphone, and out of reach while the database is. */
     public Stock stock(Span span) {
+        return stock(span, Set.of());
+    }
+
+    /** The same as if some bookings were not there, by their ids. */
+    public Stock stock(Span span, Set<String> but) {
         try {
-            return database.read(sql -> Availability.stock(sql, shelf(sql), span, nowS(), clock.getZone()));
+            return database.read(sql -> Availability.stock(sql, shelf(sql), span, nowS(), but, clock.getZone()));
         } catch (LockerFault.Unreachable away) {
             return Stock.OUT_OF_REACH;
         }
@@ -251,6 +269,16 @@ public final class Locker implements AutoCloseable {
     /** Who may come in. */
     public Tokens tokens() {
         return tokens;
+    }
+
+    /** What is written down of sessions. */
+    public Documents documents() {
+        return documents;
+    }
+
+    /** What became of the microphones of sessions. */
+    public Marks marks() {
+        return marks;
     }
 
     /** Writes all of it as it is at one moment into a new file, while it serves. */

@@ -5,17 +5,22 @@ import java.time.Instant;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import pairwright.model.MicType;
 
 /** The changes of one transaction. What failed stays failed: a caller that goes on regardless does not get it written. */
 final class Transaction implements Changes {
     private final UnitWork unitWork;
     private final BookingWork bookingWork;
+    private final DocumentWork documentWork;
+    private final MarkWork markWork;
     private Exception failed;
 
     Transaction(Sql sql, Shelf shelf, Map<String, MicType> types, Instant now, ZoneId zone, String who) {
         unitWork = new UnitWork(sql, shelf, types, now, zone, who);
         bookingWork = new BookingWork(sql, unitWork, now, zone, who);
+        documentWork = new DocumentWork(sql, now, who);
+        markWork = new MarkWork(sql, documentWork, now, who);
     }
 
     /** Carries what the database said through work that cannot throw it. */
@@ -42,7 +47,7 @@ final class Transaction implements Changes {
     }
 
     boolean changed() {
-        return unitWork.changed() || bookingWork.changed();
+        return unitWork.changed() || bookingWork.changed() || documentWork.changed() || markWork.changed();
     }
 
     @Override
@@ -98,6 +103,52 @@ final class Transaction implements Changes {
     @Override
     public Booking booking(String id) {
         return doing(() -> bookingWork.present(id));
+    }
+
+    @Override
+    public Document put(DocumentDraft draft, Long version) {
+        return doing(() -> documentWork.put(draft, version));
+    }
+
+    @Override
+    public void removeDocument(String id, Long version) {
+        doing(() -> documentWork.remove(id, version));
+    }
+
+    @Override
+    public Document document(String id) {
+        return doing(() -> documentWork.present(id));
+    }
+
+    @Override
+    public Optional<Document> documentIfThere(String id) {
+        return doing(() -> documentWork.of(id));
+    }
+
+    @Override
+    public long marksVersion(String session) {
+        return doing(() -> markWork.version(session));
+    }
+
+    @Override
+    public Booking bookFor(String id, BookingDraft draft) {
+        return doing(() -> {
+            String before = documentWork.session(id).booking();
+            boolean booked = before != null && bookingWork.isThere(before);
+            Booking booking = booked ? bookingWork.alter(before, draft, null) : bookingWork.book(draft);
+            documentWork.booked(id, booking.id());
+            return booking;
+        });
+    }
+
+    @Override
+    public List<Mark> mark(String session, MarkDraft mark) {
+        return doing(() -> markWork.put(session, mark));
+    }
+
+    @Override
+    public List<Mark> marks(String session, List<MarkDraft> marks, Long version) {
+        return doing(() -> markWork.replace(session, marks, version));
     }
 
     @FunctionalInterface

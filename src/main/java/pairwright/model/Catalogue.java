@@ -1,5 +1,7 @@
 package pairwright.model;
 
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.Map;
 
 /**
@@ -15,6 +17,23 @@ public record Catalogue(
         Map<String, Technique> techniques,
         Map<String, Complaint> complaints,
         Map<String, Grade> grades,
+        Map<String, Task> tasks,
         Vocabulary words,
         String version) {
+
+    /** The same with another entry of a source, in its place where there is one of that id. */
+    public Catalogue with(Source other) {
+        return new Catalogue(mics, replaced(sources, other.id(), other), rooms, characters, techniques, complaints, grades, tasks, words, version);
+    }
+
+    /** The same with another entry of a room. */
+    public Catalogue with(Room other) {
+        return new Catalogue(mics, sources, replaced(rooms, other.id(), other), characters, techniques, complaints, grades, tasks, words, version);
+    }
+
+    private static <T> Map<String, T> replaced(Map<String, T> all, String id, T other) {
+        Map<String, T> copy = new LinkedHashMap<>(all);
+        copy.put(id, other);
+        return Collections.unmodifiableMap(copy);
+    }
 }

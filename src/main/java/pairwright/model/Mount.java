@@ -27,6 +27,20 @@ public enum Mount implements Word {
         this.id = id;
     }
 
+    /** How far the boom has to reach from the column; 0 where nothing leans. */
+    public double boomReachM() {
+        return switch (this) {
+            case BOOM -> 0.5;
+            case OVERHEAD -> 0.8;
+            default -> 0;
+        };
+    }
+
+    /** Whether a stand of its own holds it. */
+    public boolean onStand() {
+        return this == STAND || this == BOOM || this == OVERHEAD;
+    }
+
     @Override
     public String id() {
         return id;

@@ -24,6 +24,17 @@ public final class Naming {
         return false;
     }
 
+    /** A name within a sentence, with its article: "the long ribbon". */
+    public static String the(String name) {
+        return name.startsWith("The ") ? small(name) : "the " + small(name);
+    }
+
+    /** The name of a type without what follows a comma, such as a pattern that is said where it matters. */
+    public static String type(String name) {
+        int comma = name.indexOf(',');
+        return comma < 0 ? name : name.substring(0, comma);
+    }
+
     /** First letter small, unless the first word is an abbreviation, as in DI, or the name of a people, as in French horn. */
     public static String small(String name) {
         return name.length() > 1 && java.lang.Character.isUpperCase(name.charAt(1)) || name.isEmpty() || PROPER.contains(name.split(" ", 2)[0])

@@ -22,6 +22,7 @@ import java.util.List;
  * @param locker what of the locker may be used; null for what is free then
  * @param wishes families that would be welcome, in the order they were said; any other may still be answered
  * @param lifted limits of the words that no longer hold, by the names of their fields in {@link Limits}
+ * @param player who plays, as the house calls them; null unless said
  */
 public record Question(
         String words,
@@ -39,7 +40,8 @@ public record Question(
         OffsetDateTime until,
         FromLocker locker,
         List<MicFamily> wishes,
-        List<String> lifted) {
+        List<String> lifted,
+        String player) {
 
     public Question {
         wishes = wishes == null ? List.of() : List.copyOf(wishes);
@@ -50,7 +52,7 @@ public record Question(
     public Question(String words, String source, List<String> ways, List<String> dynamics, String room, List<String> character, Limits limits,
             List<Neighbour> neighbours, List<String> circumstances, List<String> techniques, int options, OffsetDateTime from, OffsetDateTime until,
             List<MicFamily> wishes) {
-        this(words, source, ways, dynamics, room, character, limits, neighbours, circumstances, techniques, options, from, until, null, wishes, List.of());
+        this(words, source, ways, dynamics, room, character, limits, neighbours, circumstances, techniques, options, from, until, null, wishes, List.of(), null);
     }
 
     /** Without a wish for a family. */
@@ -59,10 +61,16 @@ public record Question(
         this(words, source, ways, dynamics, room, character, limits, neighbours, circumstances, techniques, options, from, until, List.of());
     }
 
+    /** The same, played by somebody. */
+    public Question by(String who) {
+        return new Question(words, source, ways, dynamics, room, character, limits, neighbours, circumstances, techniques, options, from, until, locker, wishes,
+                lifted, who);
+    }
+
     /** The same but for what is asked of the source and its surroundings. */
     public Question altered(List<String> otherWays, String otherRoom, List<String> otherCharacter, Limits otherLimits, List<Neighbour> otherNeighbours,
             List<String> otherCircumstances) {
         return new Question(words, source, otherWays, dynamics, otherRoom, otherCharacter, otherLimits, otherNeighbours, otherCircumstances, techniques,
-                options, from, until, locker, wishes, lifted);
+                options, from, until, locker, wishes, lifted, player);
     }
 }

@@ -10,6 +10,7 @@ import java.util.List;
  * @param wishes families that would be welcome, in order; null for those of the words
  * @param lifted limits of the words that no longer hold, by the names of their fields in {@link Limits}; empty for none
  * @param locker what of the locker may be used; null for what is free then. Without a locker it changes nothing
+ * @param player who plays, as the house calls them; null for nobody in particular
  * @param draws how often levels, rooms and types are drawn anew to see how sure the answer is, 0 to 1000; null for not at all
  */
 public record Request(
@@ -29,7 +30,10 @@ public record Request(
         FromLocker locker,
         List<MicFamily> wishes,
         List<String> lifted,
+        String player,
         Integer draws) {
+    /** The longest name of a player. */
+    public static final int LONGEST_PLAYER = 80;
     /** How often is enough to tell one in two from two in three, and soon done. */
     public static final int USUAL_DRAWS = 200;
 
@@ -41,7 +45,7 @@ public record Request(
     public Request(String words, String source, List<String> ways, List<String> dynamics, String room, List<String> character, Limits limits,
             List<Neighbour> neighbours, List<String> circumstances, List<String> techniques, Integer options, OffsetDateTime from,
             OffsetDateTime until, List<MicFamily> wishes, List<String> lifted, Integer draws) {
-        this(words, source, ways, dynamics, room, character, limits, neighbours, circumstances, techniques, options, from, until, null, wishes, lifted, draws);
+        this(words, source, ways, dynamics, room, character, limits, neighbours, circumstances, techniques, options, from, until, null, wishes, lifted, null, draws);
     }
 
     /** With the limits of the words. */
@@ -61,13 +65,19 @@ public record Request(
     /** The same, with how often to draw. */
     public Request withDraws(int times) {
         return new Request(words, source, ways, dynamics, room, character, limits, neighbours, circumstances, techniques, options, from, until, locker,
-                wishes, lifted, times);
+                wishes, lifted, player, times);
     }
 
     /** The same for a time and what of a locker. */
     public Request at(OffsetDateTime start, OffsetDateTime end, FromLocker use) {
         return new Request(words, source, ways, dynamics, room, character, limits, neighbours, circumstances, techniques, options, start, end, use, wishes,
-                lifted, draws);
+                lifted, player, draws);
+    }
+
+    /** The same, played by somebody. */
+    public Request by(String who) {
+        return new Request(words, source, ways, dynamics, room, character, limits, neighbours, circumstances, techniques, options, from, until, locker, wishes,
+                lifted, who, draws);
     }
 
     /** Only a sentence. */

@@ -54,4 +54,10 @@ public record Source(
         List<PairRecipe> pairs,
         Confidence confidence,
         List<Rests> basis) {
+
+    /** The same as a player was heard: as loud, of that spectrum and that range of fundamentals. */
+    public Source heard(Level otherLevel, OctaveCurve otherSpectrumDb, Range otherFundamentalHz) {
+        return new Source(id, name, family, says, words, signal, otherLevel, lead, otherSpectrumDb, otherFundamentalHz, attack, crestDb, sizeM, body,
+                directivityIndexDb, wide, care, ways, positions, habits, pairs, confidence, basis);
+    }
 }

@@ -65,6 +65,18 @@ final class Engine {
      * @throws RuntimeException what a rule trips over
      */
     void judge(boolean warn, Setting setting, List<?> subjects, Out out) {
+        List<Object> facts = new ArrayList<>(subjects.size() + 1);
+        facts.add(setting);
+        facts.addAll(subjects);
+        judge(warn, facts, out);
+    }
+
+    /**
+     * The same for facts of any kind.
+     *
+     * @throws RuntimeException what a rule trips over
+     */
+    void judge(boolean warn, List<?> facts, Out out) {
         KieBase rules = warn ? warning : scoring;
         if (rules == null) {
             return;
@@ -72,8 +84,7 @@ final class Engine {
         KieSession session = rules.newKieSession();
         try {
             session.setGlobal("out", out);
-            session.insert(setting);
-            subjects.forEach(session::insert);
+            facts.forEach(session::insert);
             session.fireAllRules();
         } finally {
             session.dispose();

@@ -116,6 +116,10 @@ final class HousePolicy {
                 continue;
             }
             String type = pattern.getObjectType().replace(FACTS_PACKAGE, "");
+            if (PlanFact.kinds().stream().anyMatch(kind -> kind.getSimpleName().equals(type))) {
+                found.add(new Problem(file, pattern.getLine(), rule.getName(), type + " is a part of a plan, of which house rules do not speak yet."
+                        + " Write it for Setting, Placed or Paired"));
+            }
             if (FACTS.contains(type) && !seen.add(type)) {
                 found.add(new Problem(file, pattern.getLine(), rule.getName(), "a second " + type + ": a house rule looks at one at a time,"
                         + " since comparing each with each takes far too long. Compare with a number"));

@@ -21,6 +21,7 @@ public final class RuleBase {
     static final String FOLDER = "META-INF/pairwright/rules/";
 
     private final Engine builtIn;
+    private final PlanEngine plans;
     private final String builtInVersion;
     private final HouseRules house;
     private final Consumer<HouseRuleStopped> told;
@@ -28,12 +29,14 @@ public final class RuleBase {
     private final List<RuleInfo> rules;
     private final String version;
 
-    private RuleBase(Engine builtIn, String builtInVersion, HouseRules house, Consumer<HouseRuleStopped> told) {
+    private RuleBase(Engine builtIn, PlanEngine plans, String builtInVersion, HouseRules house, Consumer<HouseRuleStopped> told) {
         this.builtIn = builtIn;
+        this.plans = plans;
         this.builtInVersion = builtInVersion;
         this.house = house;
         this.told = told;
         byId.putAll(builtIn.rules());
+        plans.infos().forEach(info -> byId.put(info.id(), info));
         if (house != null) {
             byId.putAll(house.rules());
         }
@@ -44,8 +47,10 @@ public final class RuleBase {
     /** The rules that ship with the program; they were compiled when it was built. */
     public static RuleBase builtIn() {
         ClassLoader own = RuleBase.class.getClassLoader();
-        List<Model> models = resource("models").lines().map(name -> model(own, name)).toList();
-        return new RuleBase(new Engine(models, RuleIndex.read(resource("index"))), resource("version").strip(), null, null);
+        Map<Boolean, List<RuleInfo>> infos = RuleIndex.read(resource("index")).stream().collect(Collectors.partitioningBy(RuleInfo::ofAPlan));
+        Map<Boolean, List<String>> models = resource("models").lines().collect(Collectors.partitioningBy(PlanEngine::owns));
+        return new RuleBase(new Engine(models.get(false).stream().map(name -> model(own, name)).toList(), infos.get(false)),
+                new PlanEngine(own, models.get(true), infos.get(true)), resource("version").strip(), null, null);
     }
 
     /**
@@ -54,7 +59,7 @@ public final class RuleBase {
      * @param stopped is told of house rules that fail, before whoever asked is
      */
     RuleBase with(RuleCompiler.Result compiled, String houseVersion, HouseRules.Most most, Consumer<HouseRuleStopped> stopped) {
-        return new RuleBase(builtIn, builtInVersion, HouseRules.of(compiled, houseVersion, RuleBase.class.getClassLoader(), most), stopped);
+        return new RuleBase(builtIn, plans, builtInVersion, HouseRules.of(compiled, houseVersion, RuleBase.class.getClassLoader(), most), stopped);
     }
 
     /**
@@ -79,21 +84,30 @@ public final class RuleBase {
         return judge(true, setting, subjects);
     }
 
+    /**
+     * What the rules of plans find for and against its parts, or what they warn of. They see no question, and the rules of a question see no plan.
+     *
+     * @param warn whether cautions are asked for; else what moves a score
+     * @param parts of a plan
+     * @return by part in the order given; by rule id within a part
+     */
+    public List<Finding> plan(boolean warn, List<? extends PlanFact> parts) {
+        Out out = new Out(plans.engine().rules(), null);
+        plans.engine().judge(warn, parts, out);
+        return sorted(parts, out.findings());
+    }
+
     private List<Finding> judge(boolean warn, Setting setting, List<?> subjects) {
-        Map<Object, List<Finding>> bySubject = new IdentityHashMap<>(subjects.size() * 2);
-        bySubject.put(setting, new ArrayList<>());
-        subjects.forEach(subject -> bySubject.put(subject, new ArrayList<>()));
         Out out = new Out(builtIn.rules(), null);
         builtIn.judge(warn, setting, subjects, out);
         List<Finding> all = out.findings();
         if (house != null) {
             all.addAll(ofTheHouse(warn, setting, subjects));
         }
-        all.forEach(finding -> bySubject.get(finding.subject()).add(finding));
-        List<Finding> sorted = new ArrayList<>(all.size());
-        add(bySubject.get(setting), sorted);
-        subjects.forEach(subject -> add(bySubject.get(subject), sorted));
-        return sorted;
+        List<Object> ordered = new ArrayList<>(subjects.size() + 1);
+        ordered.add(setting);
+        ordered.addAll(subjects);
+        return sorted(ordered, all);
     }
 
     private List<Finding> ofTheHouse(boolean warn, Setting setting, List<?> subjects) {
@@ -101,11 +115,20 @@ public final class RuleBase {
             return house.judge(warn, setting, subjects);
         } catch (HouseRules.Failed failed) {
             Set<String> ids = failed.problems().stream().map(Problem::rule).collect(Collectors.toCollection(TreeSet::new));
-            HouseRuleStopped stopped = new HouseRuleStopped(this, new RuleBase(builtIn, builtInVersion, house.without(ids), told),
+            HouseRuleStopped stopped = new HouseRuleStopped(this, new RuleBase(builtIn, plans, builtInVersion, house.without(ids), told),
                     failed.problems(), failed.getCause());
             told.accept(stopped);
             throw stopped;
         }
+    }
+
+    private static List<Finding> sorted(List<?> subjects, List<Finding> all) {
+        Map<Object, List<Finding>> bySubject = new IdentityHashMap<>(subjects.size() * 2);
+        subjects.forEach(subject -> bySubject.put(subject, new ArrayList<>()));
+        all.forEach(finding -> bySubject.get(finding.subject()).add(finding));
+        List<Finding> sorted = new ArrayList<>(all.size());
+        subjects.forEach(subject -> add(bySubject.get(subject), sorted));
+        return sorted;
     }
 
     /** Firing order is the engine's own business; an answer must not depend on it. */
@@ -117,6 +140,11 @@ public final class RuleBase {
     /** The sentence of a finding, with its names and numbers. */
     public String says(Finding finding, Setting setting) {
         return Sentence.says(finding, setting);
+    }
+
+    /** The sentence of a finding on a part of a plan. */
+    public String says(Finding finding) {
+        return Sentence.says(finding);
     }
 
     /** All rules, by id. */

@@ -21,6 +21,7 @@ import pairwright.model.Severity;
  * @param basis what exactly it rests on
  * @param practice statements of trade practice it embodies, from rules/practice.yaml; empty where it has none
  * @param teachable whether an exercise can be built on it
+ * @param treat what is to be done about the arrival it speaks of: align, leave or watch; null for rules of anything else
  * @param cases situations in which it fires or stays silent, in words
  */
 public record RuleInfo(
@@ -37,7 +38,14 @@ public record RuleInfo(
         String basis,
         List<Practice> practice,
         boolean teachable,
+        String treat,
         List<Case> cases) {
+    static final String PLAN = "plan";
+
+    /** Whether it judges a plan; else a question. */
+    public boolean ofAPlan() {
+        return concern.equals(PLAN);
+    }
 
     /**
      * A statement of trade practice.

@@ -24,10 +24,13 @@ final class RuleText {
     private static final Pattern CALL = Pattern.compile("out\\.(note|scaled)\\(\\s*drools\\.getRule\\(\\)\\s*,\\s*(\\$\\w+)\\s*(,.*)?\\);", Pattern.DOTALL);
     private static final Pattern QUOTED = Pattern.compile("\"([^\"]*)\"");
     private static final double MOST_POINTS = 12;
+    /** A seat without a microphone is weighed against whole options, not against single reasons. */
+    private static final double MOST_POINTS_OF_A_SEAT = 60;
+    private static final List<String> TREATS = List.of("align", "leave", "watch");
     private static final List<String> IN_A_HOUSE =
             List.of("title", "effect", "points", "severity", "says", "why", "on", "basis", "teachable");
     private static final List<String> BUILT_IN =
-            List.of("title", "effect", "points", "severity", "says", "why", "on", "basis", "practice", "teachable");
+            List.of("title", "effect", "points", "severity", "says", "why", "on", "basis", "practice", "teachable", "treat");
 
     private final String file;
     private final String text;
@@ -74,19 +77,25 @@ final class RuleText {
             wrong("@teachable", "@teachable is true or false, not " + teachable);
         }
         List<RuleInfo.Practice> practice = house ? List.of() : practice(statements);
-        double points = points(effect);
+        Matcher call = CALL.matcher(String.valueOf(rule.getConsequence()).strip());
+        Class<?> subject = call.matches() ? subject(call.group(2)) : null;
+        double points = points(effect, subject == LeftOut.class ? MOST_POINTS_OF_A_SEAT : MOST_POINTS);
         if (effect == Effect.CAUTION && severityWord == null) {
             wrong("@effect", "a caution needs @severity(\"note\"), (\"care\") or (\"danger\")");
         }
         if (effect != null && effect != Effect.CAUTION && severityWord != null) {
             wrong("@severity", "only a caution has a severity");
         }
-        consequence(says, effect);
+        consequence(call, subject, says, effect);
+        String treat = value("treat");
+        if (subject != null) {
+            place(concern.equals(RuleInfo.PLAN), subject, effect, treat);
+        }
         if (!problems.isEmpty()) {
             return null;
         }
         return new RuleInfo(rule.getName(), title, concern, topic, effect, severity, points, says, why, on, basis, practice,
-                "true".equals(teachable), cases);
+                "true".equals(teachable), treat, cases);
     }
 
     private List<RuleInfo.Practice> practice(Map<String, String> statements) {
@@ -102,7 +111,7 @@ final class RuleText {
         return List.copyOf(practice);
     }
 
-    private double points(Effect effect) {
+    private double points(Effect effect, double most) {
         String given = value("points");
         if (effect == null) {
             return 0;
@@ -120,18 +129,17 @@ final class RuleText {
         } catch (NumberFormatException notANumber) {
             points = 0;
         }
-        if (effect == Effect.FOR && !(points > 0 && points <= MOST_POINTS)) {
-            wrong("@points", "what speaks for has points above 0, at most 12, not " + given);
+        if (effect == Effect.FOR && !(points > 0 && points <= most)) {
+            wrong("@points", "what speaks for has points above 0, at most " + (int) most + ", not " + given);
         }
-        if (effect == Effect.AGAINST && !(points < 0 && points >= -MOST_POINTS)) {
-            wrong("@points", "what speaks against has points below 0, at least -12, not " + given);
+        if (effect == Effect.AGAINST && !(points < 0 && points >= -most)) {
+            wrong("@points", "what speaks against has points below 0, at least " + (int) -most + ", not " + given);
         }
         return points;
     }
 
     /** After "then" stands one call, so that a rule can do nothing but speak. */
-    private void consequence(String says, Effect effect) {
-        Matcher call = CALL.matcher(String.valueOf(rule.getConsequence()).strip());
+    private void consequence(Matcher call, Class<?> subject, String says, Effect effect) {
         if (!call.matches() || call.group(3) != null && call.group(3).contains(";")) {
             wrong("then", "after then stands one call: out.note(drools.getRule(), $subject, \"nameUnit\", value, ...); "
                     + "or out.scaled(drools.getRule(), $subject, share, ...);");
@@ -140,9 +148,8 @@ final class RuleText {
         if (call.group(1).equals("scaled") && effect != Effect.FOR && effect != Effect.AGAINST) {
             wrong("then", "only what speaks for or against can be scaled");
         }
-        Class<?> subject = subject(call.group(2));
         if (subject == null) {
-            wrong(call.group(2), call.group(2) + " is not a Setting, a Placed or a Paired of this rule");
+            wrong(call.group(2), call.group(2) + " is not a Setting, a Placed or a Paired of this rule" + (house ? "" : ", nor a part of a plan"));
             return;
         }
         List<String> values = new ArrayList<>();
@@ -180,15 +187,36 @@ final class RuleText {
     }
 
     private Class<?> subject(String variable) {
-        Matcher bound = Pattern.compile(Pattern.quote(variable) + "\\s*:\\s*(Setting|Placed|Paired)\\b").matcher(ownText());
+        Matcher bound = Pattern.compile(Pattern.quote(variable) + "\\s*:\\s*(\\w+)\\b").matcher(ownText());
         if (!bound.find()) {
             return null;
         }
-        return switch (bound.group(1)) {
-            case "Setting" -> Setting.class;
-            case "Placed" -> Placed.class;
-            default -> Paired.class;
-        };
+        List<Class<?>> facts = new ArrayList<>(List.of(Setting.class, Placed.class, Paired.class));
+        if (!house) {
+            facts.addAll(PlanFact.kinds());
+        }
+        return facts.stream().filter(fact -> fact.getSimpleName().equals(bound.group(1))).findFirst().orElse(null);
+    }
+
+    /** What a question knows and what a plan knows are judged apart, so a rule keeps to the one or the other. */
+    private void place(boolean ofAPlan, Class<?> subject, Effect effect, String treat) {
+        if (ofAPlan != PlanFact.class.isAssignableFrom(subject)) {
+            wrong(subject.getSimpleName(), "a rule of the folder plan speaks of a part of a plan, and no other does: "
+                    + PlanFact.kinds().stream().map(Class::getSimpleName).toList());
+        }
+        if (ofAPlan && effect != null && effect != Effect.CAUTION && !PlanFact.WEIGHED.contains(subject)) {
+            wrong("@effect", "of a plan only " + PlanFact.WEIGHED.stream().map(Class::getSimpleName).toList()
+                    + " carry points, since the search weighs nothing else. Make it a caution");
+        }
+        if (ofAPlan && effect == Effect.RULES_OUT) {
+            wrong("@effect", "what is not possible in a plan is never made. Make it a caution, or give it points");
+        }
+        if (treat != null && subject != PlannedArrival.class) {
+            wrong("@treat", "only of a PlannedArrival is there anything to do by @treat. Take it out");
+        }
+        if (treat != null && !TREATS.contains(treat)) {
+            wrong("@treat", "@treat is one of " + TREATS + ", not \"" + treat + "\"");
+        }
     }
 
     private String needed(String name) {

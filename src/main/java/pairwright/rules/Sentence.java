@@ -13,7 +13,7 @@ import pairwright.model.Value;
 final class Sentence {
     private static final Pattern PLACEHOLDER = Pattern.compile("\\{([^{}]*)}");
     private static final Set<String> FOR_ALL = Set.of("source", "room", "wanted");
-    private static final Set<String> FOR_PLACED = Set.of("mic", "pattern", "position", "why", "danger", "keepClear");
+    private static final Set<String> FOR_PLACED = Set.of("mic", "pattern", "position", "why", "danger", "keepClear", "keptWhere");
     private static final Set<String> FOR_PAIRED = Set.of("first", "second", "firstPosition", "secondPosition", "technique", "why", "care");
 
     private static final String TURNED = "-";
@@ -40,8 +40,13 @@ final class Sentence {
 
     /** Whether a name in braces stands for words, not for a number, when a rule speaks of such a subject. */
     static boolean isText(String name, Class<?> subject) {
-        return FOR_ALL.contains(name) || subject == Placed.class && FOR_PLACED.contains(name)
+        return PlanFact.class.isAssignableFrom(subject) ? PlanFact.hasText(subject, name) : FOR_ALL.contains(name) || subject == Placed.class && FOR_PLACED.contains(name)
                 || subject == Paired.class && FOR_PAIRED.contains(name);
+    }
+
+    /** The sentence of a finding on a part of a plan. */
+    static String says(Finding finding) {
+        return says(finding, null);
     }
 
     static String says(Finding finding, Setting setting) {
@@ -72,9 +77,13 @@ final class Sentence {
     }
 
     private static String text(String name, Finding finding, Setting setting) {
+        if (finding.subject() instanceof PlanFact part) {
+            String text = part.text(name);
+            return text == null ? number(name, finding) : text;
+        }
         String words = switch (name) {
-            case "source" -> the(setting.source().name());
-            case "room" -> the(setting.room().name());
+            case "source" -> Naming.the(setting.source().name());
+            case "room" -> Naming.the(setting.room().name());
             case "wanted" -> setting.wanted() == null ? "natural" : Naming.small(setting.wanted().name());
             default -> null;
         };
@@ -94,6 +103,7 @@ final class Sentence {
             case "why" -> placed.habitWhy();
             case "danger" -> placed.dangerSays();
             case "keepClear" -> placed.keepClear();
+            case "keptWhere" -> placed.keptWhere();
             default -> null;
         };
     }
@@ -111,15 +121,8 @@ final class Sentence {
         };
     }
 
-    /** The type without what follows a comma: the pattern is said where it matters. */
     private static String mic(Placed placed) {
-        String name = placed.mic().name();
-        int comma = name.indexOf(',');
-        return the(comma < 0 ? name : name.substring(0, comma));
-    }
-
-    private static String the(String name) {
-        return name.startsWith("The ") ? Naming.small(name) : "the " + Naming.small(name);
+        return Naming.the(Naming.type(placed.mic().name()));
     }
 
     private static String capital(String text) {

@@ -25,8 +25,8 @@ import pairwright.model.Source;
  * @param phantomAllowed whether phantom power may be used
  * @param channels the most channels an option may take
  * @param neighbours how many other sources play
- * @param loudestNeighbourDbSpl running level of the loudest neighbour where the microphone is; 0 with none
- * @param loudestNeighbourDegrees between the source and that neighbour, seen from the microphone; 0 with none
+ * @param loudestNeighbourDbSpl running level of the loudest neighbour at whichever of the usual places of the source it is loudest; 0 with none
+ * @param loudestNeighbourDegrees between the source and that neighbour, seen from that place; 0 with none
  * @param stereoWanted the words asked for stereo
  * @param monoWanted the words asked for mono
  * @param onePerformer one person sings and plays

@@ -22,6 +22,7 @@ public final class UnitNames {
         units.put("Ratio", "1");
         units.put("Share", "1");
         units.put("Count", "1");
+        units.put("Times", "1");
         units.put("Hours", "h");
         units.put("Dbfs", "dBFS");
         units.put("Dba", "dB(A)");

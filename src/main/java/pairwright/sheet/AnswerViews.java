@@ -124,7 +124,7 @@ final class AnswerViews {
     private Request with(String source, String room, String words) {
         return new Request(words, source, request.ways(), request.dynamics(), room, request.character(), request.limits(), request.neighbours(),
                 request.circumstances(), request.techniques(), request.options(), request.from(), request.until(), request.locker(),
-                request.wishes(), request.lifted(), null);
+                request.wishes(), request.lifted(), request.player(), null);
     }
 
     private List<AnswerView.Link> readings() {

@@ -59,6 +59,7 @@ record AskQuery(Request request, List<Fault> faults) {
         names.put("from", "Needed from");
         names.put("until", "Needed until");
         names.put("locker", "Choose from");
+        names.put("player", "Who plays");
         names.put("options", "Options");
         names.put("draws", "Draws");
         return names;
@@ -103,6 +104,7 @@ record AskQuery(Request request, List<Fault> faults) {
         addAll(query, "technique", request.techniques(), id -> id);
         addAll(query, "wish", request.wishes(), Word::id);
         query.addAll(LockerQuery.written(request));
+        add(query, "player", request.player());
         add(query, "options", request.options() == null ? null : request.options().toString());
         return query;
     }
@@ -148,7 +150,8 @@ record AskQuery(Request request, List<Fault> faults) {
             faults.addAll(locker.faults());
             return new Request(visit.first("words"), single("source"), list("way"), list("dynamics"), single("room"), list("character"),
                     limits.equals(Limits.NONE) ? null : limits, neighbours(), list("circumstance"), list("technique"),
-                    whole("options"), locker.from(), locker.until(), locker.use(), families("wish"), List.copyOf(lifted), whole("draws"));
+                    whole("options"), locker.from(), locker.until(), locker.use(), families("wish"), List.copyOf(lifted), single("player"),
+                    whole("draws"));
         }
 
         private Limits limits() {

@@ -21,7 +21,7 @@ import pairwright.sheet.ReadingParts.Link;
 /** The rules to read, all of them and one by one. */
 public final class RulePages {
     /** Safety first; a concern that is not listed comes last. */
-    private static final List<String> ORDER = List.of("safety", "handling", "power", "level", "noise", "pickup", "tone", "pairing", RuleBases.HOUSE);
+    private static final List<String> ORDER = List.of("safety", "handling", "power", "level", "noise", "pickup", "tone", "pairing", "memory", "plan", RuleBases.HOUSE);
     private static final int MOST_NEAR = 6;
 
     private RulePages() {

@@ -52,13 +52,13 @@ class RefusalTest {
 
     /** Some names of a unit that have a narrower range. */
     private static final Map<String, Double> POSSIBLE_HERE =
-            Map.of("dropDb", 3.0, "padDb", 10.0, "directivityIndexDb", 5.0);
+            Map.of("dropDb", 3.0, "padDb", 10.0, "directivityIndexDb", 5.0, "lossDb", 1.0);
 
-    /** What may be below zero: levels, angles, an early arrival, what lies behind the column, a value of any kind. */
+    /** What may be below zero: levels, angles, an early arrival, what lies behind the column, a way that passes clear, a value of any kind. */
     private static final Set<String> SIGNED_UNITS =
             Set.of("Db", "DbSpl", "Dba", "Dbu", "Dbfs", "Dbv", "Degrees", "C", "Multiplier", "Nine");
-    private static final Set<String> SIGNED_NAMES = Set.of("delayMs", "reachM", "everyBand");
-    private static final Set<String> UNSIGNED_NAMES = Set.of("dropDb", "padDb", "includedDegrees");
+    private static final Set<String> SIGNED_NAMES = Set.of("delayMs", "reachM", "everyBand", "detourM", "detoursM");
+    private static final Set<String> UNSIGNED_NAMES = Set.of("dropDb", "padDb", "includedDegrees", "lossDb");
 
     @TestFactory
     Stream<DynamicTest> everyFunctionTakesPossibleNumbers() {

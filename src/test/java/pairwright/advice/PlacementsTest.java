@@ -23,8 +23,8 @@ class PlacementsTest {
     void anAngleSaidTheLongWayRoundIsTheSameNeighbour() {
         Neighbour right = new Neighbour("hi-hat", 0.5, 120);
         Neighbour long240 = new Neighbour("hi-hat", 0.5, -240);
-        assertEquals(Workshop.of("snare-drum", Limits.NONE, right).scene().beside(),
-                Workshop.of("snare-drum", Limits.NONE, long240).scene().beside());
+        assertEquals(Workshop.of("snare-drum", Limits.NONE, right).scene().others(),
+                Workshop.of("snare-drum", Limits.NONE, long240).scene().others());
     }
 
     @Test

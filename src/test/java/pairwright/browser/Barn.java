@@ -18,6 +18,7 @@ import pairwright.locker.BookingKind;
 import pairwright.locker.Changes;
 import pairwright.locker.ChannelData;
 import pairwright.locker.Condition;
+import pairwright.locker.DocumentDraft;
 import pairwright.locker.Locker;
 import pairwright.locker.PhantomSwitch;
 import pairwright.locker.Place;
@@ -31,6 +32,12 @@ final class Barn implements AutoCloseable {
     /** A unit of which everything is known: a mate, a response, bookings. */
     static final String RIBBON = "barn-ribbon-1";
     static final String CHANNEL = "rack-a-1";
+    /** A line-up of two, of whom the barn can serve one. */
+    static final String SESSION = "barn-duo";
+    private static final String DUO = """
+            {"name": "Barn duo", "room": {"widthM": 8, "depthM": 6, "heightM": 3.5, "reverbTimeS": 0.5}, "plans": 1,
+             "lineUp": [{"id": "tenor", "player": "Nora", "source": "tenor-saxophone", "xM": 2, "yM": 2, "facingDegrees": 0, "maxMics": 1},
+                        {"id": "bass", "source": "double-bass", "xM": 6, "yM": 3, "facingDegrees": 270, "maxMics": 1, "must": false}]}""";
     private static final int HOUR_S = 3600;
 
     private final Path data;
@@ -72,6 +79,7 @@ final class Barn implements AutoCloseable {
         Instant now = Instant.now();
         changes.book(new BookingDraft(List.of(RIBBON, "barn-ribbon-2"), now.plusSeconds(20 * HOUR_S), now.plusSeconds(26 * HOUR_S), BookingKind.SESSION,
                 "Folk-jazz sextet, second day", "Ben of the barn", null));
+        changes.put(DocumentDraft.lineUp(SESSION, "Barn duo", null, null, DUO), null);
         changes.takeOut("loft-pencil-1", "Cleo", now.plusSeconds(3 * HOUR_S));
         return "";
     }

@@ -96,7 +96,7 @@ final class Browser implements AutoCloseable {
 
     /** Goes to an address of the server, or of the barn's. */
     Browser open(String path) {
-        inBarn = path.startsWith("/locker") || path.contains("locker=");
+        inBarn = path.startsWith("/locker") || path.startsWith("/sessions") || path.contains("locker=");
         driver.get(server() + path);
         // on a busy machine the driver may come back before the scripts of the page have run
         until(path + " is loaded", () -> "complete".equals(js("document.readyState")));

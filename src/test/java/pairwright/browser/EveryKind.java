@@ -13,6 +13,8 @@ final class EveryKind {
     static final String FROM_LOCKER = "/?words=brushed+snare%2C+dark&locker=free";
     static final String FROM_LOCKER_SHEET = "/set-up?words=upright+piano%2C+stereo&locker=owned";
 
+    private static final String PLAN = "/sessions/" + Barn.SESSION + "/";
+
     private static final List<String> ADDRESSES = List.of("/", PAIRS, FROM_LOCKER, FROM_LOCKER_SHEET, FROM_LOCKER + "&from=soon&locker=spoon", DANGERS, "/?words=snare&mics=1", "/?words=blorp+fnord",
             "/?words=snare&only=boundary&phantom=no&mics=1", "/?source=nosuch&gain=lots", WHY_NOT, "/catalogue", "/mics", "/mics/active-ribbon",
             "/sources/snare-drum", "/characters/dark", "/rooms/church", "/techniques/mid-side", "/complaints/boxy", "/rules", "/rules/SAF-005", "/numbers",
@@ -20,8 +22,10 @@ final class EveryKind {
             "/locker/units/new", "/locker/units/new?kind=mic", "/locker/units/" + Barn.RIBBON + "/alter", "/locker/units/" + Barn.RIBBON + "/remove",
             "/locker/history", "/locker/import", "/locker/bookings", "/locker/bookings/1", "/locker/bookings/1/alter", "/locker/bookings/1/cancel", "/locker/bookings/new",
             "/locker/bookings/new?until=soon", "/locker/bookings/new?unit=loft-pencil-1&unit=yard-vocal-1",
+            "/sessions", "/sessions/new", "/sessions/" + Barn.SESSION, "/sessions/" + Barn.SESSION + "?units=imperial", "/sessions/" + Barn.SESSION + "/remove",
             "/locker/desk", "/locker/desk?way=back&by=Cleo&for=1&did=out&unit=loft-pencil-1&booking=2",
-            "/locker/coverage", "/locker/coverage?served=maybe");
+            "/locker/coverage", "/locker/coverage?served=maybe",
+            PLAN + "plan", PLAN + "plan?plan=many", PLAN + "bleed", PLAN + "timing?rate=far", PLAN + "check", PLAN + "replan?price=much", PLAN + "sheets", PLAN + "sheets/all", PLAN + "recall");
 
     private EveryKind() {
     }

@@ -19,7 +19,7 @@ final class HostileRequests {
     private static final Numbers NUMBERS = new Numbers();
     private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
     private static final List<String> FIELDS = List.of("words", "source", "ways", "dynamics", "room", "character", "limits", "neighbours", "circumstances",
-            "techniques", "options", "wishes", "lifted", "draws", "from", "until");
+            "techniques", "options", "wishes", "player", "lifted", "draws", "from", "until");
     private static final List<String> LIMITS = List.of("mics", "phantom", "preampGainDb", "preampNoiseDbu", "onlyFamilies", "withoutFamilies", "onlyMicTypes",
             "withoutMicTypes");
     private static final List<String> ODD_VALUES = List.of("null", "true", "0", "-1", "1.5", "1e999", "-1e999", "1e-999", "-0", "9".repeat(400), "0." + "3".repeat(900),

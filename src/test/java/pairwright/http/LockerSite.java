@@ -135,7 +135,7 @@ final class LockerSite implements AutoCloseable {
             } else if (control.tagName().equals("select")) {
                 Element chosen = control.selectFirst("option[selected]");
                 fields.put(name, (chosen == null ? control.selectFirst("option") : chosen).attr("value"));
-            } else if (!control.attr("type").equals("checkbox") || control.hasAttr("checked")) {
+            } else if (!List.of("checkbox", "radio").contains(control.attr("type")) || control.hasAttr("checked")) {
                 fields.put(name, control.tagName().equals("textarea") ? control.wholeText() : control.attr("value"));
             }
         }

@@ -18,7 +18,8 @@ class NeededTest {
 
     @ParameterizedTest
     @CsvSource({"POST,/api/locker/bookings", "PATCH,/api/locker/units/a", "DELETE,/api/locker/units/a", "POST,/locker/units", "PUT,/api/ask", "DELETE,/api/ask",
-            "POST,/api/asking", "POST,/health", "DELETE,/assets/a.css", "POST,/api/numbers", "BREW,/whatever-comes", "POST,/api/locker/../ask"})
+            "POST,/api/asking", "POST,/health", "DELETE,/assets/a.css", "POST,/api/numbers", "BREW,/whatever-comes", "POST,/api/locker/../ask",
+            "POST,/api/sessions/plan", "POST,/api/sessions/replan"})
     void whateverChangesSomethingIsForEngineers(String method, String path) {
         assertEquals(Role.ENGINEER, Needed.role(method, path));
     }

@@ -20,7 +20,7 @@ import pairwright.locker.Place;
 class RolesTest {
     private static final List<String> READS = List.of("GET", "HEAD");
     /** Pages that are a form and nothing else. */
-    private static final String FORMS = "/locker/.*/(new|alter|cancel|remove)";
+    private static final String FORMS = "/locker/.*/(new|alter|cancel|remove)|/sessions(/.*)?/(new|remove)";
     private static final String QUESTIONS = "/api/ask(/.*)?|/api/numbers/.*";
 
     private final AtomicInteger strangers = new AtomicInteger();

@@ -7,7 +7,8 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.io.TempDir;
 
 /** What a locker does, wherever it is kept. */
-abstract class LockerTests implements UnitCases, BookingCases, AlteredCases, FreeCases, OutCases, ActCases, BackupCases {
+abstract class LockerTests implements UnitCases, BookingCases, AlteredCases, FreeCases, OutCases, ActCases, DocumentCases, MarkCases,
+        BackupCases {
     private final TurnedClock clock = new TurnedClock(LockerCase.NOON);
 
     @TempDir

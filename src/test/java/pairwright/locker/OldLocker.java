@@ -10,7 +10,7 @@ import java.util.Map;
 
 /** A locker as it was written by an earlier program: rows as they were then, in whatever tables there were. */
 final class OldLocker {
-    static final List<String> TABLES = List.of("unit", "booking", "line", "event", "event_about", "act", "token", "state");
+    static final List<String> TABLES = List.of("unit", "booking", "line", "event", "event_about", "act", "token", "state", "document", "mark");
     private static final long NOON_S = LockerCase.NOON.getEpochSecond();
 
     private OldLocker() {
@@ -35,6 +35,11 @@ final class OldLocker {
             }
             if (columns.containsKey("token")) {
                 sql.run("INSERT INTO token (name, role, hash, since_ts) VALUES ('Wren', 'engineer', 'abc', ?)", NOON_S);
+            }
+            if (columns.containsKey("document")) {
+                sql.run("INSERT INTO document (id, kind, name, from_ts, content, version, marks_version, at_ts, who)"
+                        + " VALUES ('barn-day', 'line-up', 'Barn day', ?, '{\"seats\": []}', 2, 1, ?, 'Wren')", NOON_S, NOON_S - 60);
+                sql.run("INSERT INTO mark (session_id, seat, mic, source, mic_type, kept, at_ts, who) VALUES ('barn-day', 'bass', 1, 'upright-bass', 'long-ribbon', 1, ?, 'Wren')", NOON_S);
             }
             return null;
         });
@@ -67,6 +72,10 @@ final class OldLocker {
         }
         if (since >= 3) {
             assertEquals(List.of(new Token("Wren", Role.ENGINEER, noon)), locker.tokens().all());
+        }
+        if (since >= 6) {
+            assertEquals(2, locker.documents().of("barn-day").orElseThrow().version());
+            assertEquals("long-ribbon", locker.marks().of("barn-day").get(0).micType());
         }
         assertThrows(LockerFault.Taken.class, () -> books(locker, noon.plusSeconds(60)));
         assertEquals("9", books(locker, noon.plusSeconds(90)));

@@ -152,6 +152,7 @@ class HouseRulesTest {
 
     @ParameterizedTest(name = "{1}: {2}")
     @CsvSource(delimiter = '|', value = {
+        "when | when\\n  PlannedLine() | PlannedLine is a part of a plan, of which house rules do not speak yet",
         "when | when\\n  Placed(distanceM > 3) | a second Placed: a house rule looks at one at a time",
         "when | when\\n  not Paired(known == true) | between when and then stand only Setting(...), Placed(...) and Paired(...)",
         "when | when\\n  eval(1 < 2) | between when and then stand only",

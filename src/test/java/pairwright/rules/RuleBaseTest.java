@@ -83,6 +83,16 @@ class RuleBaseTest {
     }
 
     @Test
+    void aQuestionNeverMeetsARuleOfAPlanNorAPlanARuleOfAQuestion() throws Exception {
+        Situation situation = given("{placed: {predicted.headroomDb: 4}}");
+        LeftOut leftOut = new LeftOut("the tambourine", false);
+        assertEquals(List.of("LVL-003@0"), said(Situation.judged(RULES, situation.setting(), List.of(situation.placed(), leftOut))));
+        assertEquals(List.of("PLN-002"), said(RULES.plan(false, List.of(leftOut))));
+        assertEquals(List.of(), said(RULES.plan(true, List.of(leftOut))));
+        assertEquals("Nothing is left for the tambourine", RULES.says(RULES.plan(false, List.of(leftOut)).get(0)).replaceFirst(",.*", ""));
+    }
+
+    @Test
     void rulesGoByTheirIds() {
         assertEquals("Little headroom", RULES.rule("LVL-003").title());
         assertEquals(-3, RULES.rule("LVL-003").points());

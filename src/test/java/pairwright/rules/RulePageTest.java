@@ -30,7 +30,7 @@ class RulePageTest {
                 # The rules
 
                 Made from `rules/`; do not edit. A rule reads numbers that were computed before and says one thing of them: for or against a
-                placement or a pair (with points), that it is ruled out, or what to take care of (note, care, danger). Names in braces are
+                placement, a pair or a plan (with points), that it is ruled out, or what to take care of (note, care, danger). Names in braces are
                 filled in for each answer. Below each rule: why, what it rests on, and when it fires and when not.
 
                 """);

@@ -37,7 +37,7 @@ class RulesDifferTest {
 
     static String normal(String condition) {
         List<String> facts = new ArrayList<>();
-        for (String fact : condition.strip().split("\\n(?=\\s*(\\$\\w+ : )?(Setting|Placed|Paired)\\()")) {
+        for (String fact : condition.strip().split("\\n(?=\\s*(\\$\\w+ : )?(\\w+)\\()")) {
             String plain = fact.strip().replaceFirst("^\\$\\w+\\s*:\\s*", "").replaceAll("\\s+", " ");
             int open = plain.indexOf('(');
             List<String> constraints = new ArrayList<>(split(plain.substring(open + 1, plain.length() - 1)));

@@ -87,7 +87,7 @@ class AskQueryTest {
     @Property
     void whenAndWhatOfTheLockerIsReadAgainFromTheAddress(@ForAll("times") OffsetDateTime from, @ForAll("times") OffsetDateTime until, @ForAll FromLocker use,
             @ForAll boolean start, @ForAll boolean end) {
-        Request request = Request.of("snare").at(start ? from : null, end ? until : null, use);
+        Request request = Request.of("snare").at(start ? from : null, end ? until : null, use).by(end ? "Ines & Bram" : null);
         AskQuery read = AskQuery.read(visit(Param.address("/", AskQuery.written(request)), false), CLOCK);
         assertEquals(List.of(), read.faults());
         assertEquals(request, read.request());

@@ -1,0 +1,172 @@
+package pairwright.advice;
+
+import java.util.ArrayList;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import pairwright.acoustics.OctaveCurve;
+import pairwright.model.Answer;
+import pairwright.model.Catalogue;
+import pairwright.model.Given;
+import pairwright.model.Heard;
+import pairwright.model.MicType;
+import pairwright.model.Option;
+import pairwright.model.PowerNeed;
+import pairwright.model.Question;
+import pairwright.model.Stock;
+import pairwright.rules.Placed;
+import pairwright.rules.RuleBase;
+import pairwright.rules.Setting;
+
+/**
+ * Everything that stands for one source out of a whole locker, best first: judged once, whatever is booked, for whoever plans with it. A set-up of two
+ * units that were matched is offered a second time for two that were not, since a plan may have to part them. What is offered does not depend on what
+ * else there is: a locker with more in it offers the same at the same points, and more. Where more than six units of a type have a response of their
+ * own, the six whose ids come first are predicted by it and the others as their type.
+ *
+ * <p>Not safe to share between threads.
+ */
+public final class Offers {
+    private final Scene scene;
+    private final RuleBase rules;
+    private final Predictor predictor;
+    private final Map<MicType, List<String>> alone = new IdentityHashMap<>();
+    private final List<Offer> all;
+
+    private Offers(Scene scene, RuleBase rules, List<Candidate> candidates) {
+        this.scene = scene;
+        this.rules = rules;
+        this.predictor = new Predictor(scene);
+        this.all = candidates.stream().map(candidate -> new Offer(this, candidate, mics(candidate))).toList();
+    }
+
+    /**
+     * Judges all there is, in a house that remembers nothing.
+     *
+     * @param question what is asked; its limits hold, how many options it wants and when does not matter
+     * @param catalogue may differ from the one that is known, in a source or a room
+     * @param rules of the same knowledge
+     * @param stock the units there are, out or not; those that are lost are left out. Null for the whole catalogue, as often as is wanted
+     * @param surroundings who reaches a microphone where; null for the neighbours of the question
+     * @throws pairwright.rules.HouseRuleStopped where a house rule fails, see {@link Knowledge#answered}
+     */
+    public static Offers of(Question question, Catalogue catalogue, RuleBase rules, Stock stock, Surroundings surroundings) {
+        return of(question, catalogue, rules, stock, surroundings, HouseMemory.NOTHING);
+    }
+
+    /**
+     * The same in a house that remembers what was kept.
+     *
+     * @param memory asked once
+     */
+    public static Offers of(Question question, Catalogue catalogue, RuleBase rules, Stock stock, Surroundings surroundings, HouseMemory memory) {
+        Scene scene = Scene.of(question, catalogue, Supply.whole(stock, catalogue), memory, surroundings);
+        return new Offers(scene, rules, candidates(scene, rules, Advisor.judged(scene, rules, Placements.of(scene))));
+    }
+
+    /** All that can be made of what is at hand, best first: alone, and in pairs of any types, matched where they are and as if they were not. */
+    static List<Candidate> candidates(Scene scene, RuleBase rules, List<Judged> judged) {
+        List<Pairs.Pair> pairs = new ArrayList<>(Pairs.ofAllTypes(scene, judged));
+        pairs.addAll(pairs.stream().filter(pair -> pair.paired().matchedPair()).map(Pairs.Pair::unmatched).toList());
+        Rack rack = scene.supply().atHand();
+        List<Candidate> candidates = new ArrayList<>(judged.stream()
+                .filter(one -> !one.ruledOut() && Placements.standsAlone(one.placed()) && rack.alone(one.placed().mic())).map(Candidate::of).toList());
+        candidates.addAll(Advisor.pairs(scene, rules, pairs));
+        candidates.sort(Candidate.bestFirst());
+        return candidates;
+    }
+
+    private List<OfferedMic> mics(Candidate candidate) {
+        Placed first = candidate.first().placed();
+        if (candidate.isSingle()) {
+            return List.of(mic(first, false));
+        }
+        Placed second = candidate.second().placed();
+        boolean twins = first.mic().id().equals(second.mic().id());
+        return List.of(mic(first, twins), mic(second, twins));
+    }
+
+    /** Two of one type are predicted as their type, whatever their own responses, so any two of it will do. */
+    private OfferedMic mic(Placed placed, boolean twin) {
+        MicType mic = placed.mic();
+        Supply supply = scene.supply();
+        List<String> units = twin ? ids(supply.owned().all(mic.id())) : alone.computeIfAbsent(mic, kind -> ids(supply.owned().fit(kind)));
+        return new OfferedMic(mic, supply.measured(mic) ? units.get(0) : null, units, placed.pattern(), placed.position(), placed.distanceM(), placed.aimDegrees(),
+                placed.predicted(), phantom(mic), placed.currentMa(), placed.padDb(), placed);
+    }
+
+    private boolean phantom(MicType mic) {
+        return mic.power() == PowerNeed.PHANTOM || mic.power() == PowerNeed.PHANTOM_OR_BATTERY && scene.setting().phantomAllowed();
+    }
+
+    private static List<String> ids(List<Stock.Held> units) {
+        return units.stream().map(Stock.Held::id).toList();
+    }
+
+    /** All of them, best first. */
+    public List<Offer> all() {
+        return all;
+    }
+
+    /** What holds for the whole question, in numbers: how loud the source is, how the room sounds, who else plays. */
+    public Setting setting() {
+        return scene.setting();
+    }
+
+    /** The same as an answer tells it. */
+    public Answer.Numbers numbers() {
+        return scene.numbers();
+    }
+
+    /** How much each octave of the source counts, 0 to 1. */
+    public OctaveCurve weights() {
+        return scene.weights();
+    }
+
+    /** What was not said and is taken as usual, in sentences; nothing of the time, which does not matter here. */
+    public List<String> assumed() {
+        List<String> ofTheTime = scene.supply().limits() ? scene.supply().assumed() : List.of();
+        return scene.assumed().stream().filter(said -> !ofTheTime.contains(said)).toList();
+    }
+
+    /** What a microphone hears of each of the others; empty where none reaches it, and where no air is between. */
+    public List<Heard> heard(OfferedMic mic) {
+        return predictor.heard(mic.placed());
+    }
+
+    /**
+     * Why they are worth what they are, and what to mind. The rules are asked once for all of them, so ask for all that are shown at once.
+     *
+     * @param shown of these offers
+     * @return in the same order, ranked from 1 in it, with no unit named
+     */
+    public List<Option> explained(List<Offer> shown) {
+        return explained(shown, shown.stream().map(offer -> List.<String>of()).toList());
+    }
+
+    /**
+     * The same with the units that a plan takes.
+     *
+     * @param units for each of the offers the ids of its units, in the order of its microphones; none to leave them open
+     * @throws IllegalArgumentException for a unit that the stock does not have, and for more or fewer units than microphones
+     */
+    public List<Option> explained(List<Offer> shown, List<List<String>> units) {
+        List<Candidate> candidates = shown.stream().map(Offer::candidate).toList();
+        Explainer explainer = new Explainer(scene, rules, candidates);
+        List<Option> options = new ArrayList<>();
+        for (int i = 0; i < candidates.size(); i++) {
+            options.add(explainer.option(i + 1, candidates.get(i), null, given(shown.get(i), units.get(i))));
+        }
+        return List.copyOf(options);
+    }
+
+    private List<List<Given>> given(Offer offer, List<String> units) {
+        if (!scene.supply().limits()) {
+            return null;
+        }
+        if (!units.isEmpty() && units.size() != offer.mics().size()) {
+            throw new IllegalArgumentException("an offer of " + offer.mics().size() + " microphones was given " + units.size() + " units");
+        }
+        return units.isEmpty() ? offer.mics().stream().map(mic -> List.<Given>of()).toList() : scene.supply().given(units);
+    }
+}

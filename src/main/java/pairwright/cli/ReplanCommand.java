@@ -1,0 +1,113 @@
+package pairwright.cli;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
+import pairwright.advice.Knowledge;
+import pairwright.catalogue.YamlFile;
+import pairwright.http.SessionBody;
+import pairwright.http.SessionGear;
+import pairwright.http.SessionRequest;
+import pairwright.http.SessionView;
+import pairwright.model.Fault;
+import pairwright.session.Change;
+import pairwright.session.Gear;
+import pairwright.session.LineUp;
+import pairwright.session.Planner;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+/** What to do when something has changed since a session was planned. */
+@Command(
+        name = "replan",
+        description = "Plans a session again when something has failed or somebody is not coming: what stands stays, unless moving it is worth its price.",
+        mixinStandardHelpOptions = true,
+        versionProvider = Version.class,
+        exitCodeOnInvalidInput = Main.UNUSABLE,
+        footer = {"", "Try: pairwright plan barn-sextet.yaml --json > plan.json", "     pairwright replan barn-sextet.yaml --plan plan.json --lost-unit long-ribbon-1"})
+final class ReplanCommand implements Callable<Integer> {
+    @Spec
+    private CommandSpec spec;
+
+    @Mixin
+    private PlanUse use;
+
+    @Mixin
+    private PlanPrinted printed;
+
+    @Option(names = "--plan", required = true, paramLabel = "PLAN", description = "The plan that stands, as plan --json printed it.")
+    private Path plan;
+
+    @Option(names = "--number", paramLabel = "N", defaultValue = "1", description = "Which plan of that file stands. Usually the first.")
+    private int number;
+
+    @Option(names = "--lost-unit", paramLabel = "ID", description = "A microphone, stand, booster or pad there is no more. May be said several times.")
+    private List<String> units = List.of();
+
+    @Option(names = "--lost-channel", paramLabel = "ID", description = "A channel there is no more.")
+    private List<String> channels = List.of();
+
+    @Option(names = "--lost-seat", paramLabel = "ID", description = "Who is not coming, by the id in the line-up.")
+    private List<String> seats = List.of();
+
+    @Option(names = "--price", paramLabel = "POINTS", description = "What moving something that stands must be worth, 0 to 1000. Usually 5.")
+    private Double price;
+
+    private YamlFile before;
+
+    @Override
+    public Integer call() {
+        before = use.tree(plan);
+        if (before == null) {
+            return Main.UNUSABLE;
+        }
+        return use.with(this::altered, SessionBody::again, this::elsewhere, false, this::again);
+    }
+
+    private ObjectNode altered(ObjectNode root) {
+        JsonNode plans = before.root().path("plans");
+        if (plans.isArray() && (number < 1 || number > plans.size())) {
+            throw new ParameterException(spec.commandLine(), "there is no plan " + number + " in " + plan + ". It holds " + plans.size());
+        }
+        JsonNode one = before.root().path("plan").isObject() ? before.root().path("plan") : before.root(); // what replan printed, or a plan by itself
+        root.set("plan", plans.isArray() ? plans.get(number - 1) : one);
+        ObjectNode lost = root.path("lost").isObject() ? (ObjectNode) root.path("lost") : root.putObject("lost");
+        add(lost, "units", units);
+        add(lost, "channels", channels);
+        add(lost, "seats", seats);
+        if (price != null) {
+            root.put("pricePoints", price);
+        }
+        return root;
+    }
+
+    private static void add(ObjectNode lost, String name, List<String> ids) {
+        if (!ids.isEmpty()) {
+            ArrayNode all = lost.path(name).isArray() ? (ArrayNode) lost.path(name) : lost.putArray(name);
+            ids.forEach(all::add);
+        }
+    }
+
+    private String elsewhere(Fault fault) {
+        return fault.at().equals("/plan") || fault.at().startsWith("/plan/") ? plan.toString() : fault.at().equals("/pricePoints") && price != null ? "--price" : null;
+    }
+
+    private int again(SessionRequest request, Gear gear, Planner planner, Knowledge known) {
+        PlanText text = new PlanText(request, known.catalogue(), Colour.wanted());
+        Change change;
+        try {
+            change = planner.again(request.lineUp(), gear, request.before(), request.lost(), request.pricePoints());
+        } catch (IllegalStateException none) {
+            LineUp left = request.lineUp().seated(request.lineUp().seats().stream().filter(seat -> !request.lost().seats().contains(seat.id())).toList());
+            return printed.impossible(planner.plan(left, SessionGear.left(gear, request.lost()), new PlanProgress(use.err())), request, text);
+        }
+        return printed.print(SessionView.Changed.of(change, request), change.plan(), request, known, () -> text.of(change));
+    }
+}

@@ -1,0 +1,209 @@
+package pairwright.http;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+import pairwright.advice.Knowledge;
+import pairwright.advice.Usual;
+import pairwright.model.Fault;
+import pairwright.model.FromLocker;
+import pairwright.model.Naming;
+import pairwright.model.Room;
+import pairwright.session.Floor;
+import pairwright.session.Gear;
+import pairwright.session.Gobo;
+import pairwright.session.LineUp;
+import pairwright.session.LineUpCheck;
+import pairwright.session.Lost;
+import pairwright.session.Picks;
+import pairwright.session.Seating;
+
+/**
+ * Reads a line-up, from a body or a file, by hand: every fault of its form and of what it says is found at once. What was not said, such as where
+ * somebody sits, is taken as usual and told.
+ */
+public final class SessionBody extends JsonReader {
+    static final String EXAMPLE = "{\"room\": \"barn\", \"lineUp\": [\"trumpet\", \"double-bass\", {\"source\": \"drum-kit\", \"maxMics\": 4}]}";
+    private static final Set<String> FIELDS = Set.of("name", "room", "lineUp", "gobos", "contrast", "keep", "plans", "from", "until", "locker", "bookings");
+    private static final Set<String> AGAIN = Set.of("plan", "lost", "pricePoints");
+    private static final Set<String> ROOM = Set.of("room", "widthM", "depthM", "heightM", "reverbTimeS");
+    private static final Set<String> GOBO = Set.of("id", "x1M", "y1M", "x2M", "y2M", "heightM");
+    private static final Set<String> LOST = Set.of("units", "channels", "seats");
+    private static final double USUAL_GOBO_M = 1.4;
+
+    private final Knowledge known;
+    private final List<String> assumed = new ArrayList<>();
+    /** Whether something was left out of a list, so that what stands behind it no longer has its place. */
+    private boolean gaps;
+
+    /**
+     * What was read.
+     *
+     * @param request null where there are faults
+     * @param faults all of them, each with its place as a pointer
+     */
+    public record Read(SessionRequest request, List<Fault> faults) {
+    }
+
+    private SessionBody(Knowledge known) {
+        this.known = known;
+    }
+
+    /** A line-up to be planned. */
+    public static Read plan(JsonNode root, Knowledge known) {
+        return new SessionBody(known).read(root, false);
+    }
+
+    /** A line-up to be planned again, with {@code plan}, {@code lost} and {@code pricePoints}. */
+    public static Read again(JsonNode root, Knowledge known) {
+        return new SessionBody(known).read(root, true);
+    }
+
+    private Read read(JsonNode root, boolean again) {
+        Set<String> fields = new TreeSet<>(FIELDS);
+        if (again) {
+            fields.addAll(AGAIN);
+        }
+        onlyKnown(root, "", fields);
+        String name = text(root, "/name");
+        Floor floor = floor(root);
+        List<Seating.Told> told = told(root);
+        LineUp unseated = new LineUp(name, floor, told.stream().map(Seating.Told::seat).toList(), list(root, "/gobos", this::gobo),
+                list(root, "/contrast", this::texts), list(root, "/keep", this::texts), time(root, "/from"), time(root, "/until"), plans(root));
+        LineUp lineUp = seated(unseated, told);
+        FromLocker use = root.path("locker").isTextual() ? constant(root, "/locker", FromLocker.values(), "way to use the locker") : null;
+        Gear gear = root.path("locker").isTextual() ? null : new GearBody(this, known.catalogue()).read(root, "/locker");
+        List<String> bookings = texts(root, "/bookings");
+        Picks before = again ? new PicksBody(this, lineUp).read(root, "/plan") : null;
+        Lost lost = again ? lost(root) : Lost.NOTHING;
+        Double pricePoints = again ? price(root) : null;
+        if (!gaps) {
+            addMissing(LineUpCheck.faults(lineUp, known));
+        }
+        if (!faults().isEmpty()) {
+            return new Read(null, List.copyOf(faults()));
+        }
+        return new Read(new SessionRequest(lineUp, use, gear, bookings == null ? List.of() : bookings, assumed, before, lost,
+                pricePoints == null ? SessionRequest.USUAL_PRICE_POINTS : pricePoints), List.of());
+    }
+
+    /** Adds what is not a consequence of a fault of form at the same place. */
+    private void addMissing(List<Fault> others) {
+        List<Fault> ofForm = List.copyOf(faults());
+        others.stream().filter(other -> ofForm.stream().noneMatch(one -> one.at().equals(other.at()) || other.at().startsWith(one.at() + "/")
+                || one.at().startsWith(other.at() + "/"))).forEach(other -> fault(other.at(), other.says()));
+    }
+
+    private Floor floor(JsonNode root) {
+        JsonNode node = root.path("room");
+        if (!absent(node) && !node.isTextual() && !node.isObject()) {
+            wrong("/room", node, "an object with widthM, depthM, heightM and reverbTimeS, or the id of a room");
+        }
+        if (node.isObject()) {
+            onlyKnown(node, "/room", ROOM);
+        }
+        String id = node.isTextual() ? text(root, "/room") : node.isObject() ? text(root, "/room/room") : null;
+        Room usual = known.catalogue().rooms().get(Usual.ROOM);
+        Room like = id == null ? usual : known.catalogue().rooms().getOrDefault(id, usual);
+        List<String> missing = new ArrayList<>();
+        Floor floor = new Floor(id, size(root, "widthM", like.widthM(), missing), size(root, "depthM", like.depthM(), missing),
+                size(root, "heightM", like.heightM(), missing), size(root, "reverbTimeS", like.reverbTimeS(), missing));
+        if (!missing.isEmpty()) {
+            assumed.add("Nobody said " + String.join(", ", missing) + " of the room: taken as of a usual " + Naming.small(like.name()) + ", which is "
+                    + plain(like.widthM()) + " by " + plain(like.depthM()) + " m, " + plain(like.heightM()) + " m high, and rings for " + plain(like.reverbTimeS()) + " s.");
+        }
+        return floor;
+    }
+
+    private double size(JsonNode root, String name, double usual, List<String> missing) {
+        JsonNode node = root.path("room").path(name);
+        if (absent(node)) {
+            missing.add(name);
+            return usual;
+        }
+        Double given = number(root, "/room/" + name);
+        return given == null ? usual : given;
+    }
+
+    private List<Seating.Told> told(JsonNode root) {
+        if (absent(root.path("lineUp"))) {
+            fault("/lineUp", "there is no lineUp. List who plays, each with a source, such as " + EXAMPLE);
+            return List.of();
+        }
+        SeatBody seats = new SeatBody(this);
+        List<Seating.Told> told = list(root, "/lineUp", seats::read);
+        gaps |= told == null || told.size() < root.path("lineUp").size();
+        return told == null ? List.of() : SeatBody.named(told);
+    }
+
+    private LineUp seated(LineUp lineUp, List<Seating.Told> told) {
+        Floor floor = lineUp.floor();
+        boolean sound = Stream.of(floor.widthM(), floor.depthM()).allMatch(size -> size >= Floor.LEAST_M && size <= Floor.MOST_M);
+        if (!sound || told.isEmpty() || told.size() > LineUp.MOST_SEATS) {
+            return lineUp;
+        }
+        Seating seating = Seating.of(floor, told, known.catalogue());
+        if (!seating.fits()) {
+            fault("/lineUp", "a room of " + plain(floor.widthM()) + " by " + plain(floor.depthM()) + " m has no place for all " + told.size()
+                    + " seats of which xM and yM were not said. Say where they are, or give a larger room");
+        }
+        assumed.addAll(seating.assumed());
+        return lineUp.seated(seating.seats());
+    }
+
+    private Gobo gobo(JsonNode root, String at) {
+        JsonNode node = root.at(at);
+        if (!node.isObject()) {
+            wrong(at, node, "an object with x1M, y1M, x2M, y2M and heightM");
+            gaps = true;
+            return null;
+        }
+        onlyKnown(node, at, GOBO);
+        String id = text(root, at + "/id");
+        Double heightM = number(root, at + "/heightM");
+        return new Gobo(id != null ? id : "gobo-" + (Integer.parseInt(at.substring(at.lastIndexOf('/') + 1)) + 1),
+                end(root, at, "x1M"), end(root, at, "y1M"), end(root, at, "x2M"), end(root, at, "y2M"), heightM == null ? USUAL_GOBO_M : heightM);
+    }
+
+    private double end(JsonNode root, String at, String name) {
+        Double given = number(root, at + "/" + name);
+        if (absent(root.at(at).path(name))) {
+            fault(at + "/" + name, "a gobo has no " + name + ". Give both its ends in metres from the lower left corner of the room");
+        }
+        return given == null ? Double.NaN : given;
+    }
+
+    private int plans(JsonNode root) {
+        Integer plans = whole(root, "/plans");
+        return plans == null ? LineUp.USUAL_PLANS : plans;
+    }
+
+    private Lost lost(JsonNode root) {
+        JsonNode node = root.path("lost");
+        if (absent(node)) {
+            return Lost.NOTHING;
+        }
+        if (!node.isObject()) {
+            wrong("/lost", node, "an object with units, channels and seats");
+            return Lost.NOTHING;
+        }
+        onlyKnown(node, "/lost", LOST);
+        return new Lost(texts(root, "/lost/units"), texts(root, "/lost/channels"), texts(root, "/lost/seats"));
+    }
+
+    private Double price(JsonNode root) {
+        Double price = number(root, "/pricePoints");
+        if (price != null && !(price >= 0 && price <= SessionRequest.MOST_PRICE_POINTS)) {
+            fault("/pricePoints", "pricePoints must be 0 to " + plain(SessionRequest.MOST_PRICE_POINTS) + ", but was " + plain(price));
+        }
+        return price;
+    }
+
+    /** As it was given, without the ".0" of a whole number. */
+    static String plain(double number) {
+        return number == Math.rint(number) && Math.abs(number) < 1e15 ? Long.toString((long) number) : Double.toString(number);
+    }
+}

@@ -1,0 +1,52 @@
+package pairwright.rules;
+
+import pairwright.model.MicFamily;
+import pairwright.model.PowerNeed;
+
+/**
+ * One microphone of a plan on its channel. A text is empty, and a number null, where it is not known or does not apply.
+ *
+ * @param line its number in words
+ * @param seat whose it is
+ * @param mic the type
+ * @param unit what is written on the unit
+ * @param note what the locker knows of that unit
+ * @param channel what is written on the channel, or its number
+ * @param bank with which it shares a supply
+ * @param stand what is written on the stand
+ * @param mateSeat who has the unit that this one was matched with, or in words where else that is
+ * @param family of the type
+ * @param power where the type takes its power from
+ * @param passiveRibbon whether stray current or a plug under power can ruin it
+ * @param phantom whether phantom power is on at the channel
+ * @param phantomWanted whether the type, or the booster before it, needs that
+ * @param switchShared whether one switch reaches other channels as well
+ * @param boosted whether an inline booster is in the line
+ * @param boosterPasses whether that lets phantom power through to the microphone
+ * @param gainDb of the preamplifier
+ * @param missingGainDb what is wanted over what the channel has; 0 where it is enough
+ * @param leftGainDb what the channel has over what is wanted; 0 where it is not enough
+ * @param ownPad whether the type has a pad
+ * @param loadRatio input impedance of the channel over the impedance of the type
+ * @param inputOhm input impedance of the channel
+ * @param overPeople whether it stands above somebody
+ * @param standing whether a stand with an arm holds it
+ * @param standRatio resisting over overturning moment of that stand with it
+ * @param sharesStand whether another microphone is on the same stand
+ * @param ownElsewhere whether another line of the seat is on a channel that is not next to it
+ * @param pairUnlike whether it is one of a stereo pair on channels that differ in bank or in what they are
+ */
+public record PlannedLine(String line, String seat, String mic, String unit, String note, String channel, String bank, String stand, String mateSeat,
+        MicFamily family, PowerNeed power, boolean passiveRibbon, boolean phantom, boolean phantomWanted, boolean switchShared, boolean boosted,
+        boolean boosterPasses, Double gainDb, Double missingGainDb, Double leftGainDb, boolean ownPad, Double loadRatio, Double inputOhm,
+        boolean overPeople, boolean standing, Double standRatio, boolean sharesStand, boolean ownElsewhere, boolean pairUnlike) implements PlanFact {
+    @Override
+    public boolean equals(Object other) {
+        return this == other;
+    }
+
+    @Override
+    public int hashCode() {
+        return System.identityHashCode(this);
+    }
+}

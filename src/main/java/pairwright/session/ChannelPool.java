@@ -1,0 +1,139 @@
+package pairwright.session;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import pairwright.locker.PhantomSwitch;
+import pairwright.session.allocation.Bank;
+import pairwright.session.allocation.Channel;
+import pairwright.session.allocation.Feed;
+import pairwright.session.allocation.PhantomNeed;
+
+/** The channels there are, bank by bank, told apart by how much gain they have. */
+final class ChannelPool {
+    /** A channel of which nobody noted the gain is taken to have enough. */
+    private static final double ENOUGH_DB = 100;
+    private static final String LOST = "lost";
+
+    private final List<Bank> banks = new ArrayList<>();
+    /** The channels behind each of the banks, in their order. */
+    private final List<List<Gear.Channel>> channels = new ArrayList<>();
+    private final boolean counted;
+    private final Set<String> lost;
+    private final double mostGainDb;
+
+    /** What shares a supply and is switched alike. */
+    private record Shared(String bank, PhantomSwitch phantom) {
+    }
+
+    /** @param all null where channels are not counted */
+    ChannelPool(List<Gear.Channel> all) {
+        this(all, Set.of());
+    }
+
+    /** @param lost ids of those that cannot be used any more; they stay where they are, so that the others keep their places */
+    ChannelPool(List<Gear.Channel> all, Set<String> lost) {
+        this.counted = all != null;
+        this.lost = lost;
+        Map<Shared, List<Gear.Channel>> shared = new LinkedHashMap<>();
+        if (counted) {
+            all.forEach(channel -> shared.computeIfAbsent(new Shared(channel.bank() == null ? channel.id() : channel.bank(), channel.phantom()),
+                    any -> new ArrayList<>()).add(channel));
+        }
+        shared.forEach((of, list) -> {
+            boolean whole = of.phantom() == PhantomSwitch.BANK;
+            Integer supply = list.stream().map(Gear.Channel::supplyMa).filter(Objects::nonNull).min(Comparator.naturalOrder())
+                    .map(ma -> (int) Math.floor(ma * 10)).orElse(null);
+            banks.add(new Bank(of.bank() + " " + of.phantom().id(), of.phantom(), list.stream().map(channel -> lost.contains(channel.id()) ? LOST : group(gainDb(channel))).toList(),
+                    whole ? supply : null, whole ? null : supply));
+            channels.add(List.copyOf(list));
+        });
+        this.mostGainDb = counted ? usable().mapToDouble(ChannelPool::gainDb).max().orElse(0) : ENOUGH_DB;
+    }
+
+    private Stream<Gear.Channel> usable() {
+        return channels.stream().flatMap(List::stream).filter(channel -> !lost.contains(channel.id()));
+    }
+
+    /** Where a channel is; null where there is none of that id. */
+    Channel at(String id) {
+        for (int bank = 0; bank < channels.size(); bank++) {
+            for (int channel = 0; channel < channels.get(bank).size(); channel++) {
+                if (channels.get(bank).get(channel).id().equals(id)) {
+                    return new Channel(bank, channel);
+                }
+            }
+        }
+        return null;
+    }
+
+    private static double gainDb(Gear.Channel channel) {
+        return channel.mostGainDb() == null ? ENOUGH_DB : channel.mostGainDb();
+    }
+
+    private static String group(double gainDb) {
+        return "gain " + gainDb;
+    }
+
+    boolean counted() {
+        return counted;
+    }
+
+    List<Bank> banks() {
+        return banks;
+    }
+
+    /** The channel behind a place in one of the banks. */
+    Gear.Channel channel(Channel at) {
+        return channels.get(at.bank()).get(at.channel());
+    }
+
+    /** All channels of a bank that can be used. */
+    List<Gear.Channel> of(int bank) {
+        return channels.get(bank).stream().filter(channel -> !lost.contains(channel.id())).toList();
+    }
+
+    /** The most gain any channel has; null where channels are not counted. */
+    Double mostGainDb() {
+        return counted ? Double.valueOf(mostGainDb) : null;
+    }
+
+    /** Whether there is phantom power at all. */
+    boolean hasPhantom() {
+        return !counted || banks.stream().anyMatch(bank -> bank.phantom() != PhantomSwitch.NONE);
+    }
+
+    /** Equivalent input noise of the channel that has most of it; null where it is not known of any. */
+    Double worstNoiseDbu() {
+        return usable().map(Gear.Channel::noiseDbu).filter(Objects::nonNull).max(Comparator.naturalOrder()).orElse(null);
+    }
+
+    /** The least gain any channel goes up to. */
+    double leastGainDb() {
+        return usable().mapToDouble(ChannelPool::gainDb).min().orElse(ENOUGH_DB);
+    }
+
+    /** The groups of channels that have that much gain; where none has, those that have most. */
+    private Set<String> groups(double wantedGainDb) {
+        double least = Math.min(wantedGainDb, mostGainDb);
+        return usable().mapToDouble(ChannelPool::gainDb).filter(gainDb -> gainDb >= least)
+                .mapToObj(ChannelPool::group).collect(Collectors.toCollection(TreeSet::new));
+    }
+
+    /**
+     * What a microphone asks of its channel; empty where there is none at all.
+     *
+     * @param wantedGainDb of the preamplifier
+     * @param drawnMa phantom current, counted up
+     */
+    List<Feed> feed(double wantedGainDb, PhantomNeed phantom, double drawnMa) {
+        return counted && mostGainDb > 0 ? List.of(new Feed(groups(wantedGainDb), phantom, phantom == PhantomNeed.NEEDED ? (int) Math.ceil(drawnMa * 10) : 0)) : List.of();
+    }
+}

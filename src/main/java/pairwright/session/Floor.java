@@ -1,0 +1,27 @@
+package pairwright.session;
+
+/**
+ * The room of a session. Places in it are metres from its lower left corner as it is drawn: x to the right, y up the plan.
+ *
+ * @param room id of the catalogue, for what kind of room it is and how quiet; null for the usual one
+ * @param widthM along x
+ * @param depthM along y
+ * @param heightM to the ceiling
+ * @param reverbTimeS mid-band reverberation time
+ */
+public record Floor(String room, double widthM, double depthM, double heightM, double reverbTimeS) {
+    public static final double LEAST_M = 1;
+    public static final double MOST_M = 100;
+    public static final double LEAST_REVERB_S = 0.05;
+    public static final double MOST_REVERB_S = 15;
+
+    /** Volume in cubic metres. */
+    public double volumeM3() {
+        return widthM * depthM * heightM;
+    }
+
+    /** Whether a place is within the walls. */
+    public boolean holds(double xM, double yM) {
+        return xM >= 0 && xM <= widthM && yM >= 0 && yM <= depthM;
+    }
+}

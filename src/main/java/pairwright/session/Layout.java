@@ -1,0 +1,253 @@
+package pairwright.session;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import pairwright.advice.Offer;
+import pairwright.locker.PhantomSwitch;
+import pairwright.model.Catalogue;
+import pairwright.session.allocation.Bank;
+import pairwright.session.allocation.Channel;
+import pairwright.session.allocation.PairTerm;
+import pairwright.session.allocation.PhantomNeed;
+import pairwright.session.allocation.Problem;
+import pairwright.session.allocation.Solution;
+
+/**
+ * A line-up with its offers and its gear, laid out for the search: for every seat its ways, best first, and what two seats are worth together.
+ *
+ * <p>The search is given the first few ways of each seat. Whether that was enough is proven afterwards: no plan with a way that was left out can have
+ * more than the best of every seat, less what that way is behind the best of its own.
+ */
+final class Layout {
+    private final List<AtSeat> seats;
+    private final Resources resources;
+    private final List<List<SeatChoices.Way>> ways = new ArrayList<>();
+    private final List<PlanRules.Two> twos;
+    private final Map<String, Integer> index = new HashMap<>();
+    private final PlanRules rules;
+    private final Map<String, Offer> setUp = new HashMap<>();
+    private final Map<String, Picks.AtSeat> picked;
+
+    Layout(LineUp lineUp, List<AtSeat> seats, Gear gear, Set<String> lostChannels, Catalogue catalogue, PlanRules rules, Map<String, Picks.AtSeat> standing) {
+        this.seats = seats;
+        this.rules = rules;
+        this.picked = standing;
+        this.twos = PlanRules.twos(lineUp);
+        Set<String> own = new HashSet<>();
+        seats.forEach(at -> at.offers().all().forEach(offer -> offer.mics().stream().filter(mic -> mic.unit() != null).forEach(mic -> own.add(mic.unit()))));
+        this.resources = new Resources(gear, lostChannels, own, type -> catalogue.mics().get(type).tier());
+        for (AtSeat at : seats) {
+            index.put(at.seat().id(), index.size());
+            Picks.AtSeat picked = standing.get(at.seat().id());
+            Offer same = picked == null ? null : at.picked(picked);
+            if (same != null) {
+                setUp.put(at.seat().id(), same);
+            }
+            SeatChoices choices = new SeatChoices(resources, at.source().body(), at.offers().all(), at.seat().must() ? null : Long.valueOf(rules.leftOutCentipoints(at.seat())),
+                    range(at.seat().id()), offer -> offer == same);
+            ways.add(choices.ways().stream().sorted(Comparator.comparingLong((SeatChoices.Way way) -> way.choice().centipoints()).reversed()).toList());
+        }
+    }
+
+    private long range(String seat) {
+        return twos.stream().filter(two -> two.first().equals(seat) || two.second().equals(seat))
+                .mapToLong(two -> rules.mostTwoCentipoints(two.apart()) - rules.leastTwoCentipoints(two.apart())).sum();
+    }
+
+    Resources resources() {
+        return resources;
+    }
+
+    List<AtSeat> seats() {
+        return seats;
+    }
+
+    /** All ways of every seat, best first. */
+    List<List<SeatChoices.Way>> ways() {
+        return ways;
+    }
+
+    /** Seats that nothing here can serve. */
+    List<AtSeat> unserved() {
+        List<AtSeat> without = new ArrayList<>();
+        for (int i = 0; i < seats.size(); i++) {
+            if (ways.get(i).isEmpty()) {
+                without.add(seats.get(i));
+            }
+        }
+        return without;
+    }
+
+    /** All ways, and as a way out that a seat is left out that must not be. */
+    List<List<SeatChoices.Way>> withLeavingOut() {
+        List<List<SeatChoices.Way>> all = new ArrayList<>();
+        for (int seat = 0; seat < seats.size(); seat++) {
+            List<SeatChoices.Way> of = new ArrayList<>(ways.get(seat));
+            if (seats.get(seat).seat().must()) {
+                of.add(SeatChoices.leftOut(rules.leftOutCentipoints(seats.get(seat).seat())));
+            }
+            all.add(of);
+        }
+        return all;
+    }
+
+    /**
+     * The first ways of every seat, and those that stand already.
+     *
+     * @param most of each seat
+     */
+    List<List<SeatChoices.Way>> first(int most) {
+        List<List<SeatChoices.Way>> first = new ArrayList<>();
+        for (int seat = 0; seat < seats.size(); seat++) {
+            int of = seat;
+            List<SeatChoices.Way> all = ways.get(seat);
+            List<SeatChoices.Way> some = new ArrayList<>(all.subList(0, Math.min(most, all.size())));
+            all.stream().skip(most).filter(way -> way.offer() == null || stands(of, way)).forEach(some::add);
+            first.add(some);
+        }
+        return first;
+    }
+
+    /**
+     * Of every seat those ways that can be in a plan worth that much or more, and those that stand already.
+     *
+     * @param centipoints of a plan that was found, what is kept counted
+     * @param keptCentipoints what it is worth to leave a seat as it is set up
+     */
+    List<List<SeatChoices.Way>> within(long centipoints, long keptCentipoints) {
+        long[] best = new long[seats.size()];
+        long most = 0;
+        for (int seat = 0; seat < best.length; seat++) {
+            int of = seat;
+            best[seat] = ways.get(seat).stream().mapToLong(way -> worth(of, way, keptCentipoints)).max().orElse(0);
+            most += best[seat];
+        }
+        for (PlanRules.Two two : twos) {
+            most += Math.max(0, rules.mostTwoCentipoints(two.apart()));
+        }
+        List<List<SeatChoices.Way>> within = new ArrayList<>();
+        for (int seat = 0; seat < best.length; seat++) {
+            int of = seat;
+            long spare = most - centipoints;
+            within.add(ways.get(seat).stream().filter(way -> best[of] - worth(of, way, keptCentipoints) <= spare || stands(of, way)).toList());
+        }
+        return within;
+    }
+
+    private long worth(int seat, SeatChoices.Way way, long keptCentipoints) {
+        return way.choice().centipoints() + (stands(seat, way) ? keptCentipoints : 0);
+    }
+
+    private boolean stands(int seat, SeatChoices.Way way) {
+        return way.offer() != null && way.offer() == setUp.get(seats.get(seat).seat().id());
+    }
+
+    /** The ways to leave a seat as it is set up; leaving it out where it was. */
+    List<SeatChoices.Way> standing(AtSeat at) {
+        int seat = index.get(at.seat().id());
+        boolean wasOut = !picked.containsKey(at.seat().id());
+        return ways.get(seat).stream().filter(way -> wasOut ? way.offer() == null : stands(seat, way)).toList();
+    }
+
+    /**
+     * The problem of some of the ways.
+     *
+     * @param some of the ways of each seat
+     */
+    Problem problem(List<List<SeatChoices.Way>> some) {
+        List<pairwright.session.allocation.Seat> all = new ArrayList<>();
+        for (int seat = 0; seat < seats.size(); seat++) {
+            Seat of = seats.get(seat).seat();
+            all.add(new pairwright.session.allocation.Seat(of.id(), of.must(), some.get(seat).stream().map(SeatChoices.Way::choice).toList()));
+        }
+        Map<String, Integer> channelPrices = new HashMap<>();
+        resources.channels().banks().forEach(bank -> bank.channels().forEach(group -> channelPrices.put(group, Resources.CHANNEL_PRICE)));
+        return new Problem(all, resources.caps(), resources.channels().banks(), pairs(some), List.of(), channelPrices);
+    }
+
+    /** What is set up already: the problem and the plan of it that nobody had to search. */
+    record SetUp(Problem problem, Solution plan) {
+    }
+
+    /** What of the picks can stay, on the channels they are on; a seat on a channel that nobody knows is left open. */
+    SetUp setUp() {
+        List<pairwright.session.allocation.Seat> all = new ArrayList<>();
+        List<List<Channel>> channels = new ArrayList<>();
+        Set<Integer> live = new HashSet<>();
+        for (int seat = 0; seat < seats.size(); seat++) {
+            Picks.AtSeat pick = picked.get(seats.get(seat).seat().id());
+            int of = seat;
+            SeatChoices.Way way = pick == null ? null : ways.get(seat).stream().filter(one -> stands(of, one) && boosted(one, pick)).findFirst().orElse(null);
+            List<Channel> on = way == null ? List.of() : channels(pick, way);
+            if (way != null && on != null) {
+                all.add(new pairwright.session.allocation.Seat(pick.seat(), true, List.of(way.choice())));
+                channels.add(on);
+                for (int feed = 0; feed < on.size(); feed++) {
+                    Bank bank = resources.channels().banks().get(on.get(feed).bank());
+                    if (bank.phantom() == PhantomSwitch.BANK && way.choice().feeds().get(feed).phantom() == PhantomNeed.NEEDED) {
+                        live.add(on.get(feed).bank());
+                    }
+                }
+            }
+        }
+        return new SetUp(new Problem(all, resources.caps(), resources.channels().banks()), new Solution(all.stream().map(one -> 0).toList(), 0, 0, false, 0, false,
+                channels, all.stream().map(one -> List.<String>of()).toList(), live));
+    }
+
+    private static boolean boosted(SeatChoices.Way way, Picks.AtSeat pick) {
+        for (int mic = 0; mic < way.boosted().size(); mic++) {
+            if (way.boosted().get(mic) != (pick.mics().get(mic).booster() != null)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** Where its feeds are plugged; null where that is not known. */
+    private List<Channel> channels(Picks.AtSeat pick, SeatChoices.Way way) {
+        List<Channel> on = new ArrayList<>();
+        pick.mics().stream().map(Picks.Mic::channel).filter(id -> id != null).map(resources.channels()::at).filter(at -> at != null).forEach(on::add);
+        return on.size() == way.choice().feeds().size() ? on : null;
+    }
+
+    private List<PairTerm> pairs(List<List<SeatChoices.Way>> some) {
+        List<PairTerm> pairs = new ArrayList<>();
+        for (PlanRules.Two two : twos) {
+            int first = index.get(two.first());
+            int second = index.get(two.second());
+            List<Integer> ofFirst = served(some.get(first));
+            List<Integer> ofSecond = served(some.get(second));
+            long[][] points = rules.twoCentipoints(two.apart(), voices(some.get(first), ofFirst), voices(some.get(second), ofSecond));
+            List<PairTerm.Together> together = new ArrayList<>();
+            for (int i = 0; i < points.length; i++) {
+                for (int j = 0; j < points[i].length; j++) {
+                    if (points[i][j] != 0) {
+                        together.add(new PairTerm.Together(ofFirst.get(i), ofSecond.get(j), points[i][j]));
+                    }
+                }
+            }
+            pairs.add(new PairTerm(first, second, together));
+        }
+        return pairs;
+    }
+
+    private static List<Integer> served(List<SeatChoices.Way> ways) {
+        List<Integer> served = new ArrayList<>();
+        for (int i = 0; i < ways.size(); i++) {
+            if (ways.get(i).offer() != null) {
+                served.add(i);
+            }
+        }
+        return served;
+    }
+
+    private static List<Voice> voices(List<SeatChoices.Way> ways, List<Integer> which) {
+        return which.stream().map(way -> ways.get(way).offer()).map(offer -> Voice.of(offer.mics().get(0).micType().id(), offer.technique(),
+                offer.mics().get(0).predicted().toneDb(), offer.mics().get(0).predicted().colourDb())).toList();
+    }
+}

@@ -1,0 +1,47 @@
+package pairwright.session;
+
+import java.time.OffsetDateTime;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The sources of a session, where they are, and what is wanted of the plan as a whole.
+ *
+ * @param name of the session; null for none
+ * @param floor the room
+ * @param seats who plays, in the order they are to be shown
+ * @param gobos screens between them
+ * @param contrast seats, two by two, that shall not sound alike
+ * @param keep groups of seats that are one section: they shall sound alike, and their lines stand next to each other
+ * @param from when the microphones are needed; null for now
+ * @param until until when; null for the usual length
+ * @param plans how many different plans are wanted
+ */
+public record LineUp(String name, Floor floor, List<Seat> seats, List<Gobo> gobos, List<List<String>> contrast, List<List<String>> keep,
+        OffsetDateTime from, OffsetDateTime until, int plans) {
+    public static final int MOST_SEATS = 100;
+    public static final int MOST_GOBOS = 50;
+    public static final int MOST_PLANS = 5;
+    public static final int USUAL_PLANS = 3;
+
+    public LineUp {
+        seats = List.copyOf(seats);
+        gobos = gobos == null ? List.of() : List.copyOf(gobos);
+        contrast = contrast == null ? List.of() : contrast.stream().map(List::copyOf).toList();
+        keep = keep == null ? List.of() : keep.stream().map(List::copyOf).toList();
+    }
+
+    public Optional<Seat> seat(String id) {
+        return seats.stream().filter(seat -> seat.id().equals(id)).findFirst();
+    }
+
+    /** The same under another name. */
+    public LineUp named(String other) {
+        return new LineUp(other, floor, seats, gobos, contrast, keep, from, until, plans);
+    }
+
+    /** The same with other seats. */
+    public LineUp seated(List<Seat> others) {
+        return new LineUp(name, floor, others, gobos, contrast, keep, from, until, plans);
+    }
+}

@@ -1,0 +1,174 @@
+package pairwright.session;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.regex.Pattern;
+import pairwright.advice.Knowledge;
+import pairwright.catalogue.Shown;
+import pairwright.model.Fault;
+
+/**
+ * What is wrong with a line-up that its form does not show: every fault at once, each at the pointer it has in the JSON of a line-up, such as
+ * {@code /lineUp/2/xM}. Planning takes a line-up for granted that has none.
+ */
+public final class LineUpCheck {
+    /** Two players closer than that sit on each other. */
+    public static final double LEAST_APART_M = 0.3;
+    /** A screen shorter than that screens nothing. */
+    public static final double SHORTEST_GOBO_M = 0.2;
+    static final int LONGEST_NAME = 120;
+    static final int LONGEST_ID = 60;
+    private static final Pattern ID = Pattern.compile("[a-z0-9]+(-[a-z0-9]+)*");
+
+    private final LineUp lineUp;
+    private final Faults faults;
+    private final SeatCheck seats;
+
+    private LineUpCheck(LineUp lineUp, Knowledge known) {
+        this.lineUp = lineUp;
+        this.faults = new Faults(known);
+        this.seats = new SeatCheck(faults, known.catalogue());
+    }
+
+    /** Every fault; none where it can be planned with. Anything in the line-up may be null or no number. */
+    public static List<Fault> faults(LineUp lineUp, Knowledge known) {
+        LineUpCheck check = new LineUpCheck(lineUp, known);
+        check.all(known);
+        return List.copyOf(check.faults.all());
+    }
+
+    private void all(Knowledge known) {
+        faults.text("/name", lineUp.name(), LONGEST_NAME, "name");
+        boolean sound = floor(known);
+        if (lineUp.seats().isEmpty()) {
+            faults.add("/lineUp", "nobody is in the line-up. Name at least one source");
+        } else if (lineUp.seats().size() > LineUp.MOST_SEATS) {
+            faults.add("/lineUp", lineUp.seats().size() + " seats are given; at most " + LineUp.MOST_SEATS + " are planned at once. Plan a section at a time");
+            return;
+        }
+        Map<String, Integer> first = new HashMap<>();
+        for (int i = 0; i < lineUp.seats().size(); i++) {
+            Seat seat = lineUp.seats().get(i);
+            String at = "/lineUp/" + i;
+            id(at, seat.id(), "seat", first, i);
+            seats.check(at, seat);
+            if (sound) {
+                place(at, i);
+            }
+        }
+        gobos(sound);
+        contrast(first.keySet());
+        keep(first.keySet());
+        if (lineUp.from() != null && lineUp.until() != null && !lineUp.from().isBefore(lineUp.until())) {
+            faults.add("/until", "until (" + lineUp.until() + ") is not after from (" + lineUp.from() + "). Swap them or correct one");
+        }
+        faults.within("/plans", lineUp.plans(), 1, LineUp.MOST_PLANS, "plans");
+    }
+
+    private boolean floor(Knowledge known) {
+        Floor floor = lineUp.floor();
+        faults.known("/room/room", floor.room(), known.catalogue().rooms().keySet(), "room");
+        return faults.within("/room/widthM", floor.widthM(), Floor.LEAST_M, Floor.MOST_M, "widthM")
+                & faults.within("/room/depthM", floor.depthM(), Floor.LEAST_M, Floor.MOST_M, "depthM")
+                & faults.within("/room/heightM", floor.heightM(), Floor.LEAST_M, Floor.MOST_M, "heightM")
+                & faults.within("/room/reverbTimeS", floor.reverbTimeS(), Floor.LEAST_REVERB_S, Floor.MOST_REVERB_S, "reverbTimeS");
+    }
+
+    private void id(String at, String id, String kind, Map<String, Integer> first, int index) {
+        if (id == null) {
+            faults.add(at + "/id", "a " + kind + " has no id. Give it one, such as " + kind + "-" + (index + 1));
+        } else if (id.length() > LONGEST_ID || !ID.matcher(id).matches()) {
+            faults.add(at + "/id", "\"" + Shown.of(id) + "\" is no id. Use small letters, digits and single hyphens between them, at most " + LONGEST_ID + " characters");
+        } else if (first.putIfAbsent(id, index) != null) {
+            faults.add(at + "/id", "the id " + id + " is given twice, first to entry " + (first.get(id) + 1) + ". Give each " + kind + " its own");
+        }
+    }
+
+    private void place(String at, int index) {
+        Seat seat = lineUp.seats().get(index);
+        boolean inX = faults.within(at + "/xM", seat.xM(), 0, lineUp.floor().widthM(), "xM", "the room is that wide");
+        boolean inY = faults.within(at + "/yM", seat.yM(), 0, lineUp.floor().depthM(), "yM", "the room is that deep");
+        if (!inX || !inY) {
+            return;
+        }
+        for (Seat other : lineUp.seats().subList(0, index)) {
+            double apartM = Math.hypot(seat.xM() - other.xM(), seat.yM() - other.yM());
+            if (apartM < LEAST_APART_M) {
+                faults.add(at, "the seats " + other.id() + " and " + seat.id() + " are " + Faults.plain(Math.round(apartM * 100) / 100.0)
+                        + " m apart. Put " + Faults.plain(LEAST_APART_M) + " m or more between them");
+                return;
+            }
+        }
+    }
+
+    private void gobos(boolean sound) {
+        if (lineUp.gobos().size() > LineUp.MOST_GOBOS) {
+            faults.add("/gobos", lineUp.gobos().size() + " gobos are given; at most " + LineUp.MOST_GOBOS + " are reckoned with. Leave out those that stand aside");
+            return;
+        }
+        Map<String, Integer> first = new HashMap<>();
+        for (int i = 0; i < lineUp.gobos().size(); i++) {
+            Gobo gobo = lineUp.gobos().get(i);
+            String at = "/gobos/" + i;
+            id(at, gobo.id(), "gobo", first, i);
+            if (!sound) {
+                continue;
+            }
+            double wideM = lineUp.floor().widthM();
+            double deepM = lineUp.floor().depthM();
+            boolean inside = faults.within(at + "/x1M", gobo.x1M(), 0, wideM, "x1M", "the room is that wide")
+                    & faults.within(at + "/y1M", gobo.y1M(), 0, deepM, "y1M", "the room is that deep")
+                    & faults.within(at + "/x2M", gobo.x2M(), 0, wideM, "x2M", "the room is that wide")
+                    & faults.within(at + "/y2M", gobo.y2M(), 0, deepM, "y2M", "the room is that deep");
+            faults.within(at + "/heightM", gobo.heightM(), SHORTEST_GOBO_M, lineUp.floor().heightM(), "heightM", "the room is that high");
+            if (inside && Math.hypot(gobo.x2M() - gobo.x1M(), gobo.y2M() - gobo.y1M()) < SHORTEST_GOBO_M) {
+                faults.add(at, "the gobo " + gobo.id() + " is shorter than " + Faults.plain(SHORTEST_GOBO_M) + " m. Put its ends further apart, or take it out");
+            }
+        }
+    }
+
+    private void contrast(Set<String> ids) {
+        for (int i = 0; i < lineUp.contrast().size(); i++) {
+            List<String> pair = lineUp.contrast().get(i);
+            String at = "/contrast/" + i;
+            if (pair.size() != 2) {
+                faults.add(at, "an entry of contrast names " + pair.size() + (pair.size() == 1 ? " seat" : " seats") + ". Name the two that shall not sound alike");
+            } else if (seats(at, pair, ids) && pair.get(0).equals(pair.get(1))) {
+                faults.add(at, "the seat " + pair.get(0) + " shall not sound like itself. Name two");
+            } else if (lineUp.keep().stream().anyMatch(group -> group.containsAll(pair))) {
+                faults.add(at, "the seats " + pair.get(0) + " and " + pair.get(1) + " shall not sound alike, and shall be kept together as one section. Take one of the two out");
+            }
+        }
+    }
+
+    private void keep(Set<String> ids) {
+        Set<String> kept = new HashSet<>();
+        for (int i = 0; i < lineUp.keep().size(); i++) {
+            List<String> group = lineUp.keep().get(i);
+            String at = "/keep/" + i;
+            if (group.size() < 2) {
+                faults.add(at, "an entry of keep names " + group.size() + (group.size() == 1 ? " seat" : " seats") + ". Name two or more that are one section");
+                continue;
+            }
+            seats(at, group, ids);
+            for (int j = 0; j < group.size(); j++) {
+                if (ids.contains(group.get(j)) && !kept.add(group.get(j))) {
+                    faults.add(at + "/" + j, "the seat " + group.get(j) + " is kept together twice. Leave it in one section");
+                }
+            }
+        }
+    }
+
+    private boolean seats(String at, List<String> named, Set<String> ids) {
+        List<String> known = new ArrayList<>(ids);
+        boolean sound = true;
+        for (int j = 0; j < named.size(); j++) {
+            sound &= faults.near(at + "/" + j, named.get(j), known, "seat");
+        }
+        return sound;
+    }
+}

@@ -1,0 +1,294 @@
+package pairwright.session;
+
+import java.util.Iterator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.Callable;
+import java.util.concurrent.CancellationException;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.FutureTask;
+import java.util.concurrent.LinkedBlockingQueue;
+import java.util.concurrent.ThreadPoolExecutor;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
+import java.util.function.Consumer;
+import java.util.function.LongSupplier;
+import java.util.function.Supplier;
+import pairwright.advice.Knowledge;
+
+/**
+ * Plans sessions for whoever looks at pages: in the background, one at a time, once for each state of line-up, gear and knowledge. Whoever asks is told at
+ * once how far it has come. Safe to share between threads.
+ */
+public final class PlanDesk implements AutoCloseable {
+    /** So many states are kept or worked on; the one nobody asked for longest is dropped. */
+    private static final int KEPT = 8;
+    private static final int KEPT_SHORTER = 24;
+    /** Whoever looks at a page waits so long before it says that something is still being worked out. */
+    private static final int WAIT_MS = 1500;
+    private static final int IDLE_S = 10;
+    private static final Progress WAITING = new Progress("Waiting for another plan to be finished", 0, 0);
+
+    private final Supplier<? extends List<?>> known;
+    private final Planning planning;
+    private final ExecutorService thread;
+    /** What is shorter than planning does not wait behind it. */
+    private final ExecutorService second;
+    private final Map<Asked, Work> works = new LinkedHashMap<>(KEPT * 2, 0.75f, true);
+    private final Map<Object, FutureTask<Object>> shorter = new LinkedHashMap<>(KEPT_SHORTER * 2, 0.75f, true);
+
+    /** What plans. */
+    public interface Planning {
+        /**
+         * The plans for a line-up.
+         *
+         * @param progress is told how far it has come; what it throws ends the work
+         */
+        Planned plan(LineUp lineUp, Gear gear, Consumer<Progress> progress);
+
+        /**
+         * All that can be said of what was picked earlier.
+         *
+         * @throws IllegalArgumentException that says which pick no longer exists
+         */
+        Plan rebuilt(LineUp lineUp, Gear gear, Picks picks);
+
+        /**
+         * What to do when something is lost.
+         *
+         * @throws IllegalArgumentException that says which pick no longer exists
+         * @throws IllegalStateException that says why no plan is left
+         */
+        Change again(LineUp lineUp, Gear gear, Picks before, Lost lost, double pricePoints);
+    }
+
+    /**
+     * How far it has come.
+     *
+     * @param progress the last that is known of it
+     * @param planned null until it is there
+     */
+    public record State(Progress progress, Planned planned) {
+    }
+
+    private record Asked(LineUp lineUp, Gear gear, List<?> known) {
+    }
+
+    private record Rebuilt(LineUp lineUp, Gear gear, Picks picks, List<?> known) {
+    }
+
+    private record Again(LineUp lineUp, Gear gear, Picks before, Lost lost, double pricePoints, List<?> known) {
+    }
+
+    /**
+     * @param known what a plan depends on beside line-up and gear, such as the versions of catalogue and rules; asked each time
+     * @param planning does the work
+     */
+    public PlanDesk(Supplier<? extends List<?>> known, Planning planning) {
+        this.known = known;
+        this.planning = planning;
+        this.thread = one("plans");
+        this.second = one("plans-again");
+    }
+
+    private static ExecutorService one(String name) {
+        ThreadPoolExecutor one = new ThreadPoolExecutor(1, 1, IDLE_S, TimeUnit.SECONDS, new LinkedBlockingQueue<>(), work -> {
+            Thread made = new Thread(work, name);
+            made.setDaemon(true);
+            return made;
+        });
+        one.allowCoreThreadTimeOut(true);
+        return one;
+    }
+
+    /**
+     * Plans with a planner.
+     *
+     * @param knowledge of the planner
+     * @param memory a number that differs whenever the planner minds something else of earlier sessions
+     */
+    public static PlanDesk of(Supplier<Knowledge> knowledge, LongSupplier memory, Planner planner) {
+        return new PlanDesk(() -> {
+            Knowledge now = knowledge.get();
+            return List.of(now.catalogue().version(), now.rules().version(), memory.getAsLong());
+        }, new Planning() {
+            @Override
+            public Planned plan(LineUp lineUp, Gear gear, Consumer<Progress> progress) {
+                return planner.plan(lineUp, gear, progress);
+            }
+
+            @Override
+            public Plan rebuilt(LineUp lineUp, Gear gear, Picks picks) {
+                return planner.rebuilt(lineUp, gear, picks);
+            }
+
+            @Override
+            public Change again(LineUp lineUp, Gear gear, Picks before, Lost lost, double pricePoints) {
+                return planner.again(lineUp, gear, before, lost, pricePoints);
+            }
+        });
+    }
+
+    /**
+     * How far the plans of a session have come; begins where nobody asked for these yet, and then stops what was begun for the session as it was before.
+     *
+     * @param session id
+     * @throws RuntimeException where it failed; asked again it is tried again
+     */
+    public State state(String session, LineUp lineUp, Gear gear) {
+        Asked asked = new Asked(lineUp, gear, List.copyOf(known.get()));
+        synchronized (works) {
+            Work work = works.get(asked);
+            if (work == null) {
+                stop(session);
+                work = new Work(session, asked);
+                works.put(asked, work);
+                drop();
+                thread.execute(work);
+            }
+            if (work.failed != null) {
+                works.remove(asked);
+                throw work.failed;
+            }
+            return new State(work.progress, work.planned);
+        }
+    }
+
+    /** The plans where they are there already; null otherwise. Begins nothing. */
+    public Planned found(LineUp lineUp, Gear gear) {
+        synchronized (works) {
+            Work work = works.get(new Asked(lineUp, gear, List.copyOf(known.get())));
+            return work == null ? null : work.planned;
+        }
+    }
+
+    /** Stops what is being worked out for a session, at its next step; what is there stays. */
+    public void cancel(String session) {
+        synchronized (works) {
+            stop(session);
+        }
+    }
+
+    /**
+     * All that can be said of what was picked earlier, worked out once for each state of things. Waits a moment for it.
+     *
+     * @return null where it takes longer; asked again it has come on
+     * @throws IllegalArgumentException that says which pick no longer exists
+     */
+    public Plan rebuilt(LineUp lineUp, Gear gear, Picks picks) {
+        return (Plan) later(new Rebuilt(lineUp, gear, picks, List.copyOf(known.get())), () -> planning.rebuilt(lineUp, gear, picks));
+    }
+
+    /**
+     * What to do when something is lost, in the same way.
+     *
+     * @return null where it takes longer
+     * @throws IllegalArgumentException that says which pick no longer exists
+     * @throws IllegalStateException that says why no plan is left
+     */
+    public Change again(LineUp lineUp, Gear gear, Picks before, Lost lost, double pricePoints) {
+        return (Change) later(new Again(lineUp, gear, before, lost, pricePoints, List.copyOf(known.get())), () -> planning.again(lineUp, gear, before, lost, pricePoints));
+    }
+
+    private Object later(Object asked, Callable<Object> work) {
+        FutureTask<Object> task;
+        synchronized (shorter) {
+            task = shorter.get(asked);
+            if (task == null) {
+                task = new FutureTask<>(work);
+                shorter.put(asked, task);
+                dropOldest(shorter, KEPT_SHORTER);
+                second.execute(task);
+            }
+        }
+        try {
+            return task.get(WAIT_MS, TimeUnit.MILLISECONDS);
+        } catch (TimeoutException stillGoing) {
+            return null;
+        } catch (InterruptedException ended) {
+            Thread.currentThread().interrupt();
+            return null;
+        } catch (ExecutionException failed) {
+            if (failed.getCause() instanceof IllegalArgumentException || failed.getCause() instanceof IllegalStateException) {
+                throw (RuntimeException) failed.getCause(); // it would fail so again
+            }
+            synchronized (shorter) {
+                shorter.remove(asked);
+            }
+            throw failed.getCause() instanceof RuntimeException broken ? broken : new IllegalStateException("this could not be worked out", failed.getCause());
+        }
+    }
+
+    private void stop(String session) {
+        for (Iterator<Work> each = works.values().iterator(); each.hasNext();) {
+            Work work = each.next();
+            if (work.session.equals(session) && work.planned == null) {
+                work.stopped = true;
+                each.remove();
+            }
+        }
+    }
+
+    private void drop() {
+        while (works.size() > KEPT) {
+            works.values().iterator().next().stopped = true;
+            dropOldest(works, works.size() - 1);
+        }
+    }
+
+    private static void dropOldest(Map<?, ?> map, int most) {
+        while (map.size() > most) {
+            map.remove(map.keySet().iterator().next());
+        }
+    }
+
+    /** One state of things. */
+    private final class Work implements Runnable {
+        private final String session;
+        private final Asked asked;
+        private volatile Progress progress = WAITING;
+        private volatile Planned planned;
+        private volatile RuntimeException failed;
+        private volatile boolean stopped;
+
+        Work(String session, Asked asked) {
+            this.session = session;
+            this.asked = asked;
+        }
+
+        @Override
+        public void run() {
+            try {
+                come(new Progress("Beginning", 0, 0));
+                planned = planning.plan(asked.lineUp(), asked.gear(), this::come);
+            } catch (CancellationException end) {
+                failed = end; // nobody asks for it any more
+            } catch (RuntimeException broken) {
+                failed = broken;
+            } catch (Error broken) {
+                // whoever waits must not wait for good
+                failed = new IllegalStateException("the plans could not be worked out", broken);
+                throw broken;
+            }
+        }
+
+        private void come(Progress far) {
+            if (stopped) {
+                throw new CancellationException("stopped");
+            }
+            progress = far;
+        }
+    }
+
+    /** Stops; what is not done is left. */
+    @Override
+    public void close() {
+        synchronized (works) {
+            works.values().forEach(work -> work.stopped = true);
+        }
+        thread.shutdownNow();
+        second.shutdownNow();
+    }
+}

@@ -1,0 +1,180 @@
+package pairwright.session;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import pairwright.acoustics.HighPass;
+import pairwright.advice.Offer;
+import pairwright.advice.OfferedMic;
+import pairwright.model.Given;
+import pairwright.model.Option;
+import pairwright.model.Placement;
+import pairwright.session.allocation.Channel;
+import pairwright.session.allocation.Solution;
+
+/** Turns what the search has chosen into lines: which unit, on which channel, on which stand, at which gain. */
+final class PlanMaker {
+    /** What a high-pass may take from the lowest note. */
+    private static final double HIGH_PASS_LOSS_DB = 1;
+    /** Below this there is nothing worth filtering that the filter would not reach anyway. */
+    private static final double LEAST_HIGH_PASS_HZ = 25;
+
+    private final List<AtSeat> seats;
+    private final Resources resources;
+    /** What stands already, by seat. */
+    private final Map<String, Picks.AtSeat> standing;
+
+    PlanMaker(List<AtSeat> seats, Resources resources, Map<String, Picks.AtSeat> standing) {
+        this.seats = seats;
+        this.resources = resources;
+        this.standing = standing;
+    }
+
+    /** What is chosen for one seat; where nothing is, {@code way} leaves it out. */
+    record Taken(int seat, SeatChoices.Way way, List<Channel> channels, List<String> stands) {
+    }
+
+    /** A plan before it is judged as a whole. */
+    record Draft(List<Plan.Served> served, List<String> leftOut, List<Line> lines) {
+    }
+
+    Draft draft(List<SeatChoices.Way> ways, Solution solution) {
+        List<Taken> taken = new ArrayList<>();
+        List<String> leftOut = new ArrayList<>();
+        for (int seat = 0; seat < ways.size(); seat++) {
+            if (ways.get(seat).offer() == null) {
+                leftOut.add(seats.get(seat).seat().id());
+            } else {
+                taken.add(new Taken(seat, ways.get(seat), solution.channels().get(seat), solution.served().get(seat)));
+            }
+        }
+        List<List<Given>> units = resources.units().handOut(taken.stream().map(one -> new UnitPool.Chosen(one.way().offer(), one.way().choice().takes(), standing(one))).toList());
+        StandsHandedOut stands = new StandsHandedOut();
+        List<Plan.Served> served = new ArrayList<>();
+        List<Line> lines = new ArrayList<>();
+        int boosters = 0;
+        for (int i = 0; i < taken.size(); i++) {
+            Taken one = taken.get(i);
+            AtSeat at = seats.get(one.seat());
+            List<String> ids = units.get(i).contains(null) ? List.of() : units.get(i).stream().map(Given::id).toList();
+            Option option = at.explained(one.way().offer(), ids);
+            served.add(new Plan.Served(at.seat().id(), option));
+            boosters = add(one, at, option, units.get(i), stands, boosters, solution, lines);
+        }
+        return new Draft(List.copyOf(served), List.copyOf(leftOut), numbered(lines, taken));
+    }
+
+    private List<String> standing(Taken taken) {
+        Picks.AtSeat picked = standing.get(seats.get(taken.seat()).seat().id());
+        return picked == null ? null : picked.mics().stream().map(Picks.Mic::unit).toList();
+    }
+
+    private int add(Taken taken, AtSeat at, Option option, List<Given> units, StandsHandedOut handedOut, int boostersBefore, Solution solution, List<Line> lines) {
+        Offer offer = taken.way().offer();
+        List<Stands.Need> needs = Resources.needs(offer, at.source().body());
+        boolean oneBar = Resources.onOneBar(offer);
+        int boosters = boostersBefore;
+        int feed = 0;
+        int stand = 0;
+        Gear.Stand shared = null;
+        for (int i = 0; i < offer.mics().size(); i++) {
+            OfferedMic mic = offer.mics().get(i);
+            Placement placement = option.mics().get(i);
+            Stands.Need need = !mic.position().mount().onStand() ? null : needs.get(oneBar ? 0 : stand);
+            Gear.Stand held = null;
+            if (need != null && resources.stands().counted()) {
+                held = oneBar && i > 0 ? shared : handedOut.next(taken.stands().get(stand), standing(at, i));
+                shared = held;
+            }
+            stand += need == null ? 0 : 1;
+            boolean boosted = taken.way().boosted().get(i);
+            Gear.Booster booster = boosted ? resources.boosters().get(boosters++) : null;
+            for (int half = 0; half < mic.micType().channels(); half++) {
+                Channel on = taken.channels().isEmpty() ? null : taken.channels().get(feed++);
+                lines.add(line(at, offer, option, i, half, placement, units.get(i), need, held, oneBar && i > 0 || half > 0, booster, on, solution));
+            }
+        }
+        return boosters;
+    }
+
+    private Line line(AtSeat at, Offer offer, Option option, int mic, int half, Placement placement, Given unit, Stands.Need need, Gear.Stand stand, boolean shares,
+            Gear.Booster booster, Channel on, Solution solution) {
+        OfferedMic offered = offer.mics().get(mic);
+        Gear.Channel channel = on == null ? null : resources.channels().channel(on);
+        boolean wanted = booster != null || placement.phantom();
+        boolean live = wanted || on != null && solution.liveBanks().contains(on.bank());
+        Double gainDb = placement.predicted().gainDb() == null ? null : Math.max(0, placement.predicted().gainDb() - (booster == null ? 0 : booster.gainDb()));
+        return new Line(0, channel == null ? null : channel.id(), channel == null ? null : channel.label(), channel == null ? null : channel.bank(), unit,
+                at.seat().id(), name(at, offer, option, mic, half, offered.micType().channels()), at.seat().source(), mic + 1, placement,
+                at.surroundings().spot(offer, mic),
+                stand == null ? null : stand.id(), stand == null ? null : stand.label(), need == null ? null : Stands.kind(need),
+                stand == null || need == null ? null : Stands.ratio(stand, need), shares ? Integer.valueOf(0) : null, booster == null ? null : booster.id(),
+                booster == null ? 0 : booster.gainDb(), live, wanted, booster != null ? booster.phantomMa() : placement.phantom() ? placement.currentMa() : 0,
+                gainDb, highPassHz(at), List.of());
+    }
+
+    private static Double highPassHz(AtSeat at) {
+        if (at.source().fundamentalHz() == null) {
+            return null;
+        }
+        double cornerHz = Math.floor(HighPass.cornerHz(at.source().fundamentalHz().low(), HIGH_PASS_LOSS_DB));
+        return cornerHz < LEAST_HIGH_PASS_HZ ? null : cornerHz;
+    }
+
+    private static String name(AtSeat at, Offer offer, Option option, int mic, int half, int halves) {
+        String who = at.seat().player() == null ? at.source().name() : at.seat().player();
+        String where = offer.mics().size() == 1 ? "" : option.mics().get(0).position().equals(option.mics().get(1).position())
+                ? ", " + (mic == 0 ? "first" : "second") : ", " + small(option.mics().get(mic).positionName());
+        return who + where + (halves == 1 ? "" : half == 0 ? ", left" : ", right");
+    }
+
+    private static String small(String name) {
+        return name.substring(0, 1).toLowerCase(Locale.ROOT) + name.substring(1);
+    }
+
+    /** In the order of the channels; where those are not counted, in the order of the seats. */
+    private List<Line> numbered(List<Line> lines, List<Taken> taken) {
+        Map<String, Integer> order = new HashMap<>();
+        for (int bank = 0; bank < resources.channels().banks().size(); bank++) {
+            resources.channels().of(bank).forEach(channel -> order.put(channel.id(), order.size()));
+        }
+        List<Line> sorted = new ArrayList<>(lines);
+        sorted.sort(Comparator.comparingInt(line -> line.channel() == null ? 0 : order.get(line.channel())));
+        List<Line> numbered = new ArrayList<>();
+        for (int i = 0; i < sorted.size(); i++) {
+            Line line = sorted.get(i);
+            numbered.add(line.numbered(i + 1));
+        }
+        return numbered.stream().map(line -> line.sharesStandWith() == null ? line : line.sharing(numbered.stream()
+                .filter(other -> other.seat().equals(line.seat()) && other.sharesStandWith() == null && (line.stand() == null || line.stand().equals(other.stand())))
+                .findFirst().map(Line::number).orElse(null))).toList();
+    }
+
+    private String standing(AtSeat at, int mic) {
+        Picks.AtSeat picked = standing.get(at.seat().id());
+        return picked == null || mic >= picked.mics().size() ? null : picked.mics().get(mic).stand();
+    }
+
+    /** Hands out the stands of each class, to each seat again what stands there, if that is of the class and not gone. */
+    private final class StandsHandedOut {
+        private final Set<String> gone = new HashSet<>();
+        private final Set<String> reserved = new HashSet<>();
+
+        StandsHandedOut() {
+            standing.values().forEach(seat -> seat.mics().forEach(mic -> reserved.add(mic.stand())));
+        }
+
+        Gear.Stand next(String cap, String standing) {
+            List<Gear.Stand> left = resources.stand(cap).stands().stream().filter(stand -> !gone.contains(stand.id())).toList();
+            Gear.Stand next = left.stream().filter(stand -> stand.id().equals(standing)).findFirst()
+                    .or(() -> left.stream().filter(stand -> !reserved.contains(stand.id())).findFirst()).orElseGet(() -> left.get(0));
+            gone.add(next.id());
+            return next;
+        }
+    }
+}

@@ -1,0 +1,62 @@
+package pairwright.session;
+
+import java.util.List;
+
+/**
+ * The answer to a line-up: plans, or what they fail for.
+ *
+ * @param plans best first, each different in kind from the ones before; empty where no plan serves every must-have
+ * @param shortOf what there is too little of; empty with a plan
+ * @param waysOut what would make it possible, cheapest first; empty with a plan
+ * @param moves whom to seat elsewhere for the largest gain, best first; of the first plan
+ * @param assumed what was not said and is taken as usual, in sentences
+ * @param rulesVersion of the rules
+ * @param catalogueVersion of the catalogue
+ */
+public record Planned(List<Plan> plans, List<Short> shortOf, List<WayOut> waysOut, List<Move> moves, List<String> assumed, String rulesVersion,
+        String catalogueVersion) {
+    public Planned {
+        plans = List.copyOf(plans);
+        shortOf = List.copyOf(shortOf);
+        waysOut = List.copyOf(waysOut);
+        moves = List.copyOf(moves);
+        assumed = List.copyOf(assumed);
+    }
+
+    /**
+     * A resource there is too little of.
+     *
+     * @param resource what people call it
+     * @param needed how many of it the nearest possible plan takes
+     * @param there how many there are
+     * @param seats who waits for it
+     */
+    public record Short(String resource, int needed, int there, List<String> seats) {
+    }
+
+    /**
+     * Something that would make a plan possible.
+     *
+     * @param kind borrow, drop or share
+     * @param says what to do, in a sentence
+     * @param pricePoints the lower the easier
+     * @param score of the plan that is possible then
+     */
+    public record WayOut(String kind, String says, double pricePoints, double score) {
+    }
+
+    /**
+     * A seat that would be better elsewhere.
+     *
+     * @param seat who
+     * @param xM where to
+     * @param yM where to
+     * @param facingDegrees looking where
+     * @param gainDb how much further apart the lines it touches are from what they should not hear, on average
+     * @param worstLine the line that gains most
+     * @param worstGainDb how much that one gains
+     * @param says the same in a sentence
+     */
+    public record Move(String seat, double xM, double yM, double facingDegrees, double gainDb, int worstLine, double worstGainDb, String says) {
+    }
+}

@@ -1,0 +1,146 @@
+package pairwright.session;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.ToIntFunction;
+import java.util.stream.Collectors;
+import pairwright.advice.Offer;
+import pairwright.advice.OfferedMic;
+import pairwright.model.Arrangement;
+import pairwright.model.Body;
+import pairwright.model.MicType;
+import pairwright.model.Mount;
+import pairwright.model.PowerNeed;
+import pairwright.model.Standpoint;
+import pairwright.session.allocation.Cap;
+import pairwright.session.allocation.Feed;
+import pairwright.session.allocation.PhantomNeed;
+
+/** The gear of a session as the search reckons with it. */
+final class Resources {
+    static final String BOOSTERS = "boosters";
+    private static final String STAND = "stand ";
+    /** What borrowing costs against the cheapest microphone. */
+    private static final int STAND_PRICE = 1;
+    private static final int BOOSTER_PRICE = 1;
+    static final int CHANNEL_PRICE = 2;
+
+    private final UnitPool units;
+    private final ChannelPool channels;
+    private final Stands stands;
+    private final List<Gear.Booster> boosters;
+    private final ToIntFunction<String> tier;
+
+    /**
+     * @param lostChannels ids of channels that cannot be used any more
+     * @param own ids of units that are offered by their own response
+     * @param tier price class of a mic type, 1 to 5
+     */
+    Resources(Gear gear, Set<String> lostChannels, Set<String> own, ToIntFunction<String> tier) {
+        this.units = new UnitPool(gear.stock(), own);
+        this.channels = new ChannelPool(gear.channels(), lostChannels);
+        this.stands = new Stands(gear.stands());
+        this.boosters = gear.boosters().stream().filter(booster -> !booster.passesPhantom()).toList();
+        this.tier = tier;
+    }
+
+    UnitPool units() {
+        return units;
+    }
+
+    ChannelPool channels() {
+        return channels;
+    }
+
+    Stands stands() {
+        return stands;
+    }
+
+    /** Those that keep phantom power from what is plugged into them; no others are used. */
+    List<Gear.Booster> boosters() {
+        return boosters;
+    }
+
+    List<Cap> caps() {
+        List<Cap> caps = new ArrayList<>(units.caps(tier));
+        stands.classes().forEach(one -> caps.add(new Cap(name(one), one.stands().size(), STAND_PRICE)));
+        caps.add(new Cap(BOOSTERS, boosters.size(), BOOSTER_PRICE));
+        return caps;
+    }
+
+    private static String name(Stands.Class one) {
+        return STAND + one.index();
+    }
+
+    /** The class of stands a cap counts; null for another cap. */
+    Stands.Class stand(String cap) {
+        return cap.startsWith(STAND) ? stands.classes().get(Integer.parseInt(cap.substring(STAND.length()))) : null;
+    }
+
+    /**
+     * For each stand an offer takes the caps it may come from; empty where none is taken or they are not counted, null where no stand holds it.
+     *
+     * @param body of the source; null where nobody noted it
+     */
+    List<Set<String>> standing(Offer offer, Body body) {
+        List<Set<String>> all = new ArrayList<>();
+        for (Stands.Need need : stands.counted() ? needs(offer, body) : List.<Stands.Need>of()) {
+            Set<String> holding = stands.holding(need).stream().map(Resources::name).collect(Collectors.toCollection(TreeSet::new));
+            if (holding.isEmpty()) {
+                return null;
+            }
+            all.add(holding);
+        }
+        return all;
+    }
+
+    /** What an offer needs to stand on: one stand a microphone, but for two that hang on one bar. */
+    static List<Stands.Need> needs(Offer offer, Body body) {
+        List<Stands.Need> needs = new ArrayList<>();
+        for (OfferedMic mic : offer.mics()) {
+            if (mic.position().mount().onStand()) {
+                Double heightM = body == null ? mic.position().heightM() : Double.valueOf(Standpoint.of(body, mic.position(), mic.distanceM()).place().upM());
+                needs.add(new Stands.Need(mic.position().mount(), heightM, massKg(mic.micType())));
+            }
+        }
+        if (needs.size() == 2 && onOneBar(offer)) {
+            Stands.Need one = needs.get(0);
+            return List.of(new Stands.Need(one.mount(), one.heightM(), one.loadKg() + needs.get(1).loadKg() + Stands.BAR_KG));
+        }
+        return needs;
+    }
+
+    /** Whether one stand carries both microphones. */
+    static boolean onOneBar(Offer offer) {
+        Arrangement arrangement = offer.pairing() == null ? null : offer.pairing().arrangement();
+        return (arrangement == Arrangement.COINCIDENT || arrangement == Arrangement.NEAR_COINCIDENT || arrangement == Arrangement.MID_SIDE)
+                && offer.mics().stream().allMatch(mic -> mic.position().mount().onStand());
+    }
+
+    private static double massKg(MicType mic) {
+        return mic.massKg() == null ? 0 : mic.massKg().typical();
+    }
+
+    /** Whether a booster would help: a passive microphone that wants more gain than some channel has. */
+    boolean wantsBooster(OfferedMic mic) {
+        return !boosters.isEmpty() && channels.counted() && mic.micType().power() == PowerNeed.NONE && mic.position().mount() != Mount.LEAD
+                && mic.predicted().gainDb() != null && mic.predicted().gainDb() > channels.leastGainDb();
+    }
+
+    /** The booster that is reckoned with: the one that adds least and draws most, so that any of them will do. */
+    Gear.Booster usualBooster() {
+        return new Gear.Booster(null, null, boosters.stream().mapToDouble(Gear.Booster::gainDb).min().orElse(0),
+                boosters.stream().mapToDouble(Gear.Booster::phantomMa).max().orElse(0), false);
+    }
+
+    /** What a microphone asks of each of its channels; empty where they are not counted. */
+    List<Feed> feed(OfferedMic mic, boolean boosted) {
+        double gainDb = mic.predicted().gainDb() == null ? 0 : mic.predicted().gainDb();
+        if (boosted) {
+            return channels.feed(gainDb - usualBooster().gainDb(), PhantomNeed.NEEDED, usualBooster().phantomMa());
+        }
+        return channels.feed(gainDb, SeatChoices.phantom(mic.micType(), mic.phantom()), mic.currentMa());
+    }
+}

@@ -1,0 +1,227 @@
+package pairwright.sheet;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import pairwright.catalogue.Shown;
+import pairwright.session.Change;
+import pairwright.session.Line;
+import pairwright.session.Lost;
+import pairwright.session.Picks;
+import pairwright.session.Progress;
+import pairwright.sheet.ReadingParts.Fact;
+
+/** What failed or who is not coming, and the least that has to be done about it. */
+public final class RePlanPage {
+    private static final double USUAL_PRICE = 5;
+    private static final double MOST_PRICE = 1000;
+
+    private RePlanPage() {
+    }
+
+    /** Plans anew from what stands. */
+    @FunctionalInterface
+    public interface Again {
+        /**
+         * @return null where it takes longer; asked again it has come on
+         * @throws IllegalArgumentException says which pick no longer exists
+         * @throws IllegalStateException says why there is no plan
+         */
+        Change of(Picks before, Lost lost, double pricePoints);
+    }
+
+    /**
+     * What it shows.
+     *
+     * @param choices what may have failed, in groups of boxes
+     * @param price what moving something costs, as it stands in its field
+     * @param asked whether anything was asked
+     * @param change what is to be done; null where nothing was asked, or nothing can be done
+     * @param impossible why nothing can be done, in a sentence; empty for none
+     */
+    public record Content(List<Group> choices, FormField price, boolean asked, Changed change, String impossible) {
+    }
+
+    /** Boxes of one kind: the name of their field, and what each stands for. */
+    public record Group(String name, String heading, List<Box> boxes) {
+    }
+
+    /** One of them. */
+    public record Box(String id, String value, String label, boolean ticked) {
+    }
+
+    /**
+     * What is to be done.
+     *
+     * @param steps in the order they are to be done
+     * @param time how long they take
+     * @param kept whose set-up is not touched
+     * @param figures what it costs
+     * @param cautions of the new plan, gravest first
+     * @param gets who gets what from now on, where that changed
+     * @param take takes it; null where this reader may not
+     */
+    public record Changed(List<Step> steps, String time, String kept, List<Fact> figures, List<OptionView.CautionView> cautions, List<Fact> gets, SendForm take) {
+    }
+
+    /** One thing to do: what kind of thing, for whom, in a sentence, and how long it takes. */
+    public record Step(String kind, String who, String says, String time) {
+    }
+
+    /** A change that was asked for and can be taken. */
+    public record Wanted(Lost lost, double pricePoints) {
+        boolean anything() {
+            return !lost.units().isEmpty() || !lost.channels().isEmpty() || !lost.seats().isEmpty();
+        }
+    }
+
+    /** What the address asks for. */
+    public static Page of(AtPlan at, Again again) {
+        PlanChosen chosen = PlanChosen.of(at);
+        List<String> faults = new ArrayList<>();
+        Picks before = before(at, chosen);
+        // a plan that no longer holds is just what is planned anew
+        if (!chosen.fault().isEmpty() && !(chosen.taken() && before != null)) {
+            faults.add(chosen.fault());
+        }
+        Wanted wanted = wanted(at.visit(), faults);
+        PlanFrame frame = PlanFrame.of(at, "Re-plan", "replan", List.of(), chosen, faults);
+        if (before == null) {
+            return PlanSheets.without(at, frame, chosen);
+        }
+        Change change = null;
+        String impossible = "";
+        boolean asked = faults.isEmpty() && (wanted.anything() || at.visit().first("price") != null);
+        if (asked) {
+            try {
+                change = again.of(before, wanted.lost(), wanted.pricePoints());
+            } catch (IllegalArgumentException | IllegalStateException none) {
+                impossible = SendForm.sentence(none.getMessage());
+            }
+        }
+        if (asked && change == null && impossible.isEmpty()) {
+            PlanChosen waits = new PlanChosen(chosen.plan(), chosen.taken(), null, new Progress("Planning anew from what stands", 0, 0), "");
+            return PlanSheets.without(at, PlanFrame.of(at, "Re-plan", "replan", List.of(), waits, List.of()), waits);
+        }
+        return at.page(faults.isEmpty() ? 200 : 400, "replan", frame, new Content(groups(at, before, wanted), price(at, wanted), asked,
+                change == null ? null : changed(at, change, wanted), impossible));
+    }
+
+    /** What stands: the plan the address names, else the one that was taken, else the best; null where there is none yet. */
+    public static Picks before(AtPlan at) {
+        return before(at, PlanChosen.of(at));
+    }
+
+    private static Picks before(AtPlan at, PlanChosen chosen) {
+        return at.visit().first("plan") == null && at.taken() != null ? at.taken() : chosen.plan() == null ? null : Picks.of(chosen.plan());
+    }
+
+    /** What was lost and what moving costs, as a query or a form says it. */
+    public static Wanted wanted(Visit visit, List<String> faults) {
+        String text = visit.first("price");
+        double pricePoints = USUAL_PRICE;
+        if (text != null) {
+            try {
+                pricePoints = Double.parseDouble(text.replace(',', '.'));
+            } catch (NumberFormatException none) {
+                pricePoints = Double.NaN;
+            }
+            if (!(pricePoints >= 0 && pricePoints <= MOST_PRICE)) {
+                faults.add("\u201c" + Shown.of(text) + "\u201d is no price for moving something. Give points from 0 to " + Math.round(MOST_PRICE) + ".");
+                pricePoints = USUAL_PRICE;
+            }
+        }
+        return new Wanted(new Lost(visit.all("unit"), visit.all("channel"), visit.all("seat")), pricePoints);
+    }
+
+    private static List<Group> groups(AtPlan at, Picks before, Wanted wanted) {
+        Map<String, String> units = new LinkedHashMap<>();
+        Map<String, String> channels = new LinkedHashMap<>();
+        for (Picks.AtSeat seat : before.seats()) {
+            for (Picks.Mic mic : seat.mics()) {
+                add(at, units, mic.unit(), seat.seat());
+                add(at, units, mic.stand(), seat.seat());
+                add(at, units, mic.booster(), seat.seat());
+                add(at, channels, mic.channel(), seat.seat());
+            }
+        }
+        Map<String, String> seats = new LinkedHashMap<>();
+        at.lineUp().seats().forEach(seat -> seats.put(seat.id(), at.seatName(seat)));
+        List<Group> groups = new ArrayList<>();
+        group(groups, "unit", "Microphones, stands and boosters that failed or are gone", units, wanted.lost().units());
+        group(groups, "channel", "Channels that failed", channels, wanted.lost().channels());
+        group(groups, "seat", "Who is not coming", seats, wanted.lost().seats());
+        return groups;
+    }
+
+    private static void add(AtPlan at, Map<String, String> all, String id, String seat) {
+        if (id != null) {
+            var unit = at.unit(id);
+            all.merge(id, (unit == null ? id : unit.label()) + ", at " + at.inSentence(seat), (one, other) -> one.endsWith(at.inSentence(seat)) ? one : one + " and " + at.inSentence(seat));
+        }
+    }
+
+    private static void group(List<Group> groups, String name, String heading, Map<String, String> all, List<String> ticked) {
+        List<Box> boxes = new ArrayList<>();
+        all.forEach((id, label) -> boxes.add(new Box(name + "-" + id, id, label, ticked.contains(id))));
+        // what was named and is not in the plan is kept in sight
+        ticked.stream().filter(id -> !all.containsKey(id)).forEach(id -> boxes.add(new Box(name + "-" + id, id, Shown.of(id), true)));
+        if (!boxes.isEmpty()) {
+            groups.add(new Group(name, heading, boxes));
+        }
+    }
+
+    private static FormField price(AtPlan at, Wanted wanted) {
+        return FormField.line("price", "What moving one thing must be worth, in points").value(at.measures().number(wanted.pricePoints(), 2))
+                .hint("At 0 the best plan is made, whatever has to be moved for it. At 5 what stands is touched only where that gains more than one clear advantage, such as a better"
+                        + " place. At 50 nothing is touched that need not be.");
+    }
+
+    private static Changed changed(AtPlan at, Change change, Wanted wanted) {
+        PlanWords words = new PlanWords(at, change.plan());
+        List<Step> steps = change.steps().stream().map(step -> new Step(kind(step.kind()), step.seat() == null ? "" : at.seatName(step.seat()), at.reader().sentence(step.says()),
+                time(step.timeS()))).toList();
+        List<Fact> figures = List.of(new Fact("Less than the old plan", Points.score(change.costPoints(), at.reader()), ""),
+                new Fact("This plan", Points.score(change.plan().score(), at.reader()), ""),
+                new Fact("The best from scratch", Points.score(change.bestScore(), at.reader()), ""));
+        List<Fact> gets = change.plan().served().stream().filter(served -> !change.kept().contains(served.seat())).map(served -> new Fact(at.seatName(served.seat()),
+                at.lineUp().seat(served.seat()).map(seat -> words.title(seat, served.option())).orElse(""), change.plan().linesOf(served.seat()).stream()
+                        .map(line -> line.unit() == null ? "line " + line.number() : line.unit().label() + " on line " + line.number()).collect(Collectors.joining(", ")))).toList();
+        return new Changed(steps, time(change.timeS()), change.kept().stream().map(at::seatName).collect(Collectors.joining(", ")), figures, words.cautions(), gets,
+                take(at, wanted));
+    }
+
+    private static SendForm take(AtPlan at, Wanted wanted) {
+        if (!at.at().mayWrite()) {
+            return null;
+        }
+        SendForm form = SendForm.to(at.visit(), at.path("replan") + (at.visit().first("plan") == null ? "" : "?plan=" + Visit.escaped(at.visit().first("plan"))), "take-change", List.of())
+                .hiding("price", Param.number(wanted.pricePoints()));
+        for (String unit : wanted.lost().units()) {
+            form = form.hiding("unit", unit);
+        }
+        for (String channel : wanted.lost().channels()) {
+            form = form.hiding("channel", channel);
+        }
+        for (String seat : wanted.lost().seats()) {
+            form = form.hiding("seat", seat);
+        }
+        return form;
+    }
+
+    private static String kind(String kind) {
+        return switch (kind) {
+            case "set-up" -> "Set up";
+            case "repatch" -> "Patch anew";
+            default -> Choices.capital(kind);
+        };
+    }
+
+    /** "4 min", "under a minute". */
+    static String time(double timeS) {
+        long minutes = Math.round(timeS / 60);
+        return timeS <= 0 ? "" : minutes < 1 ? "under a minute" : minutes < 90 ? minutes + " min" : minutes / 60 + " h " + minutes % 60 + " min";
+    }
+}

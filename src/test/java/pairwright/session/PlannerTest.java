@@ -1,0 +1,129 @@
+package pairwright.session;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+
+/** The folk-jazz sextet in the barn, planned with the locker of the demo. */
+class PlannerTest {
+    private static final Planner PLANNER = Sextet.planner();
+
+    private static Planned planned() {
+        return PLANNER.plan(Sextet.LINE_UP, Sextet.GEAR, step -> { });
+    }
+
+    private static Plan first() {
+        return Once.PLANNED.plans().get(0);
+    }
+
+    /** Planned on first use and not while the class of the test is loaded, for which its threads would wait. */
+    private static final class Once {
+        static final Planned PLANNED = planned();
+    }
+
+    @Test
+    void everySourceIsServedAndNothingBetterIsPossible() {
+        assertEquals(Sextet.LINE_UP.seats().stream().map(Seat::id).toList(), first().served().stream().map(Plan.Served::seat).toList());
+        assertTrue(first().proven());
+        assertEquals(first().score(), first().bound());
+    }
+
+    @Test
+    void aPlanIsWorthWhatItsReasonsAreWorth() {
+        for (Plan plan : Once.PLANNED.plans()) {
+            long sum = plan.served().stream().flatMap(served -> served.option().reasons().stream()).mapToLong(reason -> Math.round(reason.points() * 100)).sum()
+                    + plan.reasons().stream().mapToLong(said -> Math.round(said.points() * 100)).sum();
+            assertEquals(sum, Math.round(plan.score() * 100), "plan " + plan.rank());
+        }
+    }
+
+    @Test
+    void noUnitChannelOrStandIsTakenTwice() {
+        for (Plan plan : Once.PLANNED.plans()) {
+            Set<String> taken = new HashSet<>();
+            for (Line line : plan.lines()) {
+                assertTrue(taken.add("channel " + line.channel()), line.name());
+                assertTrue(taken.add("unit " + line.unit().id()), line.name());
+                assertTrue(line.stand() == null || line.sharesStandWith() != null || taken.add("stand " + line.stand()), line.name());
+            }
+        }
+    }
+
+    @Test
+    void noPassiveRibbonIsOnALiveChannel() {
+        for (Plan plan : Once.PLANNED.plans()) {
+            plan.lines().stream().filter(line -> Rooms.CATALOGUE.mics().get(line.placement().micType()).passiveRibbon() && line.booster() == null)
+                    .forEach(line -> assertFalse(line.phantom(), line.name()));
+        }
+    }
+
+    @Test
+    void whatNeedsPhantomPowerHasIt() {
+        for (Plan plan : Once.PLANNED.plans()) {
+            plan.lines().stream().filter(Line::phantomWanted).forEach(line -> assertTrue(line.phantom(), line.name()));
+        }
+    }
+
+    @Test
+    void plansDifferAtAThirdOfTheSeats() {
+        assertEquals(3, Once.PLANNED.plans().size());
+        for (int i = 0; i < 3; i++) {
+            for (int j = 0; j < i; j++) {
+                List<Picks.AtSeat> one = Picks.of(Once.PLANNED.plans().get(i)).seats();
+                List<Picks.AtSeat> other = Picks.of(Once.PLANNED.plans().get(j)).seats();
+                long same = one.stream().filter(seat -> other.stream().anyMatch(seat::equals)).count();
+                assertTrue(same <= 4, i + " and " + j + " have " + same + " seats alike");
+            }
+        }
+    }
+
+    @Test
+    void theSameLineUpIsPlannedTheSame() {
+        assertEquals(Once.PLANNED, Sextet.planner().plan(Sextet.LINE_UP, Sextet.GEAR, step -> { }));
+    }
+
+    @Test
+    void whatWasPickedComesBackWhole() {
+        Plan again = PLANNER.rebuilt(Sextet.LINE_UP, Sextet.GEAR, Picks.of(first()));
+        assertEquals(first().score(), again.score());
+        assertEquals(Picks.of(first()), Picks.of(again));
+    }
+
+    @Test
+    void aLostMicrophoneIsReplacedAndTheRestStays() {
+        Line line = first().lines().get(0);
+        Change change = PLANNER.again(Sextet.LINE_UP, Sextet.GEAR, Picks.of(first()), new Lost(List.of(line.unit().id()), null, null), 100);
+        assertTrue(change.plan().lines().stream().noneMatch(other -> other.unit().id().equals(line.unit().id())));
+        assertFalse(change.steps().isEmpty());
+        assertTrue(change.kept().size() >= 4, change.kept().toString());
+        assertTrue(change.costPoints() >= 0);
+        assertEquals("power-down", change.steps().get(0).kind());
+        assertEquals(change.timeS(), change.steps().stream().mapToDouble(Change.Step::timeS).sum());
+    }
+
+    @Test
+    void withOneChannelForSixItSaysWhatIsShort() {
+        Gear one = new Gear(Sextet.GEAR.stock(), Sextet.GEAR.channels().subList(0, 1), Sextet.GEAR.stands(), null, null);
+        Planned none = PLANNER.plan(Sextet.LINE_UP, one, step -> { });
+        assertTrue(none.plans().isEmpty());
+        assertFalse(none.shortOf().isEmpty());
+        assertFalse(none.waysOut().isEmpty());
+        assertEquals("Borrow 5 × preamplifier channel.", none.waysOut().get(0).says());
+    }
+
+    @Test
+    void whatWasHeardBeforeChangesThePlan() {
+        Seat loud = Sextet.LINE_UP.seats().get(0);
+        HeardBefore heard = new HeardBefore(100.0, 122.0, null, null, null, null);
+        LineUp louder = Sextet.LINE_UP.seated(Sextet.LINE_UP.seats().stream().map(seat -> seat == loud ? new Seat(seat.id(), seat.player(), seat.source(), seat.xM(), seat.yM(),
+                seat.facingDegrees(), seat.ways(), seat.dynamics(), seat.character(), seat.circumstances(), seat.limits(), seat.must(), heard, seat.fixed()) : seat).toList());
+        Planned other = PLANNER.plan(louder, Sextet.GEAR, step -> { });
+        assertNotEquals(first().lines().get(0).placement().predicted(), other.plans().get(0).lines().get(0).placement().predicted());
+    }
+}

@@ -1,0 +1,288 @@
+package pairwright.sheet;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.time.Clock;
+import java.time.Instant;
+import java.time.OffsetDateTime;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.function.Consumer;
+import org.jsoup.Jsoup;
+import org.jsoup.nodes.Document;
+import org.jsoup.nodes.Element;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import pairwright.advice.Knowledge;
+import pairwright.advice.KnowledgeStore;
+import pairwright.drawing.Reader;
+import pairwright.locker.Role;
+import pairwright.session.Change;
+import pairwright.session.Gear;
+import pairwright.session.Line;
+import pairwright.session.LineUp;
+import pairwright.session.Lost;
+import pairwright.session.Picks;
+import pairwright.session.Plan;
+import pairwright.session.PlanDesk;
+import pairwright.session.Planned;
+import pairwright.session.Progress;
+import pairwright.session.SmallPlan;
+
+/** What the pages of a plan say of a plan that is known. */
+class PlanPagesTest {
+    private static final Html HTML = new Html(new Assets(), true);
+    private static final Knowledge KNOWN = KnowledgeStore.builtIn().current();
+    private static final Reader GERMAN_INCHES = new Reader(true, Locale.GERMANY);
+
+    /** Gives the same at once. */
+    private record Fixed(Planned planned, Plan rebuilt) implements PlanDesk.Planning {
+        @Override
+        public Planned plan(LineUp lineUp, Gear gear, Consumer<Progress> progress) {
+            return planned;
+        }
+
+        @Override
+        public Plan rebuilt(LineUp lineUp, Gear gear, Picks picks) {
+            if (rebuilt == null) {
+                throw new IllegalArgumentException("Barn ribbon 1 is in repair");
+            }
+            return rebuilt;
+        }
+
+        @Override
+        public Change again(LineUp lineUp, Gear gear, Picks before, Lost lost, double pricePoints) {
+            throw new IllegalStateException("nothing is planned anew here");
+        }
+    }
+
+    private static AtPlan at(Fixed fixed, Picks taken, Role role, Reader reader, String path, String... query) {
+        Map<String, List<String>> asked = new TreeMap<>();
+        for (int i = 0; i < query.length; i += 2) {
+            asked.put(query[i], List.of(query[i + 1]));
+        }
+        PlanDesk desk = new PlanDesk(() -> List.of(1), fixed);
+        LineUp lineUp = SmallPlan.lineUp();
+        while (desk.state("s", lineUp, Gear.ANYTHING).planned() == null) {
+            Thread.onSpinWait();
+        }
+        return new AtPlan(new AtLocker(HTML, KNOWN, null, new Visit("/sessions/s/" + path, asked, reader), role, Clock.fixed(Instant.parse("2027-03-10T09:00:00Z"), ZoneOffset.UTC)),
+                "s", lineUp, Gear.ANYTHING, taken, null, desk);
+    }
+
+    private static AtPlan engineer(String path, String... query) {
+        return at(new Fixed(SmallPlan.planned(), SmallPlan.plan(1)), null, Role.ENGINEER, Reader.METRIC, path, query);
+    }
+
+    private static Document page(Page page) {
+        assertEquals(200, page.status());
+        return whole(page);
+    }
+
+    private static Document whole(Page page) {
+        Document found = Jsoup.parse(page.content());
+        assertEquals(1, found.select("h1").size());
+        assertEquals(List.of(), found.select("[style], main script").eachText(), "the policy forbids them");
+        List<String> ids = found.select("[id]").eachAttr("id");
+        assertEquals(ids.stream().distinct().toList(), ids, "no id twice");
+        return found;
+    }
+
+    @Test
+    void plansStandSideBySideAndSayWhetherABetterOneIsPossible() {
+        Document page = page(PlanPage.of(engineer("plan")));
+        double first = SmallPlan.plan(1).score();
+        List<String> proven = page.select(".plan-cards .proven").eachText();
+        assertEquals("Nothing better is possible.", proven.get(0));
+        assertEquals(first - SmallPlan.plan(2).score(), Double.parseDouble(proven.get(1).replace(" points less than plan 1.", "")), 0.0051);
+        Planned open = new Planned(List.of(SmallPlan.plan(1, 1.13)), List.of(), List.of(), List.of(), List.of(), "r", "c");
+        assertEquals("No other can be better by more than 1.2 points.", page(PlanPage.of(at(new Fixed(open, null), null, Role.READER, Reader.METRIC, "plan"))).select(".proven").text());
+        assertEquals("Plan 1", page.select(".plan-cards .current h2 a").text());
+        assertTrue(page.select(".plan-cards li").get(1).text().contains("Without the violin."), page.select(".plan-cards").text());
+        assertEquals("Plan 2", page(PlanPage.of(engineer("plan", "plan", "2"))).select("#chosen-name").text());
+        assertTrue(page(PlanPage.of(engineer("plan", "plan", "2"))).text().contains("Violin: nice to have"));
+    }
+
+    @Test
+    void cautionsComeFirstAndDangersAreNeverFolded() {
+        Document page = page(PlanPage.of(engineer("plan")));
+        Element chosen = page.selectFirst(".chosen");
+        List<Element> all = chosen.select(".cautions, article, form");
+        assertTrue(all.get(0).hasClass("cautions"), "before anything to press and before any seat");
+        assertTrue(all.get(0).select("li.danger").size() > 1 && all.get(0).child(0).hasClass("danger"));
+        assertEquals(0, page.select("details .danger, details .care").size());
+        Plan plan = SmallPlan.plan(1);
+        long dangers = plan.served().stream().flatMap(served -> served.option().cautions().stream()).filter(caution -> caution.severity().id().equals("danger"))
+                .map(caution -> caution.rule() + caution.says()).distinct().count() + 1;
+        assertEquals(dangers, chosen.select("li.danger").size());
+    }
+
+    @Test
+    void theReasonsAddUpToTheScore() {
+        Plan plan = SmallPlan.plan(1);
+        Document page = page(PlanPage.of(engineer("plan")));
+        Element score = page.selectFirst("section[aria-labelledby=score-name]");
+        double sum = score.select(".points").eachText().stream().mapToDouble(text -> Double.parseDouble(text.replace('\u2212', '-'))).sum();
+        assertEquals(plan.score(), sum, 0.011);
+        assertEquals(Points.score(plan.score(), Reader.METRIC), score.select(".score-sum").text());
+    }
+
+    @Test
+    void aReaderSeesAllOfItAndHasNothingToPress() {
+        AtPlan reader = at(new Fixed(SmallPlan.planned(), SmallPlan.plan(1)), null, Role.READER, Reader.METRIC, "plan");
+        Document page = page(PlanPage.of(reader));
+        assertEquals(4, page.select(".at-seat").size());
+        assertEquals(0, page.select("main form").size());
+        Document check = page(CheckPage.of(reader, Map.of()));
+        assertEquals(0, check.select("button[type=submit], input:not([disabled])").size());
+    }
+
+    @Test
+    void whatIsShortIsSaidWithTheWaysOut() {
+        Document page = page(PlanPage.of(at(new Fixed(SmallPlan.impossible(), null), null, Role.ENGINEER, Reader.METRIC, "plan")));
+        assertEquals(List.of("Boom stand", "4", "2", "Nora, Drum kit"), page.select("tbody tr > *").eachText());
+        assertEquals("borrow Borrow 2 boom stands. The plan then has 41.20 points.", page.select(".ways-out li").first().text());
+        Page bleed = BleedPage.of(at(new Fixed(SmallPlan.impossible(), null), null, Role.ENGINEER, Reader.METRIC, "bleed"));
+        assertTrue(whole(bleed).text().contains("No plan is possible as it stands"));
+    }
+
+    @Test
+    void aPlanThatNoLongerHoldsSaysWhich() {
+        Page gone = BleedPage.of(at(new Fixed(SmallPlan.planned(), null), Picks.of(SmallPlan.plan(1)), Role.ENGINEER, Reader.METRIC, "bleed"));
+        assertEquals(409, gone.status());
+        assertTrue(whole(gone).select(".fault").text().contains("Barn ribbon 1 is in repair."), gone.content());
+    }
+
+    @Test
+    void aPlanThereIsNotIsAFaultWithItsValue() {
+        for (Map.Entry<String, String> wrong : Map.of("7", "There is no plan 7. Give 1 to 3.", "<b>", "\u201c<b>\u201d is no plan.", "0", "\u201c0\u201d is no plan.").entrySet()) {
+            Page page = PlanPage.of(engineer("plan", "plan", wrong.getKey()));
+            assertEquals(400, page.status(), wrong.getKey());
+            assertTrue(whole(page).select(".fault").text().startsWith(wrong.getValue()), page.content());
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource({"-0.6, heard-4", "-0.4, heard-3", "0, heard-3", "5.4, heard-3", "5.6, heard-2", "11.49, heard-2", "11.5, heard-1", "17.6, heard-0", "60, heard-0"})
+    void aCellHasTheShadeOfTheNumberItShows(double separationDb, String shade) {
+        assertEquals(shade, BleedPage.shade(separationDb));
+    }
+
+    @Test
+    void theMatrixSaysEveryNumberOfThePlan() {
+        Plan plan = SmallPlan.plan(1);
+        Document page = page(BleedPage.of(engineer("bleed")));
+        Element table = page.selectFirst("table.bleed");
+        assertEquals(List.of("Line", "Nora", "Drum kit", "Abe", "Violin"), table.select("thead th[scope=col]").eachText());
+        List<Line> hearing = plan.lines().stream().filter(line -> plan.bleed().stream().anyMatch(hears -> hears.line() == line.number())).toList();
+        assertEquals(hearing.size(), table.select("tbody th[scope=row]").size());
+        assertEquals(plan.bleed().size(), table.select("td[class^=heard]").size());
+        assertEquals(hearing.size(), table.select("td.own").size());
+        table.select("[aria-hidden]").remove();
+        assertTrue(table.select("td[class^=heard]").stream().allMatch(cell -> cell.text().matches("\u2212?\\d+ dB, most around .*Hz")), table.text());
+        assertEquals(1, page.select(".scroll[tabindex=0][role=region][aria-label]").size());
+        assertEquals(hearing.size(), page.select(".heard-words dt").size());
+    }
+
+    @ParameterizedTest
+    @CsvSource({"44100, 131", "48000, 143", "96000, 285"})
+    void aDelayIsGivenInSamplesOfTheRateThatWasChosen(String rate, String samples) {
+        Document page = page(TimingPage.of(engineer("timing", "rate", rate)));
+        assertEquals("2.97", page.select("table.align td[data-label=ms]").first().text());
+        assertEquals(samples, page.select("table.align td[data-label=Samples]").first().text(), "2.97 ms");
+        assertEquals("102 cm", page.select("table.align td[data-label='Farther by']").first().text());
+        assertEquals(List.of("align", "watch", "leave"), page.select("table.timing").stream().map(table -> table.className().replaceAll(".* ", "")).toList());
+    }
+
+    @Test
+    void aRateThereIsNotIsAFault() {
+        Page page = TimingPage.of(engineer("timing", "rate", "48001"));
+        assertEquals(400, page.status());
+        assertTrue(whole(page).select(".fault").text().contains("\u201c48001\u201d is no sample rate"));
+    }
+
+    @Test
+    void eachChannelHasItsBoxesAndTicksSayWho() {
+        AtPlan at = engineer("check");
+        Document page = page(CheckPage.of(at, Map.of()));
+        int lines = SmallPlan.plan(1).lines().size();
+        assertEquals(lines, page.select(".channel").size());
+        assertEquals(3 * lines + 3, page.select("input[name=tick]").size());
+        assertEquals(0, page.select("input[name=tick][checked]").size());
+        String key = page.select(".channel input[name=tick]").first().val();
+        Map<String, AtPlan.Tick> ticks = Map.of(key, new AtPlan.Tick(true, "Ada", OffsetDateTime.parse("2027-03-10T08:30:00Z")), "of-another-plan",
+                new AtPlan.Tick(true, "Ben", OffsetDateTime.parse("2027-03-10T08:30:00Z")));
+        Document ticked = page(CheckPage.of(at, ticks));
+        assertEquals(List.of(key), ticked.select("input[name=tick][checked]").eachAttr("value"));
+        assertEquals("Ada, 08:30", ticked.select(".channel .tick-who").first().text());
+        assertEquals("1", ticked.select("#check-count").text());
+        assertEquals(new CheckPage.Ticked(1, 3 * lines + 3, Map.of(key, "Ada, 08:30")), CheckPage.ticked(at, ticks));
+    }
+
+    @Test
+    void aFormOfTicksChangesWhatItChangedAndNothingElse() {
+        Map<String, Boolean> changed = CheckPage.changed(new Sent(Map.of("was", List.of("a", "b"), "tick", List.of("b", "c"))));
+        assertEquals(Map.of("a", false, "c", true), changed);
+    }
+
+    @Test
+    void allSheetsTogetherSayWhatEachSaysAlone() {
+        Document all = page(PlanSheets.of(engineer("sheets/all"), "all"));
+        for (String name : List.of("input", "cautions", "floor", "set-ups", "tables", "stands", "packing")) {
+            Document one = page(PlanSheets.of(engineer("sheets/" + name), name));
+            assertFalse(one.select(".leaf").isEmpty(), name);
+            one.select(".leaf table tbody").forEach(body -> assertTrue(all.text().contains(body.text()), name));
+        }
+        assertEquals(4, all.select(".set-up-leaf").size());
+        assertNull(PlanSheets.of(engineer("sheets/nosuch"), "nosuch"));
+    }
+
+    @Test
+    void aListForProgramsIsInMetresWhoeverReadsAndHoldsNoFormula() {
+        AtPlan inches = at(new Fixed(SmallPlan.planned(), null), null, Role.READER, GERMAN_INCHES, "sheets/input.csv");
+        String csv = InputList.of(inches, SmallPlan.plan(1)).csv();
+        String[] rows = csv.split("\r\n");
+        assertEquals(1 + SmallPlan.plan(1).lines().size(), rows.length);
+        assertTrue(rows[0].startsWith("number,channel,bank,name,"), rows[0]);
+        assertTrue(rows[1].startsWith("1,Rack A 1,Rack A,Nora 1,Nora,Tenor saxophone,barn-"), rows[1]);
+        assertEquals("'=1+1", Csv.text("=1+1"));
+        assertEquals("-3.5", Csv.text(-3.5));
+        assertEquals("a,\"b \"\"c\"\", d\"\r\n1,\r\n", Csv.of(List.of("a", "b \"c\", d"), List.of(List.of("1", ""))));
+    }
+
+    @Test
+    void aPackingListNamesEveryUnitOnce() {
+        PackingList list = PackingList.of(engineer("sheets/packing"), SmallPlan.plan(1));
+        List<String> units = list.places().stream().flatMap(place -> place.things().stream()).map(PackingList.Thing::unit).toList();
+        assertEquals(units.stream().distinct().toList(), units);
+        assertEquals(pairwright.session.Booked.units(Picks.of(SmallPlan.plan(1))).stream().sorted().toList(), units.stream().sorted().toList());
+    }
+
+    @Test
+    void aChangeIsListedStepByStepAndCanBeTaken() {
+        AtPlan at = engineer("replan", "unit", "barn-x", "price", "2,5");
+        Document page = page(RePlanPage.of(at, (before, lost, pricePoints) -> {
+            assertEquals(List.of("barn-x"), lost.units());
+            assertEquals(2.5, pricePoints);
+            return new Change(SmallPlan.plan(2), List.of(new Change.Step("set-up", "tenor", "Set up Loft pencil 2.", 240)), 240, List.of("bass"), 1.25, 40);
+        }));
+        assertEquals("Set up Set up Loft pencil 2. 4 min", page.select(".change-steps li").text());
+        assertTrue(page.text().contains("Untouched: Abe."));
+        assertEquals(List.of("barn-x"), page.select("form#take-change input[name=unit]").eachAttr("value"));
+        Page wrong = RePlanPage.of(engineer("replan", "price", "much"), (before, lost, pricePoints) -> {
+            throw new AssertionError("nothing is planned for a price that is none");
+        });
+        assertEquals(400, wrong.status());
+        Page none = RePlanPage.of(engineer("replan", "seat", "kit"), (before, lost, pricePoints) -> {
+            throw new IllegalStateException("No plan is left without Rack A 2");
+        });
+        assertEquals("No plan is left without Rack A 2.", whole(none).select(".fault").text());
+    }
+}
