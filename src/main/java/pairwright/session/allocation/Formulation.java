@@ -77,6 +77,14 @@ final class Formulation {
         return sum.build();
     }
 
+    CapRows capRows() {
+        return capRows;
+    }
+
+    ChannelRows channelRows() {
+        return channelRows;
+    }
+
     /** All that is taken of a cap; null where no choice that may be chosen can take of it. */
     LinearArgument taken(String cap) {
         return capRows.taken(cap);

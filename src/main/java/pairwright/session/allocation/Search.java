@@ -92,7 +92,7 @@ final class Search {
         for (int seat = 0; seat < chosen.size(); seat++) {
             choices.add(problem.seats().get(seat).choices().get(chosen.get(seat)));
         }
-        Settled settled = new Settled(problem, choices, solver);
+        Settled settled = new Settled(problem, choices, solver, formulation, run);
         Patch patch = new Patch(problem, choices, settled, before);
         long kept = problem.kept().stream().filter(one -> chosen.get(one.seat()) == one.choice()).mapToLong(Kept::centipoints).sum();
         long centipoints = Math.floorDiv(run.values().value(formulation.worth()), 1L << Formulation.TIE_BITS);

@@ -12,10 +12,12 @@ import java.util.TreeMap;
 
 /**
  * Where what was chosen comes from: how many feeds of a kind go to which channels, which of several caps serves. As few banks as can be are live; among
- * what is left, one way is meant, which does not depend on how the choices were found.
+ * what is left, one way is meant, which does not depend on how the choices were found. It is sought for a while only.
  */
 final class Settled {
     private static final long LIVE = 1L << 40;
+    /** Work after which the way that was found with the choices will do: where supplies are short, the one that is meant may be hard to find. */
+    private static final double ENOUGH = 0.05;
 
     /** @param count above 0 */
     record Feeds(FeedKind kind, int bankClass, String group, int count) {
@@ -26,8 +28,12 @@ final class Settled {
     private final List<Integer> live = new ArrayList<>();
     private final Map<Set<String>, Map<String, Integer>> pools = new LinkedHashMap<>();
 
-    /** @throws IllegalStateException where the choices do not fit: they were proven to */
-    Settled(Problem problem, List<Choice> choices, Solver solver) {
+    /**
+     * @param choices for each seat
+     * @param found in which they were found, with nothing to be had besides what there is
+     * @param first what was found, of which the way is taken where the one that is meant is not found soon
+     */
+    Settled(Problem problem, List<Choice> choices, Solver solver, Formulation found, Solver.Run first) {
         banks = new BankClasses(problem);
         CpModel model = new CpModel();
         Map<String, LinearExprBuilder> taken = new TreeMap<>();
@@ -50,10 +56,15 @@ final class Settled {
             cost.addTerm(flow.count(), rank(rank++));
         }
         model.minimize(cost);
-        Solver.Run run = solver.run(model);
-        if (!run.found()) {
-            throw new IllegalStateException("A plan that was found cannot be laid on channels and stands: " + run.status());
+        Solver.Run run = solver.run(model, ENOUGH);
+        if (run.found()) {
+            read(channels, caps, run);
+        } else {
+            read(found.channelRows(), found.capRows(), first);
         }
+    }
+
+    private void read(ChannelRows channels, CapRows caps, Solver.Run run) {
         for (ChannelRows.Flow flow : channels.flows()) {
             int count = (int) run.values().value(flow.count());
             if (count > 0) {

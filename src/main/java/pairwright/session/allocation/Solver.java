@@ -55,11 +55,16 @@ final class Solver {
     }
 
     Run run(CpModel model) {
+        return run(model, limits.work());
+    }
+
+    /** @param work as {@link Limits#work()} */
+    Run run(CpModel model, double work) {
         CpSolver solver = new CpSolver();
         SatParameters.Builder parameters = solver.getParameters();
         parameters.setNumWorkers(1).setRandomSeed(SEED).setRelativeGapLimit(0).setAbsoluteGapLimit(0)
                 .setCpModelProbingLevel(0).setMaxPresolveIterations(1) // what more of both finds is not worth it: without, plans take half the time
-                .setMaxDeterministicTime(limits.work()).setMaxTimeInSeconds(limits.clock().toMillis() / 1000.0);
+                .setMaxDeterministicTime(work).setMaxTimeInSeconds(limits.clock().toMillis() / 1000.0);
         CpSolverStatus status = solver.solve(model);
         if (status == CpSolverStatus.MODEL_INVALID) {
             throw new IllegalStateException("The solver refuses the model of a plan: " + solver.solutionInfo());
