@@ -232,8 +232,9 @@ public final class Planner {
 
         Change again(Picks before, Lost lost, double pricePoints, Map<String, String> labels) {
             long price = Math.round(pricePoints * 100);
-            Found scratch = best(0);
-            Found kept = best(Math.max(1, price)); // at no price at all, what stands is still preferred among equals
+            boolean served = layout.unserved().isEmpty();
+            Found scratch = served ? best(0) : null;
+            Found kept = !served ? null : best(Math.max(1, price)); // at no price at all, what stands is still preferred among equals
             if (kept == null || scratch == null) {
                 throw new IllegalStateException("With what is left not every seat that must be served can be. Plan anew to see what is short");
             }
