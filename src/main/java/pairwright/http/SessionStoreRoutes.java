@@ -5,12 +5,12 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.time.OffsetDateTime;
 import java.util.List;
+import pairwright.catalogue.Shown;
 import pairwright.locker.Changes;
 import pairwright.locker.Document;
 import pairwright.locker.DocumentDraft;
 import pairwright.locker.DocumentKind;
 import pairwright.locker.Locker;
-import pairwright.locker.LockerFault;
 import pairwright.session.Booked;
 import pairwright.session.LineUp;
 import pairwright.session.Picks;
@@ -136,7 +136,7 @@ final class SessionStoreRoutes {
     private LockerWrites.Said written(Changes changes, DocumentDraft draft, IfMatch meant, String what, String id, String behind) {
         Document before = changes.documentIfThere(draft.kind() == DocumentKind.LINE_UP ? id : Document.idOf(id, draft.kind())).orElse(null);
         if (before == null && meant.versions() != null) {
-            throw new LockerFault.Changed("There is no " + what + " " + id + " any more, or not yet. Put it without If-Match to make it anew", 0);
+            throw new BadRequest(Problem.of(412, "There is no " + what + " " + Shown.of(id) + " any more, or not yet. Put it without If-Match to make it anew"));
         }
         if (before == null) {
             return made(changes.put(draft, 0L), behind);

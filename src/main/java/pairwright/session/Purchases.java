@@ -61,6 +61,9 @@ public final class Purchases {
 
         public Wish {
             sessions = List.copyOf(sessions);
+            // what cannot be used does not matter, nor does when it may be again
+            gear = gear.stock() == null ? gear : new Gear(new Stock(true, gear.stock().units().stream().filter(Stock.Held::free).toList()), gear.channels(), gear.stands(), gear.boosters(),
+                    gear.pads());
         }
     }
 

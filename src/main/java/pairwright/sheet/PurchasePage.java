@@ -70,7 +70,7 @@ public final class PurchasePage {
         int budget = whole(at, "budget", 0, Wish.MOST_BUDGET, Wish.USUAL_BUDGET, "The budget", faults);
         int mostTier = whole(at, "tier", 1, Wish.DEAREST, Wish.DEAREST, "The price class", faults);
         List<FormField> fields = fields(budget, mostTier);
-        PurchaseDesk.State state = sessions.isEmpty() ? null : desk.state(new Wish(sessions, GearOf.owned(at.locker(), new Span(at.now(), at.now().plus(AtHand.USUAL_LENGTH))), budget, mostTier));
+        PurchaseDesk.State state = sessions.isEmpty() ? null : desk.state(new Wish(sessions, GearOf.owned(at.locker(), new Span(at.locker().now(), at.locker().now().plus(AtHand.USUAL_LENGTH))), budget, mostTier));
         String again = at.visit().same(at.visit().reader().imperial());
         Content content = state == null ? new Content(fields, faults, 0, again, "", 0, 0, "", null, List.of(), List.of(), List.of(), List.of())
                 : state.purchased() == null ? new Content(fields, faults, sessions.size(), again, state.progress().doing(), state.progress().done(), state.progress().of(), "",
