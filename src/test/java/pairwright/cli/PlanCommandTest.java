@@ -32,12 +32,12 @@ class PlanCommandTest {
               channels: [{id: one, phantom: channel}, {id: two, phantom: none}]
             """;
 
-    @TempDir
     private Path folder;
     private Path duo;
 
     @BeforeAll
-    void write() throws Exception {
+    void write(@TempDir Path temporary) throws Exception {
+        folder = temporary;
         duo = folder.resolve("duo.yaml");
         Files.writeString(duo, DUO);
     }
