@@ -31,7 +31,7 @@ record SessionFields(Sent sent, Reader reader, Catalogue catalogue) {
                 FormField.line(name(row, "what"), "What is played").needed().hint("As you would ask for it: tenor saxophone; brushed snare, dark."),
                 FormField.line(name(row, "player"), "Player"),
                 FormField.tick(name(row, "must"), "No session without it"),
-                FormField.line(name(row, "xM"), "From the left wall" + unit), FormField.line(name(row, "yM"), "From the front" + unit),
+                FormField.line(name(row, "xM"), "From the left" + unit), FormField.line(name(row, "yM"), "From the front" + unit),
                 FormField.line(name(row, "facingDegrees"), "Facing, degrees").hint("0 is away from the front, 90 to the right."),
                 FormField.tick(name(row, "fixed"), "Stays where it is"),
                 FormField.line(name(row, "how"), "How it is played").hint("Ways of playing, how loud, circumstances; commas between."),
@@ -45,8 +45,8 @@ record SessionFields(Sent sent, Reader reader, Catalogue catalogue) {
 
     List<FormField> gobo(int row) {
         String unit = ", " + unit(reader);
-        return filled(Stream.of(FormField.line(gobo(row, "x1M"), "One end from the left wall" + unit), FormField.line(gobo(row, "y1M"), "One end from the front" + unit),
-                FormField.line(gobo(row, "x2M"), "Other end from the left wall" + unit), FormField.line(gobo(row, "y2M"), "Other end from the front" + unit),
+        return filled(Stream.of(FormField.line(gobo(row, "x1M"), "One end from the left" + unit), FormField.line(gobo(row, "y1M"), "One end from the front" + unit),
+                FormField.line(gobo(row, "x2M"), "Other end from the left" + unit), FormField.line(gobo(row, "y2M"), "Other end from the front" + unit),
                 FormField.line(gobo(row, "heightM"), "High" + unit)));
     }
 

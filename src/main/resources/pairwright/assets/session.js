@@ -264,6 +264,14 @@
     svg.classList.add('moving');
   });
 
+  /* A finger on a player moves the player; anywhere else it moves the page. */
+  svg.addEventListener('touchstart', function (event) {
+    var touch = event.changedTouches[0];
+    if (event.touches.length === 1 && (isOnHandle(point(touch), event.target) || nearest(point(touch), event.target))) {
+      event.preventDefault();
+    }
+  }, {passive: false});
+
   svg.addEventListener('pointermove', function (event) {
     if (!drag || event.pointerId !== drag.pointer) {
       return;

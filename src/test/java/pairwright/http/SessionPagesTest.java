@@ -176,7 +176,7 @@ class SessionPagesTest {
     void feetAreReadAsFeet() {
         bring(BARN_DAY);
         Got page = site.get(SESSION + "?units=imperial");
-        assertTrue(page.text().contains("From the left wall, ft"), page.text());
+        assertTrue(page.text().contains("From the left, ft"), page.text());
         press(page, "save", Map.of("seat.0.xM", "10"));
         assertEquals(3.048, kept("barn-day").seats().get(0).xM(), 1e-9);
         press(site.get(SESSION + "?units=imperial"), "save", Map.of("seat.0.xM", "2 m"));
