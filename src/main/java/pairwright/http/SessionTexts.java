@@ -2,10 +2,7 @@ package pairwright.http;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import java.io.IOException;
-import java.io.InputStream;
 import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -51,10 +48,6 @@ final class SessionTexts implements SessionText {
 
     @Override
     public String demo() {
-        try (InputStream in = SessionTexts.class.getResourceAsStream("/pairwright/session/demo.yaml")) {
-            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
-        } catch (IOException broken) {
-            throw new UncheckedIOException(broken);
-        }
+        return SessionExample.yaml();
     }
 }

@@ -61,7 +61,8 @@ final class Judging {
     private AtSeat at(LineUp lineUp, Seat seat, Knowledge now, Stock stock, ChannelPool channels) {
         Catalogue catalogue = Altered.of(now.catalogue(), lineUp, seat);
         Question question = within(SeatQuestion.of(seat, catalogue), channels);
-        Key key = new Key(now, seat, question, lineUp.floor(), lineUp.seats(), lineUp.gobos(), stock, memory.of(seat.source(), lineUp.floor().room(), seat.player()));
+        List<Kept> remembered = memory.of(seat.source(), lineUp.floor().room(), seat.player());
+        Key key = new Key(now, seat, question, lineUp.floor(), lineUp.seats(), lineUp.gobos(), stock, remembered);
         synchronized (kept) {
             AtSeat before = kept.get(key);
             if (before != null) {
@@ -69,7 +70,8 @@ final class Judging {
             }
         }
         FloorSurroundings surroundings = FloorSurroundings.of(lineUp, seat, now.catalogue());
-        AtSeat judged = new AtSeat(seat, catalogue, surroundings, Offers.of(question, catalogue, now.rules(), stock, surroundings));
+        AtSeat judged = new AtSeat(seat, catalogue, surroundings, Offers.of(question, catalogue, now.rules(), stock, surroundings,
+                (source, room, player) -> remembered));
         synchronized (kept) {
             kept.put(key, judged);
         }

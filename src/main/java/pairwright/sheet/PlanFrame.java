@@ -23,7 +23,7 @@ import pairwright.sheet.ReadingParts.Link;
  */
 public record PlanFrame(Shell shell, String title, String session, List<Entry> menu, List<Link> trail, String done, String which, Link other, List<String> faults,
         Progress progress, String again, String stop) {
-    private static final String[][] PAGES = {{"", "Line-up"}, {"plan", "Plan"}, {"bleed", "Bleed"}, {"timing", "Timing"}, {"check", "Line check"},
+    static final String[][] PAGES = {{"", "Line-up"}, {"plan", "Plan"}, {"bleed", "Bleed"}, {"timing", "Timing"}, {"check", "Line check"},
         {"sheets", "Sheets"}, {"replan", "Re-plan"}};
 
     /** A page of the session; current is page, true for one that holds the page shown, or null. */

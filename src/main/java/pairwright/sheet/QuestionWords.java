@@ -49,7 +49,7 @@ final class QuestionWords {
                 + reader.number(neighbour.angleDegrees(), 0) + " degrees)";
     }
 
-    private static void limits(Catalogue catalogue, Limits limits, Reader reader, List<String> parts) {
+    static void limits(Catalogue catalogue, Limits limits, Reader reader, List<String> parts) {
         if (limits.mics() != null) {
             parts.add(limits.mics() == 1 ? "one channel" : limits.mics() + " channels");
         }

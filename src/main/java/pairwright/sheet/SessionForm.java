@@ -10,6 +10,7 @@ import pairwright.drawing.FloorWords;
 import pairwright.drawing.Reader;
 import pairwright.locker.Span;
 import pairwright.model.Catalogue;
+import pairwright.model.Limits;
 import pairwright.session.LineUp;
 import pairwright.session.Seat;
 
@@ -153,8 +154,17 @@ public final class SessionForm {
         int i = reading.rows().indexOf(row);
         Seat seat = i < 0 || i >= reading.lineUp().seats().size() ? null : reading.lineUp().seats().get(i);
         boolean more = SessionFields.MORE.stream().map(field -> SessionNames.of(SessionNames.SEAT, row, field)).anyMatch(name -> form.field(name).fault() != null);
-        return new SeatPart(row, id(SessionNames.SEAT, row), seatName(row), seat == null || seat.source() == null ? "" : FloorWords.place(seat.xM(), seat.yM(), seat.facingDegrees(), reader), more,
-                seat != null && seat.heard() != null && seat.heard().toneDb() != null ? "A tone curve that came with a file is kept." : "");
+        return new SeatPart(row, id(SessionNames.SEAT, row), seatName(row), seat == null || seat.source() == null ? "" : FloorWords.place(seat.xM(), seat.yM(), seat.facingDegrees(), reader), more, seat == null ? "" : note(seat));
+    }
+
+    /** What is kept of a seat and has no field. */
+    private String note(Seat seat) {
+        List<String> limits = new ArrayList<>();
+        Limits all = seat.limits();
+        QuestionWords.limits(at.known().catalogue(), new Limits(null, all.phantom(), all.preampGainDb(), all.preampNoiseDbu(), all.onlyFamilies(), all.withoutFamilies(),
+                all.onlyMicTypes(), all.withoutMicTypes()), reader, limits);
+        return (limits.isEmpty() ? "" : "Also kept: " + String.join(", ", limits) + ". To be rid of that, take the seat out and add it anew. ")
+                + (seat.heard() != null && seat.heard().toneDb() != null ? "A tone curve that came with a file is kept." : "");
     }
 
     private List<Wrong> wrong(SendForm form) {

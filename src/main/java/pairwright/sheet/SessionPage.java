@@ -23,7 +23,6 @@ public final class SessionPage {
     private static final Pattern BUTTON = Pattern.compile("(add-seat|double-seat|remove-seat|add-gobo|remove-gobo)(?:\\.(\\d{1,3}))?");
     private static final Map<String, String> DONE = Map.of("saved", "The line-up is saved.", "brought", "The line-up is taken from the file.",
             "demo", "This is a session to try it with. Change whatever you like.");
-    private static final String[][] PAGES = {{"", "Line-up"}, {"plan", "Plan"}, {"bleed", "Bleed"}, {"timing", "Timing"}, {"check", "Line check"}, {"sheets", "Sheets"}, {"replan", "Re-plan"}};
 
     private SessionPage() {
     }
@@ -170,7 +169,7 @@ public final class SessionPage {
         form = faults.isEmpty() ? form : form.wrong(faults);
         List<SessionForm.Menu> menu = new ArrayList<>();
         if (document != null) {
-            for (String[] one : PAGES) {
+            for (String[] one : PlanFrame.PAGES) {
                 menu.add(new SessionForm.Menu(at.at().visit().to(address + (one[0].isEmpty() ? "" : "/" + one[0])), one[1], one[0].isEmpty()));
             }
         }

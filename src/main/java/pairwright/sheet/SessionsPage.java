@@ -29,9 +29,10 @@ public final class SessionsPage {
      * @param demo makes one to try it with; null for whoever may not
      * @param bring takes a file; null for whoever may not
      * @param wrong what is wrong with a file
+     * @param buy what would raise their plans most
      * @param asReader why there is nothing to change; empty for whoever may
      */
-    public record Content(List<Row> rows, long more, Link begin, SendForm demo, SendForm bring, List<String> wrong, String asReader) {
+    public record Content(List<Row> rows, long more, Link begin, SendForm demo, SendForm bring, List<String> wrong, Link buy, String asReader) {
     }
 
     /**
@@ -59,7 +60,7 @@ public final class SessionsPage {
         boolean may = at.at().mayWrite();
         List<Row> rows = at.at().locker().documents().all(DocumentKind.LINE_UP, MOST).stream().map(document -> row(at, document)).toList();
         Content content = new Content(rows, at.at().locker().documents().count(DocumentKind.LINE_UP) - rows.size(),
-                may ? at.at().at().link("/sessions/new", "New session") : null, may ? SendForm.to(at.at().visit(), "/sessions/demo", "demo", List.of()) : null, may ? bring : null, wrong,
+                may ? at.at().at().link("/sessions/new", "New session") : null, may ? SendForm.to(at.at().visit(), "/sessions/demo", "demo", List.of()) : null, may ? bring : null, wrong, at.at().at().link("/sessions/buy", "What to buy next for them"),
                 at.at().asReader("engineers make and change sessions"));
         return at.page(status, "sessions", "Sessions", List.of(), done, content);
     }

@@ -59,7 +59,7 @@ class HouseMemoryTest {
     @Test
     void whatWasChangedHasItAgainstItButIsNotRuledOut() {
         Option before = single(WITHOUT);
-        Option after = same(before, remembering(kept(before, 1, 4, null, null)).ask(ASKED));
+        Option after = judged(before, kept(before, 1, 4, null, null));
         Reason reason = reason(after, "MEM-002");
         assertEquals("It was more often changed than left: it stood through only 1 of 4 sessions here.", reason.says());
         assertEquals(-0.83, reason.points(), 0);
@@ -90,8 +90,7 @@ class HouseMemoryTest {
     }
 
     private static String says(Kept... kept) {
-        Answer answer = remembering(kept).ask(ASKED);
-        return same(single(WITHOUT), answer).reasons().stream().filter(reason -> reason.rule().startsWith("MEM")).findFirst().orElseThrow().says();
+        return judged(single(WITHOUT), kept).reasons().stream().filter(reason -> reason.rule().startsWith("MEM")).findFirst().orElseThrow().says();
     }
 
     @Test
@@ -156,6 +155,11 @@ class HouseMemoryTest {
 
     private static Advisor remembering(Kept... kept) {
         return new Advisor(Asking.KNOWLEDGE::current, AtHand.EVERYTHING, (source, room, player) -> source.equals(SOURCE) ? List.of(kept) : List.of());
+    }
+
+    /** The same set-up, whether or not it would still be shown. */
+    private static Option judged(Option option, Kept... kept) {
+        return new SetUpJudge(Asking.KNOWLEDGE::current, AtHand.EVERYTHING.with((source, room, player) -> List.of(kept))).judge(ASKED, Setup.of(option)).option();
     }
 
     /** Of the first microphone of an option. */

@@ -60,8 +60,8 @@ class PlanTest {
         browser.open(AT + "/check");
         List<?> boxes = browser.all(".channel input[name=tick]");
         boolean before = browser.all(".channel input[name=tick]").get(1).isSelected();
-        browser.all(".channel input[name=tick]").get(1).click();
-        browser.find(".remember button").click();
+        browser.all(".channel input[name=tick]").get(1).sendKeys(Keys.SPACE);
+        browser.find(".remember button").sendKeys(Keys.ENTER);
         browser.open(AT + "/check");
         assertEquals(boxes.size(), browser.all(".channel input[name=tick]").size());
         assertEquals(!before, browser.all(".channel input[name=tick]").get(1).isSelected());

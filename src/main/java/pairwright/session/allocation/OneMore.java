@@ -11,8 +11,8 @@ import java.util.Optional;
 import java.util.Set;
 
 /**
- * What one more of each thing is worth. Only a plan that uses the one more, and is better than the best without, is asked for, so that most things are soon known to be worth nothing; those of
- * which all are in use come first.
+ * What one more of each thing is worth. Only a plan that uses the one more, and is better than the best without, is asked for, so that most things are soon known to be worth
+ * nothing; those of which all are in use come first.
  */
 final class OneMore {
     private final Problem problem;

@@ -146,7 +146,8 @@ class AllocatorTest {
 
     @Test
     void theFeedsOfASeatAreSideBySideAndAsFewBanksAsCanBeAreLive() {
-        List<Seat> seats = List.of(must("kit", fed("k", 500, condenser(30), DYNAMIC, condenser(30))), must("piano", fed("p", 500, condenser(30), condenser(30))), must("sax", fed("r", 500, RIBBON)));
+        List<Seat> seats = List.of(must("kit", fed("k", 500, condenser(30), DYNAMIC, condenser(30))),
+                must("piano", fed("p", 500, condenser(30), condenser(30))), must("sax", fed("r", 500, RIBBON)));
         Problem problem = new Problem(seats, List.of(), List.of(bank("left", PhantomSwitch.BANK, 8), bank("middle", PhantomSwitch.BANK, 8), bank("right", PhantomSwitch.BANK, 8)));
         Solution plan = best(problem);
         assertEquals(1, plan.liveBanks().size());

@@ -31,7 +31,7 @@ final class Instances {
     /** @param choices of a seat, about */
     record Size(int seats, int types, int choices) {
         static final Size TINY = new Size(3, 3, 4);
-        static final Size SMALL = new Size(8, 20, 16);
+        static final Size SMALL = new Size(6, 14, 12);
         static final Size MIDDLE = new Size(14, 40, 24);
         static final Size MEDIUM = new Size(24, 60, 32);
         static final Size LARGE = new Size(60, 400, 50);
@@ -149,8 +149,8 @@ final class Instances {
             for (int one = 0; one < seats.get(first).choices().size(); one++) {
                 for (int other = 0; other < seats.get(first + 1).choices().size(); other++) {
                     int alike = tone(seats.get(first).choices().get(one)) - tone(seats.get(first + 1).choices().get(other));
-                    if (Math.abs(alike) < 3) {
-                        together.add(new PairTerm.Together(one, other, first % 8 == 0 ? -400 + 100L * Math.abs(alike) : 250));
+                    if (Math.abs(alike) < 2) {
+                        together.add(new PairTerm.Together(one, other, first % 8 == 0 ? -400 + 150L * Math.abs(alike) : 250));
                     }
                 }
             }
@@ -160,6 +160,6 @@ final class Instances {
     }
 
     private static int tone(Choice choice) {
-        return Math.floorMod(choice.id().hashCode(), 12);
+        return Math.floorMod(choice.id().hashCode(), 16);
     }
 }

@@ -53,7 +53,8 @@ final class MixedInteger {
             MPVariable variable = chosen.get(kept.seat()).get(kept.choice());
             worth.setCoefficient(variable, worth.getCoefficient(variable) + kept.centipoints());
         });
-        problem.pairs().forEach(pair -> pair.together().forEach(both -> addBoth(worth, chosen.get(pair.first()).get(both.first()), chosen.get(pair.second()).get(both.second()), both.centipoints())));
+        problem.pairs().forEach(pair -> pair.together().forEach(both ->
+                addBoth(worth, chosen.get(pair.first()).get(both.first()), chosen.get(pair.second()).get(both.second()), both.centipoints())));
         addCaps();
         addChannels();
         MPSolverParameters parameters = new MPSolverParameters();

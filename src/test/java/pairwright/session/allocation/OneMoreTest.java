@@ -30,7 +30,7 @@ class OneMoreTest {
 
     @Test
     void itAgreesWithPlanningAnewWithOneMoreOfEach() {
-        Problem problem = Instances.of(Instances.Mood.TIGHT, Instances.Size.SMALL, 2);
+        Problem problem = Instances.of(Instances.Mood.TIGHT, new Instances.Size(8, 6, 12), 2);
         long now = MixedInteger.optimum(problem).orElseThrow();
         List<Gain> gains = allocator.oneMore(problem, Progress.NONE);
         assertTrue(gains.stream().anyMatch(gain -> gain.centipoints() > 0));
@@ -45,7 +45,7 @@ class OneMoreTest {
 
     @Test
     void itTellsHowFarItIsAndStopsWhenAsked() {
-        Problem problem = Instances.of(Instances.Mood.TIGHT, Instances.Size.SMALL, 2);
+        Problem problem = Instances.of(Instances.Mood.TIGHT, new Instances.Size(8, 6, 12), 2);
         List<String> told = new ArrayList<>();
         List<Gain> gains = allocator.oneMore(problem, new Progress() {
             @Override

@@ -51,7 +51,8 @@ class ShortageTest {
 
     @Test
     void otherWaysOfAKindComeAfterTheBest() {
-        Problem problem = new Problem(List.of(must("a", taking("m", 500, "mic")), must("b", taking("m", 700, "mic")), must("c", taking("m", 600, "mic"))), List.of(new Cap("mic", 2, 0)), List.of());
+        Problem problem = new Problem(List.of(must("a", taking("m", 500, "mic")), must("b", taking("m", 700, "mic")), must("c", taking("m", 600, "mic"))),
+                List.of(new Cap("mic", 2, 0)), List.of());
         List<WayOut> drops = allocator.shortage(problem).waysOut().stream().filter(way -> way.means() == Means.DROP).toList();
         assertEquals(List.of(Set.of(0), Set.of(2), Set.of(1)), drops.stream().map(WayOut::seats).toList());
         assertEquals(List.of(1300L, 1200L, 1100L), drops.stream().map(way -> way.plan().centipoints()).toList());
@@ -75,7 +76,8 @@ class ShortageTest {
 
     @Test
     void whereTwoThingsAreShortNeitherAloneWouldDo() {
-        Problem problem = new Problem(List.of(must("sax", taking("r", 900, "ribbon")), must("kit", taking("d", 300, "dynamic"))), List.of(new Cap("ribbon", 0, 9), new Cap("dynamic", 0, 2)), List.of());
+        Problem problem = new Problem(List.of(must("sax", taking("r", 900, "ribbon")), must("kit", taking("d", 300, "dynamic"))),
+                List.of(new Cap("ribbon", 0, 9), new Cap("dynamic", 0, 2)), List.of());
         Shortage shortage = allocator.shortage(problem);
         assertEquals(List.of(), shortage.lacks());
         assertEquals(0, shortage.canServe());
@@ -101,7 +103,8 @@ class ShortageTest {
 
     @Test
     void aSupplyIsShortByWhatItIsShort() {
-        Problem problem = new Problem(List.of(must("a", fed("c", 900, condenser(40))), must("b", fed("c", 300, condenser(45)))), List.of(), List.of(bank("desk", PhantomSwitch.CHANNEL, 2, 70)));
+        Problem problem = new Problem(List.of(must("a", fed("c", 900, condenser(40))), must("b", fed("c", 300, condenser(45)))), List.of(),
+                List.of(bank("desk", PhantomSwitch.CHANNEL, 2, 70)));
         Shortage shortage = allocator.shortage(problem);
         assertEquals(List.of(new Lack(Kind.CHANNELS, "line", 3, 2), new Lack(Kind.CURRENT, "desk", 85, 70)), shortage.lacks());
     }
@@ -116,7 +119,8 @@ class ShortageTest {
     @Test
     void aLargerSessionThatIsImpossibleHasWaysOut() {
         Problem enough = Instances.of(Instances.Mood.TIGHT, Instances.Size.SMALL, 1);
-        Problem problem = new Problem(enough.seats(), enough.caps(), enough.banks().subList(0, 1).stream().map(bank -> new Bank(bank.name(), bank.phantom(), bank.channels().subList(0, 3), null, null)).toList(),
+        Bank first = enough.banks().get(0);
+        Problem problem = new Problem(enough.seats(), enough.caps(), List.of(new Bank("small", first.phantom(), first.channels().subList(0, 3), null, null)),
                 List.of(), List.of(), Map.of("75 dB", 5));
         assertTrue(MixedInteger.optimum(problem).isEmpty());
         Shortage shortage = allocator.shortage(problem);

@@ -1,0 +1,181 @@
+package pairwright.http;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.TreeSet;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.api.io.TempDir;
+import pairwright.locker.Place;
+
+/** Sessions are planned over HTTP as the description promises, and every answer and field it promises is really seen. */
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
+class SessionConformanceTest {
+    private static final String PLAN = "/api/sessions/plan";
+    private static final String AGAIN = "/api/sessions/replan";
+    private static final String EXAMPLE = "/api/sessions/example.json";
+    private static final String ROOM = "'room': {'widthM': 6, 'depthM': 5, 'heightM': 3, 'reverbTimeS': 0.4}";
+    private static final String TRIO = ROOM + ", 'lineUp': [{'id': 'horn', 'player': 'Wren', 'source': 'trumpet', 'xM': 1.5, 'yM': 2, 'facingDegrees': 60, 'maxMics': 1},"
+            + " {'id': 'piano', 'source': 'upright-piano', 'xM': 4.8, 'yM': 3.5, 'facingDegrees': 225, 'maxMics': 2}], 'gobos': [{'x1M': 2.5, 'y1M': 3.5, 'x2M': 3.5, 'y2M': 2.5}]";
+    private static final String GEAR = "'locker': {'units': [{'id': 'r-1', 'micType': 'long-ribbon', 'pairMate': 'r-2'}, {'id': 'r-2', 'micType': 'long-ribbon'}, {'id': 'p-1', 'micType': 'small-condenser-cardioid',"
+            + " 'pairMate': 'p-2'}, {'id': 'p-2', 'micType': 'small-condenser-cardioid'}, {'id': 'h-1', 'micType': 'handheld-moving-coil'}],"
+            + " 'channels': [{'id': 'a-1', 'bank': 'A', 'phantom': 'bank', 'maxGainDb': 60, 'supplyMa': 20}, {'id': 'a-2', 'bank': 'A', 'phantom': 'bank', 'maxGainDb': 60, 'supplyMa': 20},"
+            + " {'id': 'b-1', 'phantom': 'none', 'maxGainDb': 50}, {'id': 'b-2', 'phantom': 'channel'}],"
+            + " 'stands': [{'id': 's-1', 'kind': 'boom', 'massKg': 3.2, 'reachM': 0.8, 'footRadiusM': 0.34, 'legs': 3, 'heightM': 1.6}, {'id': 's-2', 'kind': 'boom', 'massKg': 3.2, 'reachM': 0.8,"
+            + " 'footRadiusM': 0.34, 'legs': 3, 'heightM': 1.6}, {'id': 's-3', 'kind': 'overhead'}], 'boosters': [{'id': 'x-1', 'gainDb': 25, 'phantomMa': 3, 'passesPhantom': false}]}";
+    /** Three sources for one microphone. */
+    private static final String TOO_FEW = "{'lineUp': ['flute', 'oboe', 'trumpet'], 'plans': 1, 'locker': {'units': [{'id': 'h-1', 'micType': 'handheld-moving-coil'}]}}";
+
+    private final Set<String> seen = new TreeSet<>();
+    private final Set<String> fields = new TreeSet<>();
+    private final List<String> wrong = new ArrayList<>();
+
+    @BeforeAll
+    void askEverything(@TempDir Path folder) {
+        try (LockerServing open = LockerServing.demo(folder.resolve("open"), LocalDate.now())) {
+            JsonNode example = ask(open, "GET", EXAMPLE, EXAMPLE, null).json();
+            assertEquals(6, example.path("lineUp").size());
+            planned(open);
+            stored(open);
+            assertEquals(422, ask(open, "POST", PLAN, PLAN, quoted(TOO_FEW)).status());
+            for (String path : List.of(PLAN, AGAIN)) {
+                assertEquals(400, ask(open, "POST", path, path, "{}").status());
+                assertEquals(400, ask(open, "POST", path, path + "?nonsense=1", quoted("{'lineUp': ['flute']}")).status());
+                assertEquals(413, ask(open, "POST", path, path, " ".repeat(513 * 1024)).status());
+                assertEquals(415, ask(open, "POST", path, path, "{}", "Content-Type: text/plain").status());
+            }
+            assertEquals(400, ask(open, "GET", EXAMPLE, EXAMPLE + "?nonsense=1", null).status());
+        }
+        try (LockerServing guarded = LockerServing.guarded(Place.in(folder.resolve("guarded")))) {
+            for (String path : List.of(PLAN, AGAIN)) {
+                assertEquals(401, ask(guarded, "POST", path, path, "{}").status());
+                assertEquals(403, ask(guarded, "POST", path, path, "{}", "Authorization: Bearer " + guarded.reader).status());
+                slowed(guarded, "POST", path, "{}");
+            }
+            assertEquals(401, ask(guarded, "GET", EXAMPLE, EXAMPLE, null).status());
+            slowed(guarded, "GET", EXAMPLE, null);
+        }
+        try (LockerServing away = LockerServing.open(Place.in(folder.resolve("away")))) {
+            away.locker.close();
+            for (String body : List.of(PLAN, AGAIN)) {
+                Reply reply = ask(away, "POST", body, body, quoted("{'lineUp': ['flute']" + (body.equals(AGAIN) ? ", 'plan': {'lines': []}" : "") + "}"));
+                assertEquals(503, reply.status(), reply.body());
+                assertTrue(Integer.parseInt(reply.headers().get("retry-after")) > 0);
+            }
+        }
+    }
+
+    private void planned(LockerServing open) {
+        Reply reply = ask(open, "POST", PLAN, PLAN, quoted("{'name': 'Trio', " + TRIO + ", " + GEAR + ", 'contrast': [['horn', 'piano']], 'plans': 2}"));
+        assertEquals(200, reply.status(), reply.body());
+        JsonNode plan = reply.json().at("/plans/0");
+        assertTrue(reply.json().path("short").isArray() && reply.json().path("short").isEmpty(), reply.body());
+        Set<String> units = new TreeSet<>();
+        plan.path("lines").forEach(line -> {
+            assertTrue(units.add(line.path("unit").asText()), "used twice: " + line);
+            assertTrue(!line.path("micType").asText().equals("long-ribbon") || !line.path("phantom").asBoolean(), "a ribbon on a live channel: " + line);
+        });
+        assertTrue(plan.path("lines").size() >= 2 && plan.path("lines").size() <= 3, plan.path("lines").toString());
+        Reply same = ask(open, "POST", PLAN, PLAN, ((ObjectNode) reply.json().path("lineUp").deepCopy()).set("locker", tree(quoted("{" + GEAR + "}")).path("locker")).toString());
+        assertEquals(reply.json().path("plans"), same.json().path("plans"), "the line-up of the answer asks the same");
+
+        String lost = plan.at("/lines/0/unit").asText();
+        String body = quoted("{" + TRIO + ", " + GEAR + ", 'plan': ") + plan + quoted(", 'lost': {'units': ['" + lost + "']}, 'pricePoints': 3}");
+        Reply again = ask(open, "POST", AGAIN, AGAIN, body);
+        assertEquals(200, again.status(), again.body());
+        assertTrue(again.json().at("/plan/lines").findValuesAsText("unit").stream().noneMatch(lost::equals), again.body());
+        assertTrue(!again.json().path("steps").isEmpty() && again.json().path("timeS").asDouble() > 0, again.body());
+
+        Reply unknown = ask(open, "POST", AGAIN, AGAIN, quoted("{" + TRIO + ", " + GEAR + ", 'plan': ") + plan + quoted(", 'lost': {'units': ['r-11'], 'channels': ['c'], 'seats': ['hron']}}"));
+        assertEquals(400, unknown.status());
+        assertEquals(List.of("/lost/units/0", "/lost/channels/0", "/lost/seats/0"), unknown.json().path("errors").findValuesAsText("at"));
+
+        String oneMic = quoted("{'lineUp': [{'id': 'fl', 'source': 'flute'}], 'locker': {'units': [{'id': 'h-1', 'micType': 'handheld-moving-coil'}]},"
+                + " 'plan': {'lines': [{'seat': 'fl', 'micType': 'handheld-moving-coil', 'position': 'embouchure', 'unit': 'h-1'}]}, 'lost': {'units': ['h-1']}}");
+        Reply none = ask(open, "POST", AGAIN, AGAIN, oneMic);
+        assertEquals(422, none.status(), none.body());
+    }
+
+    /** With what the barn of the demo has just now. */
+    private void stored(LockerServing open) {
+        Reply reply = ask(open, "POST", PLAN, PLAN, quoted("{'room': 'barn', 'lineUp': ['singing-voice', 'double-bass'], 'plans': 1}"));
+        assertEquals(200, reply.status(), reply.body());
+        assertTrue(reply.json().path("assumed").size() >= 2, reply.body());
+        reply.json().at("/plans/0/lines").forEach(line -> assertTrue(open.locker.unit(line.path("unit").asText()).isPresent() && open.locker.unit(line.path("channel").asText()).isPresent(), line.toString()));
+        assertEquals(400, ask(open, "POST", PLAN, PLAN, quoted("{'lineUp': ['flute'], 'bookings': ['999']}")).status());
+    }
+
+    private void slowed(LockerServing guarded, String method, String path, String body) {
+        String from = "X-Forwarded-For: 198.51.100." + (1 + path.length());
+        for (int i = 0; i < Tries.FREE; i++) {
+            ask(guarded, method, path, path, body, "Authorization: Bearer guess" + i, from);
+        }
+        Reply reply = ask(guarded, method, path, path, body, "Authorization: Bearer " + guarded.engineer, from);
+        assertEquals(429, reply.status());
+        assertTrue(reply.headers().containsKey("retry-after"));
+    }
+
+    @Test
+    void everyAnswerIsAsItIsDescribed() {
+        assertEquals(List.of(), wrong);
+    }
+
+    @Test
+    void everyAnswerThatIsDescribedIsSeen() {
+        Set<String> described = new TreeSet<>();
+        for (String operation : List.of("POST " + PLAN, "POST " + AGAIN, "GET " + EXAMPLE)) {
+            responses(operation.split(" ")[0], operation.split(" ")[1]).fieldNames().forEachRemaining(status -> described.add(operation + " " + status));
+        }
+        described.removeIf(answer -> answer.endsWith(" default"));
+        described.removeAll(seen);
+        assertEquals(Set.of(), described, "described, and never seen: ask for it");
+    }
+
+    @Test
+    void everyFieldThatIsDescribedIsSeenInSomeAnswer() {
+        Set<String> described = new TreeSet<>(DescribedFields.of("SessionPlans"));
+        described.addAll(DescribedFields.of("SessionChanged"));
+        // what an option, a unit and a line-up hold is seen elsewhere
+        described.removeIf(field -> field.matches("(Option|Placement|Predicted|Heard|Together|Reason|Caution|Value|Sure|Given|Session(Request|Floor|Gear)|Seat|HeardBefore|GoboGiven|AskLimits|Gear[A-Z][a-z]+|Short|PlanWayOut)\\..*"));
+        described.removeAll(fields);
+        assertEquals(Set.of(), described, "no answer has it: ask for something that does");
+        assertTrue(fields.containsAll(Set.of("Problem.short", "Problem.waysOut", "Short.resource", "Short.needed", "Short.there", "PlanWayOut.says")), fields.toString());
+    }
+
+    private Reply ask(LockerServing serving, String method, String path, String target, String body, String... headers) {
+        Reply reply = serving.send(method, target, body, headers);
+        String what = method + " " + path + " " + reply.status();
+        seen.add(what);
+        Serving.OPEN_API.faults(method, path, reply).forEach(fault -> wrong.add(what + ": " + fault));
+        if (reply.mediaType().endsWith("json")) {
+            DescribedFields.see(reply.mediaType().equals(Problem.MEDIA_TYPE) ? "Problem" : path.equals(PLAN) ? "SessionPlans" : path.equals(AGAIN) ? "SessionChanged" : "SessionRequest", reply.json(), fields);
+        }
+        return reply;
+    }
+
+    private static JsonNode responses(String method, String path) {
+        return Serving.OPEN_API.tree().path("paths").path(path).path(method.toLowerCase(Locale.ROOT)).path("responses");
+    }
+
+    private static JsonNode tree(String json) {
+        try {
+            return OpenApi.JSON.readTree(json);
+        } catch (com.fasterxml.jackson.core.JsonProcessingException broken) {
+            throw new AssertionError(json, broken);
+        }
+    }
+
+    private static String quoted(String text) {
+        return text.replace('\'', '"');
+    }
+}
