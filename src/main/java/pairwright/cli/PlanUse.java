@@ -21,6 +21,7 @@ import pairwright.http.SessionGear;
 import pairwright.http.SessionRequest;
 import pairwright.model.Fault;
 import pairwright.session.Gear;
+import pairwright.session.HouseMarks;
 import pairwright.session.Planner;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -98,11 +99,10 @@ final class PlanUse {
             return 0;
         }
         SessionRequest request = body.request();
-        Planner planner = new Planner(store::current, HouseMemory.NOTHING);
         if (noLocker || request.gear() != null || !at.named()) {
-            return work.with(request, SessionGear.of(request, null), planner, known);
+            return work.with(request, SessionGear.of(request, null), new Planner(store::current, HouseMemory.NOTHING), known);
         }
-        return at.with(locker -> work.with(request, SessionGear.of(request, locker), planner, known));
+        return at.with(locker -> work.with(request, SessionGear.of(request, locker), new Planner(store::current, new HouseMarks(locker.marks())), known));
     }
 
     private String told(Fault fault, Function<Fault, String> elsewhere) {
