@@ -27,7 +27,7 @@ public final class LockerAtHand implements AtHand {
         this.memory = new HouseMarks(locker.marks());
     }
 
-    /** What its marks remember. */
+    @Override
     public HouseMemory memory() {
         return memory;
     }

@@ -18,6 +18,8 @@ import pairwright.session.allocation.PhantomNeed;
 
 /** The channels there are, bank by bank, told apart by how much gain they have. */
 final class ChannelPool {
+    /** A group nothing is of: where there is no channel at all, none serves anything. */
+    private static final String NO_CHANNEL = "none";
     /** A channel of which nobody noted the gain is taken to have enough. */
     private static final double ENOUGH_DB = 100;
     private static final String LOST = "lost";
@@ -128,12 +130,13 @@ final class ChannelPool {
     }
 
     /**
-     * What a microphone asks of its channel; empty where there is none at all.
+     * What a microphone asks of its channel; empty where they are not counted.
      *
      * @param wantedGainDb of the preamplifier
      * @param drawnMa phantom current, counted up
      */
     List<Feed> feed(double wantedGainDb, PhantomNeed phantom, double drawnMa) {
-        return counted && mostGainDb > 0 ? List.of(new Feed(groups(wantedGainDb), phantom, phantom == PhantomNeed.NEEDED ? (int) Math.ceil(drawnMa * 10) : 0)) : List.of();
+        Set<String> groups = groups(wantedGainDb);
+        return counted ? List.of(new Feed(groups.isEmpty() ? Set.of(NO_CHANNEL) : groups, phantom, phantom == PhantomNeed.NEEDED ? (int) Math.ceil(drawnMa * 10) : 0)) : List.of();
     }
 }

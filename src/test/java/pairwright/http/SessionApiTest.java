@@ -1,6 +1,7 @@
 package pairwright.http;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -184,6 +185,22 @@ class SessionApiTest {
         assertTrue(ask("GET", ALL + "/marks.csv", ALL + "/marks.csv", null).body().contains("finger noise"));
         assertEquals("given-up", ask("PUT", marks, session + "/marks", quoted("{'marks': [{'seat': 'bass', 'kept': false}]}")).json().at("/lines/0/became").asText());
         assertEquals(0, ask("PUT", marks, session + "/marks", quoted("{'marks': []}")).json().path("lines").findValues("became").size());
+    }
+
+    @Test
+    void whatWasKeptIsKnownByTheNextAnswer() {
+        String question = quoted("{'source': 'violin', 'room': 'barn', 'locker': 'any', 'limits': {'mics': 1}}");
+        Reply before = serving.post("/api/ask", question);
+        assertFalse(before.body().contains("MEM-001"), before.body());
+        JsonNode mic = before.json().at("/options/0/mics/0");
+        String lineUp = quoted("{'name': 'Remembered', 'room': 'barn', 'lineUp': [{'id': 'fiddle', 'source': 'violin'}]}");
+        String session = ask("POST", ALL, ALL, lineUp).headers().get("location");
+        ask("PUT", ONE + "/picks", session + "/picks", quoted("{'lines': [{'seat': 'fiddle', 'micType': '%s', 'position': '%s'}]}".formatted(mic.path("micType").asText(), mic.path("position").asText())));
+        assertEquals(200, ask("PUT", ONE + "/marks", session + "/marks", quoted("{'marks': [{'seat': 'fiddle', 'kept': true}]}")).status());
+        String after = serving.post("/api/ask", question).body();
+        assertTrue(after.contains("MEM-001") && after.contains("Kept in 1 of 1 sessions"), after);
+        assertEquals(204, ask("DELETE", ONE, session, null).status());
+        assertFalse(serving.post("/api/ask", question).body().contains("MEM-001"), "who removes a session takes away what it taught");
     }
 
     @Test
