@@ -47,6 +47,7 @@ class SessionConformanceTest {
             assertEquals(6, example.path("lineUp").size());
             planned(open);
             stored(open);
+            moved(open);
             assertEquals(422, ask(open, "POST", PLAN, PLAN, quoted(TOO_FEW)).status());
             for (String path : List.of(PLAN, AGAIN)) {
                 assertEquals(400, ask(open, "POST", path, path, "{}").status());
@@ -106,6 +107,15 @@ class SessionConformanceTest {
         assertEquals(422, none.status(), none.body());
     }
 
+    /** Two of whom the softer hears the louder, so that another seat would help. */
+    private void moved(LockerServing open) {
+        Reply reply = ask(open, "POST", PLAN, PLAN, quoted("{'room': {'widthM': 5, 'depthM': 5, 'heightM': 3, 'reverbTimeS': 0.4}, 'plans': 1, 'lineUp': [{'source': 'trumpet', 'xM': 1, 'yM': 2, 'facingDegrees': 60, 'maxMics': 1},"
+                + " {'source': 'double-bass', 'xM': 4, 'yM': 3, 'facingDegrees': 225, 'maxMics': 1}], 'locker': {'units': [{'id': 'r', 'micType': 'long-ribbon'}, {'id': 'p', 'micType': 'small-condenser-cardioid'},"
+                + " {'id': 'h', 'micType': 'handheld-moving-coil'}], 'channels': [{'id': 'one'}, {'id': 'two', 'phantom': 'none'}]}}"));
+        assertEquals(200, reply.status(), reply.body());
+        assertTrue(!reply.json().path("moves").isEmpty(), reply.body());
+    }
+
     /** With what the barn of the demo has just now. */
     private void stored(LockerServing open) {
         Reply reply = ask(open, "POST", PLAN, PLAN, quoted("{'room': 'barn', 'lineUp': ['singing-voice', 'double-bass'], 'plans': 1}"));
@@ -147,6 +157,8 @@ class SessionConformanceTest {
         described.addAll(DescribedFields.of("SessionChanged"));
         // what an option, a unit and a line-up hold is seen elsewhere
         described.removeIf(field -> field.matches("(Option|Placement|Predicted|Heard|Together|Reason|Caution|Value|Sure|Given|Session(Request|Floor|Gear)|Seat|HeardBefore|GoboGiven|AskLimits|Gear[A-Z][a-z]+|Short|PlanWayOut)\\..*"));
+        // a booster, and one stand for two, take a line-up of their own, which is planned where the planner is tried
+        described.removeAll(Set.of("LineShown.booster", "LineShown.sharesStandWith"));
         described.removeAll(fields);
         assertEquals(Set.of(), described, "no answer has it: ask for something that does");
         assertTrue(fields.containsAll(Set.of("Problem.short", "Problem.waysOut", "Short.resource", "Short.needed", "Short.there", "PlanWayOut.says")), fields.toString());

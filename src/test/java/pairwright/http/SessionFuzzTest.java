@@ -32,7 +32,7 @@ class SessionFuzzTest {
                "heard": {"typicalDbSpl": 80, "peakDbSpl": 100, "toneDb": [0, 0, 0, 0, 0, 0, 0, 0, 0], "lowestHz": 40, "highestHz": 400, "habits": ["x"]}},
               {"id": "b", "source": "bass-lead", "xM": 3, "yM": 3}],
              "gobos": [{"id": "g", "x1M": 1, "y1M": 2, "x2M": 2, "y2M": 2, "heightM": 1}], "contrast": [["a", "b"]], "keep": [], "plans": 1, "from": "2027-03-01T10:00:00+01:00",
-             "until": "2027-03-01T12:00:00+01:00", "locker": {"units": [{"id": "u", "micType": "passive-di", "pairMate": "v", "label": "U"}, {"id": "v", "micType": "active-di"}],
+             "until": "2027-03-01T12:00:00+01:00", "locker": {"units": [{"id": "u", "micType": "passive-di", "pairMate": "v", "label": "U"}, {"id": "v", "micType": "active-di"}, {"id": "w", "micType": "passive-di"}],
                "channels": [{"id": "c", "bank": "C", "phantom": "bank", "maxGainDb": 60, "noiseDbu": -127, "inputOhm": 2000, "supplyMa": 20, "label": "C"}, {"id": "d"}],
                "stands": [{"id": "s", "kind": "boom", "massKg": 3, "reachM": 0.8, "footRadiusM": 0.3, "legs": 3, "heightM": 1.6}], "boosters": [{"id": "x", "gainDb": 20, "phantomMa": 3, "passesPhantom": true}],
                "pads": [{"id": "p", "lossDb": 10}]}, "bookings": []}""";
