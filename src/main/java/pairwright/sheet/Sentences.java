@@ -12,7 +12,7 @@ public final class Sentences {
     private static final Map<String, String> NAMES = Map.ofEntries(
             Map.entry("mic", "the microphone"), Map.entry("pattern", "pattern"), Map.entry("position", "its place"), Map.entry("source", "the source"),
             Map.entry("room", "the room"), Map.entry("wanted", "wanted"), Map.entry("why", "the reason of the source\u2019s page"), Map.entry("danger", "what endangers it there"),
-            Map.entry("keepClear", "what must stay free"), Map.entry("keptWhere", "here"), Map.entry("first", "the first microphone"), Map.entry("second", "the second microphone"),
+            Map.entry("keepClear", "what must stay free"), Map.entry("keptWhere", "here"), Map.entry("keptTimes", "so many"), Map.entry("triedTimes", "so many"), Map.entry("first", "the first microphone"), Map.entry("second", "the second microphone"),
             Map.entry("firstPosition", "the place of the first"), Map.entry("secondPosition", "the place of the second"), Map.entry("technique", "the technique"),
             Map.entry("care", "the care of the technique"), Map.entry("line", "the line"), Map.entry("firstSeat", "one player"), Map.entry("secondSeat", "another"), Map.entry("seat", "the player"), Map.entry("other", "the other"),
             Map.entry("unit", "the unit"), Map.entry("note", "its note"), Map.entry("channel", "the channel"), Map.entry("bank", "the bank"),
