@@ -12,6 +12,9 @@ import pairwright.model.Point;
  * what is between them, and a plan must not promise it.
  */
 final class Screens {
+    /** What is as near as that to the plane of a screen looks along it: it is on neither side. */
+    private static final double IN_PLANE_M = 0.001;
+
     private final List<Upright> all;
 
     Screens(List<Gobo> gobos) {
@@ -53,7 +56,8 @@ final class Screens {
         double[] detoursM(Point from, Point to) {
             Seen one = seen(from);
             Seen two = seen(to);
-            if (lengthM == 0 || one.beforeM * two.beforeM >= 0) {
+            boolean inItsPlane = Math.min(Math.abs(one.beforeM), Math.abs(two.beforeM)) < IN_PLANE_M;
+            if (lengthM == 0 || inItsPlane || one.beforeM * two.beforeM >= 0) {
                 return null;
             }
             double straightM = to.minus(from).lengthM();
