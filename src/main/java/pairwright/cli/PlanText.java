@@ -27,7 +27,7 @@ import pairwright.session.Said;
 import pairwright.session.Seat;
 import pairwright.sheet.SetUpWords;
 
-/** A plan as a person likes to read it, 80 columns wide: dangers first, then what goes where, what is heard where and when, and why. */
+/** A plan as a person likes to read it, 80 columns wide: what can harm first, then what goes where, why, what is heard where and when, and what else to mind. */
 final class PlanText {
     /** Of the others a line hears so many are told, the loudest. */
     private static final int TOLD = 2;
@@ -112,37 +112,40 @@ final class PlanText {
         bleed(plan);
         timing(plan);
         used(plan);
+        notes(plan);
     }
 
+    /** What can hurt somebody or something comes before everything else. */
     private void cautions(Plan plan) {
-        List<Said> all = new ArrayList<>(plan.cautions());
-        plan.lines().forEach(line -> line.cautions().stream().filter(said -> !all.contains(said)).forEach(all::add));
-        all.sort(Comparator.comparing(said -> said.severity() == null ? Severity.NOTE : said.severity(), PlanText::gravest));
-        if (!all.isEmpty()) {
+        List<Warned> grave = warned(plan).filter(one -> one.severity() != Severity.NOTE).sorted(Comparator.comparing(Warned::severity).reversed()).toList();
+        if (!grave.isEmpty()) {
             text.append('\n');
         }
-        all.forEach(said -> {
-            boolean danger = said.severity() == Severity.DANGER;
-            boolean care = said.severity() == Severity.CARE;
-            text.append(danger || care ? colour.alarm : "");
-            wrap(danger ? "!! DANGER: " : care ? "!  Care: " : "-  Note: ", "   ", said.says() + where(said));
-            text.append(danger || care ? colour.plain : "");
+        grave.forEach(one -> {
+            text.append(colour.alarm);
+            wrap(one.severity() == Severity.DANGER ? "!! DANGER: " : "!  Care: ", "   ", one.says());
+            text.append(colour.plain);
         });
     }
 
-    private static int gravest(Severity one, Severity other) {
-        return Integer.compare(weight(other), weight(one));
+    private void notes(Plan plan) {
+        List<Warned> notes = warned(plan).filter(one -> one.severity() == Severity.NOTE).toList();
+        if (!notes.isEmpty()) {
+            head("To mind");
+            notes.forEach(one -> wrap("   ", "   ", one.says()));
+        }
     }
 
-    private static int weight(Severity severity) {
-        return severity == Severity.DANGER ? 2 : severity == Severity.CARE ? 1 : 0;
+    private record Warned(Severity severity, String says) {
     }
 
-    private String where(Said said) {
-        String lines = said.lines().isEmpty() ? "" : (said.lines().size() == 1 ? "line " : "lines ") + said.lines().stream().map(String::valueOf).collect(Collectors.joining(", "));
-        String seats = said.seats().stream().map(this::seatName).collect(Collectors.joining(", "));
-        String who = Stream.of(seats, lines).filter(one -> !one.isEmpty()).collect(Collectors.joining(", "));
-        return (who.isEmpty() ? "" : " [" + who + "]") + " (" + said.rule() + ")";
+    /** Of the plan, of each line, and of each option; what is said twice is told once. */
+    private Stream<Warned> warned(Plan plan) {
+        Stream<Warned> ofPlan = Stream.concat(plan.cautions().stream(), plan.lines().stream().flatMap(line -> line.cautions().stream()))
+                .map(said -> new Warned(said.severity(), said.says() + " (" + said.rule() + ")"));
+        Stream<Warned> ofOptions = plan.served().stream().flatMap(served -> served.option().cautions().stream()
+                .map(caution -> new Warned(caution.severity(), seatName(served.seat()) + ": " + caution.says() + " (" + caution.rule() + ")")));
+        return Stream.concat(ofPlan, ofOptions).distinct();
     }
 
     private List<String> row(Line line) {
@@ -196,7 +199,7 @@ final class PlanText {
                 AnswerText.title(served.option()))).toList()));
         double small = plan.reasons().stream().filter(said -> Math.abs(said.points()) < SMALL_POINTS).mapToDouble(Said::points).sum();
         plan.reasons().stream().filter(said -> Math.abs(said.points()) >= SMALL_POINTS)
-                .forEach(said -> wrap(String.format(Locale.ROOT, "%+6.2f  ", said.points()), "        ", said.says() + where(said)));
+                .forEach(said -> wrap(String.format(Locale.ROOT, "%+6.2f  ", said.points()), "        ", said.says() + " (" + said.rule() + ")"));
         long few = plan.reasons().stream().filter(said -> Math.abs(said.points()) < SMALL_POINTS).count();
         if (few > 0) {
             wrap(String.format(Locale.ROOT, "%+6.2f  ", small + 0.0), "        ", few == 1 ? "one smaller reason." : few + " smaller reasons.");

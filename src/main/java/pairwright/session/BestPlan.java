@@ -14,9 +14,10 @@ import pairwright.session.allocation.Solution;
  * The best plan of a layout, searched among the first few ways of each seat; where that is not proven to be enough, among all that could be in it.
  *
  * @param among the ways that were searched, seat by seat
+ * @param exact those of them of which any two were weighed together, with those that were chosen
  * @param solution of them
  */
-record BestPlan(List<List<SeatChoices.Way>> among, Solution solution) {
+record BestPlan(List<List<SeatChoices.Way>> among, List<List<SeatChoices.Way>> exact, Solution solution) {
     /** Nearly always that many of each seat are proven to be enough. */
     private static final int FIRST = 30;
 
@@ -40,9 +41,22 @@ record BestPlan(List<List<SeatChoices.Way>> among, Solution solution) {
         List<List<SeatChoices.Way>> wanted = first.isEmpty() ? layout.ways() : layout.within(first.get().centipoints(), keptCentipoints);
         List<List<SeatChoices.Way>> all = union(some, wanted);
         if (all.equals(some)) {
-            return first.map(solution -> new BestPlan(some, solution));
+            return first.map(solution -> new BestPlan(some, some, solution));
         }
-        return search.apply(layout.problem(all)).map(solution -> new BestPlan(all, solution));
+        List<List<SeatChoices.Way>> exact = some;
+        while (true) {
+            Optional<Solution> found = search.apply(layout.problem(all, exact));
+            if (found.isEmpty()) {
+                return Optional.empty();
+            }
+            BestPlan best = new BestPlan(all, exact, found.get());
+            List<List<SeatChoices.Way>> chosen = best.ways().stream().map(List::of).toList();
+            List<List<SeatChoices.Way>> more = union(exact, chosen);
+            if (more.equals(exact) || !layout.weighsTogether()) {
+                return Optional.of(new BestPlan(all, more, found.get()));
+            }
+            exact = more; // what was hoped of them is counted now
+        }
     }
 
     /** Whether all of these were searched. */

@@ -31,6 +31,9 @@ public final class HearingWords {
      * @param most so many of the others are told
      */
     public List<String> of(Line line, List<Hears> heard, int most) {
+        if (line.side()) {
+            return List.of("Line " + line.number() + " is the side of a mid-side pair: its null faces " + names.of(line.seat()) + ", and what it hears is the room and whoever plays beside.");
+        }
         List<String> says = new ArrayList<>(heard.stream().filter(one -> one.line() == line.number())
                 .sorted(Comparator.comparingDouble(Hears::separationDb)).limit(most).map(one -> of(line, one)).toList());
         Double all = line.placement().predicted().separationDb();

@@ -12,6 +12,7 @@ import pairwright.locker.PhantomSwitch;
 import pairwright.model.Catalogue;
 import pairwright.session.allocation.Bank;
 import pairwright.session.allocation.Channel;
+import pairwright.session.allocation.Choice;
 import pairwright.session.allocation.PairTerm;
 import pairwright.session.allocation.PhantomNeed;
 import pairwright.session.allocation.Problem;
@@ -65,6 +66,11 @@ final class Layout {
 
     List<AtSeat> seats() {
         return seats;
+    }
+
+    /** Whether any two seats are to be heard together. */
+    boolean weighsTogether() {
+        return !twos.isEmpty();
     }
 
     /** All ways of every seat, best first. */
@@ -154,20 +160,39 @@ final class Layout {
         return ways.get(seat).stream().filter(way -> wasOut ? way.offer() == null : stands(seat, way)).toList();
     }
 
+    /** The problem of some of the ways of each seat, what two of them are worth together counted for any two. */
+    Problem problem(List<List<SeatChoices.Way>> some) {
+        return problem(some, some);
+    }
+
     /**
-     * The problem of some of the ways.
+     * A problem no plan of which is worth less than in truth: what two ways are worth together counts for those of {@code exact}; any other way counts
+     * with the most it can be worth beside anything. So a plan of ways of {@code exact} that is the best of this problem is the best of all, and nobody
+     * had to weigh every way against every other.
      *
      * @param some of the ways of each seat
+     * @param exact some of those
      */
-    Problem problem(List<List<SeatChoices.Way>> some) {
+    Problem problem(List<List<SeatChoices.Way>> some, List<List<SeatChoices.Way>> exact) {
+        long[][] hopes = some.stream().map(of -> new long[of.size()]).toArray(long[][]::new);
+        List<PairTerm> pairs = pairs(some, exact, hopes);
         List<pairwright.session.allocation.Seat> all = new ArrayList<>();
         for (int seat = 0; seat < seats.size(); seat++) {
             Seat of = seats.get(seat).seat();
-            all.add(new pairwright.session.allocation.Seat(of.id(), of.must(), some.get(seat).stream().map(SeatChoices.Way::choice).toList()));
+            List<Choice> choices = new ArrayList<>();
+            for (int way = 0; way < some.get(seat).size(); way++) {
+                choices.add(hoping(some.get(seat).get(way).choice(), hopes[seat][way]));
+            }
+            all.add(new pairwright.session.allocation.Seat(of.id(), of.must(), choices));
         }
         Map<String, Integer> channelPrices = new HashMap<>();
         resources.channels().banks().forEach(bank -> bank.channels().forEach(group -> channelPrices.put(group, Resources.CHANNEL_PRICE)));
-        return new Problem(all, resources.caps(), resources.channels().banks(), pairs(some), List.of(), channelPrices);
+        return new Problem(all, resources.caps(), resources.channels().banks(), pairs, List.of(), channelPrices);
+    }
+
+    private static Choice hoping(Choice choice, long centipoints) {
+        return centipoints == 0 ? choice
+                : new Choice(choice.id(), choice.use(), choice.centipoints() + centipoints, choice.takes(), choice.feeds(), choice.anyOf());
     }
 
     /** What is set up already: the problem and the plan of it that nobody had to search. */
@@ -215,21 +240,34 @@ final class Layout {
         return on.size() == way.choice().feeds().size() ? on : null;
     }
 
-    private List<PairTerm> pairs(List<List<SeatChoices.Way>> some) {
+    /** @param hopes is given the most that each way may be worth beside others that are not counted with it */
+    private List<PairTerm> pairs(List<List<SeatChoices.Way>> some, List<List<SeatChoices.Way>> exact, long[][] hopes) {
         List<PairTerm> pairs = new ArrayList<>();
         for (PlanRules.Two two : twos) {
             int first = index.get(two.first());
             int second = index.get(two.second());
             List<Integer> ofFirst = served(some.get(first));
             List<Integer> ofSecond = served(some.get(second));
+            Set<SeatChoices.Way> firstExact = Set.copyOf(exact.get(first));
+            Set<SeatChoices.Way> secondExact = Set.copyOf(exact.get(second));
             long[][] points = rules.twoCentipoints(two.apart(), voices(some.get(first), ofFirst), voices(some.get(second), ofSecond));
+            long[] most = new long[ofSecond.size()];
             List<PairTerm.Together> together = new ArrayList<>();
             for (int i = 0; i < points.length; i++) {
+                boolean counted = firstExact.contains(some.get(first).get(ofFirst.get(i)));
+                long rowMost = Long.MIN_VALUE;
                 for (int j = 0; j < points[i].length; j++) {
-                    if (points[i][j] != 0) {
+                    rowMost = Math.max(rowMost, points[i][j]);
+                    most[j] = Math.max(most[j], points[i][j]);
+                    if (points[i][j] != 0 && counted && secondExact.contains(some.get(second).get(ofSecond.get(j)))) {
                         together.add(new PairTerm.Together(ofFirst.get(i), ofSecond.get(j), points[i][j]));
                     }
                 }
+                // where the other seat is left out, nothing is gained or lost
+                hopes[first][ofFirst.get(i)] += counted ? 0 : Math.max(0, rowMost);
+            }
+            for (int j = 0; j < most.length; j++) {
+                hopes[second][ofSecond.get(j)] += secondExact.contains(some.get(second).get(ofSecond.get(j))) ? 0 : most[j];
             }
             pairs.add(new PairTerm(first, second, together));
         }

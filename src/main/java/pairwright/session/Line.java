@@ -2,6 +2,7 @@ package pairwright.session;
 
 import java.util.List;
 import pairwright.model.Given;
+import pairwright.model.Pattern;
 import pairwright.model.Placement;
 
 /**
@@ -36,6 +37,12 @@ public record Line(int number, String channel, String channelLabel, String bank,
         Placement placement, Spot spot, String stand, String standLabel, StandKind standKind, Double standRatio, Integer sharesStandWith,
         String booster, double boosterGainDb, boolean phantom, boolean phantomWanted, double currentMa, Double gainDb, Double highPassHz,
         List<Said> cautions) {
+    private static final double SIDE_DEGREES = 90;
+
+    /** Whether it is the sideways half of a mid-side pair: its null faces its own player, and what it is for is to hear beside that. No other line is turned as far. */
+    public boolean side() {
+        return placement.pattern() == Pattern.FIGURE_8 && Math.abs(placement.aimDegrees()) >= SIDE_DEGREES;
+    }
 
     /** The same with a place in the list. */
     Line numbered(int other) {

@@ -9,7 +9,9 @@ import java.util.List;
 import java.util.LongSummaryStatistics;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Collectors;
 import pairwright.model.Catalogue;
 import pairwright.rules.Finding;
 import pairwright.rules.LeftOut;
@@ -110,9 +112,11 @@ final class PlanRules {
         PlanFacts facts = new PlanFacts(plan, lineUp, gear, catalogue);
         PlanFindings warned = new PlanFindings();
         Map<Integer, List<PlanFact>> byLine = new HashMap<>();
+        // the side of a mid-side pair is meant to hear what is beside its player, so how little it hears of that player says nothing
+        Set<Integer> sideways = plan.lines().stream().filter(Line::side).map(Line::number).collect(Collectors.toSet());
         plan.lines().forEach(line -> byLine.computeIfAbsent(line.number(), any -> new ArrayList<>())
                 .add(warned.add(facts.line(line), List.of(line.seat()), List.of(line.number()))));
-        plan.bleed().forEach(hears -> byLine.get(hears.line())
+        plan.bleed().stream().filter(hears -> !sideways.contains(hears.line())).forEach(hears -> byLine.get(hears.line())
                 .add(warned.add(facts.hearing(hears), List.of(facts.seat(hears.line()), hears.seat()), List.of(hears.line()))));
         List<PlannedArrival> arrivals = plan.timing().stream()
                 .map(arrival -> warned.add(facts.arrival(arrival), List.of(arrival.seat()), arrival.lines())).toList();

@@ -182,10 +182,10 @@ public final class Planner {
         /** Plans that differ from the best, and from each other, at a third of the seats or more. They are the best among the ways that were searched. */
         private List<Found> others(Found best) {
             int apart = Math.max(1, (int) Math.ceil(lineUp.seats().size() / 3.0));
-            List<Solution> different = allocator.different(layout.problem(best.plan().among()), lineUp.plans(), apart);
+            List<Solution> different = allocator.different(layout.problem(best.plan().exact()), lineUp.plans(), apart);
             List<Found> others = new ArrayList<>();
             for (Solution solution : different.subList(Math.min(1, different.size()), different.size())) {
-                BestPlan other = new BestPlan(best.plan().among(), solution);
+                BestPlan other = new BestPlan(best.plan().exact(), best.plan().exact(), solution);
                 boolean enough = other.covers(layout.within(solution.centipoints(), 0));
                 others.add(new Found(other, solution.proven() && enough, enough ? solution.boundCentipoints() : best.boundCentipoints()));
             }
@@ -208,7 +208,7 @@ public final class Planner {
             }
             Solution solution = kept(layout.problem(only), 1).orElseThrow(() -> new IllegalArgumentException(
                     "What was picked takes more than there is now. Plan again, or free what is missing"));
-            return plan(1, best().orElseThrow().beside(new BestPlan(only, solution)), standing);
+            return plan(1, best().orElseThrow().beside(new BestPlan(only, only, solution)), standing);
         }
 
         Change again(Picks before, Lost lost, double pricePoints, Map<String, String> labels) {

@@ -7,8 +7,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import pairwright.advice.HouseMemory;
+import pairwright.advice.Knowledge;
+import pairwright.session.allocation.Allocator;
+import pairwright.session.allocation.Solution;
 
 /** The folk-jazz sextet in the barn, planned with the locker of the demo. */
 class PlannerTest {
@@ -133,5 +138,20 @@ class PlannerTest {
                 seat.facingDegrees(), seat.ways(), seat.dynamics(), seat.character(), seat.circumstances(), seat.limits(), seat.must(), heard, seat.fixed()) : seat).toList());
         Planned other = PLANNER.plan(louder, Sextet.GEAR, step -> { });
         assertNotEquals(first().lines().get(0).placement().predicted(), other.plans().get(0).lines().get(0).placement().predicted());
+    }
+
+    @Test
+    void hopingForTheBestOfTheOthersFindsWhatWeighingAllFinds() {
+        LineUp apart = new LineUp("Sextet", Sextet.LINE_UP.floor(), Sextet.LINE_UP.seats(), Sextet.LINE_UP.gobos(), List.of(List.of("fiddle", "tenor")),
+                List.of(List.of("guitar", "voice")), null, null, 1);
+        Knowledge now = Sextet.KNOWLEDGE.current();
+        Layout layout = new Layout(apart, new Judging(HouseMemory.NOTHING).of(apart, now, Sextet.GEAR.stock(), new ChannelPool(Sextet.GEAR.channels()), step -> { }),
+                Sextet.GEAR, Set.of(), now.catalogue(), new PlanRules(now.rules()), Map.of());
+        Allocator allocator = new Allocator();
+        BestPlan hoped = BestPlan.of(layout, allocator).orElseThrow();
+        Solution weighed = allocator.best(layout.problem(layout.first(120))).orElseThrow();
+        assertTrue(hoped.solution().proven());
+        assertTrue(hoped.solution().centipoints() >= weighed.centipoints());
+        assertEquals(hoped.solution().centipoints(), allocator.best(layout.problem(hoped.exact())).orElseThrow().centipoints());
     }
 }
