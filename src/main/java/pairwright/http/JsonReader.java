@@ -124,7 +124,8 @@ abstract class JsonReader {
         if (absent(node)) {
             return null;
         }
-        if (!node.isNumber() || !node.canConvertToExactIntegral() || !node.canConvertToInt()) {
+        boolean vanished = node.isFloatingPointNumber() && node.doubleValue() == 0; // 1e-999 is read as 0 and is not
+        if (!node.isNumber() || vanished || !node.canConvertToExactIntegral() || !node.canConvertToInt()) {
             wrong(at, node, "a whole number");
             return null;
         }

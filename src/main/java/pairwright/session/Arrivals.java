@@ -70,7 +70,7 @@ public final class Arrivals {
         boolean inOrder = first.placement().distanceM() <= second.placement().distanceM();
         double pathM = together.delayMs() / 1000 * Delay.SPEED_OF_SOUND_M_PER_S;
         return new Arrival(served.seat(), first.source(), inOrder ? numbers(first, second) : numbers(second, first), true, pathM, together.delayMs(),
-                together.firstNullHz(), inOrder ? together.levelDifferenceDb() : -together.levelDifferenceDb(), together.rippleDb(), together.distanceRatio(),
+                together.firstNullHz(), inOrder ? together.levelDifferenceDb() : -together.levelDifferenceDb(), together.firstNullHz() == null ? 0 : together.rippleDb(), together.distanceRatio(),
                 first.placement().invertPolarity() != second.placement().invertPolarity(), treat(served.option().technique(), pathM), List.of());
     }
 

@@ -1,8 +1,10 @@
 package pairwright.session;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
@@ -59,14 +61,17 @@ record BestPlan(List<List<SeatChoices.Way>> among, List<List<SeatChoices.Way>> e
         }
     }
 
-    /** Whether all of these were searched. */
-    boolean covers(List<List<SeatChoices.Way>> wanted) {
-        for (int seat = 0; seat < among.size(); seat++) {
-            if (!among.get(seat).containsAll(wanted.get(seat))) {
-                return false;
-            }
+    /** Of each seat one way of every kind, the chosen one of its own: of whoever wants another plan a microphone a hand further off is none. */
+    List<List<SeatChoices.Way>> kinds() {
+        List<List<SeatChoices.Way>> kinds = new ArrayList<>();
+        for (int seat = 0; seat < exact.size(); seat++) {
+            Map<List<String>, SeatChoices.Way> of = new LinkedHashMap<>();
+            SeatChoices.Way chosen = ways().get(seat);
+            of.put(chosen.kind(), chosen);
+            exact.get(seat).forEach(way -> of.putIfAbsent(way.kind(), way));
+            kinds.add(List.copyOf(of.values()));
         }
-        return true;
+        return kinds;
     }
 
     private static List<List<SeatChoices.Way>> union(List<List<SeatChoices.Way>> some, List<List<SeatChoices.Way>> more) {

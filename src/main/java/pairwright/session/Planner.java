@@ -179,17 +179,12 @@ public final class Planner {
             return allocator.again(problem, setUp.problem(), setUp.plan(), keptCentipoints);
         }
 
-        /** Plans that differ from the best, and from each other, at a third of the seats or more. They are the best among the ways that were searched. */
+        /** Plans that have other types or techniques than the best, and than each other, at a third of the seats or more: good ones, not proven to be the best of that kind. */
         private List<Found> others(Found best) {
             int apart = Math.max(1, (int) Math.ceil(lineUp.seats().size() / 3.0));
-            List<Solution> different = allocator.different(layout.problem(best.plan().exact()), lineUp.plans(), apart);
-            List<Found> others = new ArrayList<>();
-            for (Solution solution : different.subList(Math.min(1, different.size()), different.size())) {
-                BestPlan other = new BestPlan(best.plan().exact(), best.plan().exact(), solution);
-                boolean enough = other.covers(layout.within(solution.centipoints(), 0));
-                others.add(new Found(other, solution.proven() && enough, enough ? solution.boundCentipoints() : best.boundCentipoints()));
-            }
-            return others;
+            List<List<SeatChoices.Way>> kinds = best.plan().kinds();
+            List<Solution> different = allocator.different(layout.problem(kinds), lineUp.plans(), apart);
+            return different.stream().skip(1).map(solution -> best.beside(new BestPlan(kinds, kinds, solution))).toList();
         }
 
         private Plan plan(int rank, Found found, Map<String, Picks.AtSeat> set) {

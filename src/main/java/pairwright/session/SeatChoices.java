@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 import pairwright.advice.Offer;
 import pairwright.advice.OfferedMic;
 import pairwright.model.Body;
@@ -33,6 +34,10 @@ final class SeatChoices {
      * @param boosted whether an inline booster is in the line, for each microphone
      */
     record Way(Choice choice, Offer offer, List<Boolean> boosted) {
+        /** What sets it apart for whoever looks for another idea: its technique and its types, wherever they stand. */
+        List<String> kind() {
+            return offer == null ? List.of() : Stream.concat(Stream.of(offer.technique()), offer.mics().stream().map(mic -> mic.micType().id())).toList();
+        }
     }
 
     private record Demand(Map<String, Integer> takes, List<Feed> feeds, List<Set<String>> anyOf) {
