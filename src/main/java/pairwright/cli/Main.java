@@ -75,6 +75,6 @@ public final class Main implements Runnable {
 
     @Override
     public void run() {
-        throw new ParameterException(spec.commandLine(), "Say what to do: ask, plan, replan, locker, number, serve, token, backup, restore, demo or check");
+        throw new ParameterException(spec.commandLine(), "Say what to do: ask, plan, replan, locker, number, serve, token, backup, restore, demo, buy or check");
     }
 }
