@@ -11,6 +11,8 @@ import pairwright.session.Seat;
 /** What every microphone hears of everybody else, as a table that is the picture, and line by line in words. */
 public final class BleedPage {
     /** Where the shade of a cell changes. Nothing is judged by it; the rules of plans do that. */
+    /** The side of a mid-side pair is no cause for alarm. */
+    private static final String UNMARKED = "heard-0";
     private static final double[] STEPS_DB = {0, 6, 12, 18};
 
     private static final int MOST_SAID = 3;
@@ -66,7 +68,7 @@ public final class BleedPage {
                 silent.add(line.number() + " " + line.name());
                 continue;
             }
-            rows.add(new Row(line.number(), line.name(), line.placement().name(), seats.stream().map(seat -> cell(at, line, heard, seat)).toList(), words.of(line, heard, MOST_SAID).stream().map(at.reader()::sentence).toList()));
+            rows.add(new Row(line.number(), line.name(), line.placement().name() + (line.side() ? ", the side: it is to hear beside" : ""), seats.stream().map(seat -> cell(at, line, heard, seat)).toList(), words.of(line, heard, MOST_SAID).stream().map(at.reader()::sentence).toList()));
         }
         return new Content(seats.stream().map(at::seatName).toList(), rows, steps(), silent.isEmpty() ? "" : "Nothing of the room reaches " + String.join(", ", silent) + ".");
     }
@@ -75,7 +77,7 @@ public final class BleedPage {
         if (line.seat().equals(seat.id())) {
             return new Cell("own", "", "", "");
         }
-        return heard.stream().filter(hears -> hears.seat().equals(seat.id())).findFirst().map(hears -> new Cell(shade(hears.separationDb()),
+        return heard.stream().filter(hears -> hears.seat().equals(seat.id())).findFirst().map(hears -> new Cell(line.side() ? UNMARKED : shade(hears.separationDb()),
                 at.measures().number(hears.separationDb(), 0), octave(hears.loudestHz()), at.reader().frequency(hears.loudestHz()))).orElse(new Cell("none", "", "", ""));
     }
 
