@@ -97,6 +97,21 @@ final class ChannelPool {
         return channels.get(at.bank()).get(at.channel());
     }
 
+    /** What people call a bank: its own name, or the label of the channel that stands alone. */
+    String bankName(String name) {
+        for (int bank = 0; bank < banks.size(); bank++) {
+            if (banks.get(bank).name().equals(name)) {
+                return bankName(bank);
+            }
+        }
+        return name;
+    }
+
+    String bankName(int bank) {
+        Gear.Channel first = channels.get(bank).get(0);
+        return first.bank() == null ? first.label() : first.bank();
+    }
+
     /** All channels of a bank that can be used. */
     List<Gear.Channel> of(int bank) {
         return channels.get(bank).stream().filter(channel -> !lost.contains(channel.id())).toList();

@@ -50,7 +50,7 @@ final class PlanJudge {
             List<Line> on = lines.stream().filter(line -> of.stream().anyMatch(channel -> channel.id().equals(line.channel()))).toList();
             double drawnMa = on.stream().filter(Line::phantomWanted).mapToDouble(Line::currentMa).sum();
             Integer supply = banks.get(bank).supplyTenthMa();
-            supplies.add(new Plan.Supply(of.get(0).bank() == null ? of.get(0).label() : of.get(0).bank(), on.stream().anyMatch(Line::phantom), drawnMa,
+            supplies.add(new Plan.Supply(layout.resources().channels().bankName(bank), on.stream().anyMatch(Line::phantom), drawnMa,
                     supply == null ? null : Double.valueOf(supply / 10.0), on.size(), of.size()));
         }
         return supplies;

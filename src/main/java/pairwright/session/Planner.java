@@ -230,6 +230,12 @@ public final class Planner {
             if (gear.stands() == null) {
                 assumed.add("Stands are not counted.");
             }
+            if (gear.boosters().stream().anyMatch(Gear.Booster::passesPhantom)) {
+                assumed.add("Inline boosters that let phantom power through, or of which nobody noted that they do not, are left aside.");
+            }
+            if (!gear.pads().isEmpty()) {
+                assumed.add("Pads for a line are not planned: where a line needs one, it says so.");
+            }
             return List.copyOf(assumed);
         }
     }

@@ -14,6 +14,8 @@ import pairwright.session.allocation.Shortage;
 
 /** Why a line-up cannot be served, and what would help, in words. */
 final class Shortfall {
+    private static final double TENTHS_PER_MA = 10;
+
     private final LineUp lineUp;
     private final Layout layout;
     private final Knowledge now;
@@ -34,7 +36,7 @@ final class Shortfall {
         List<Planned.WayOut> waysOut = new ArrayList<>();
         if (layout.unserved().isEmpty()) {
             Shortage shortage = allocator.shortage(layout.problem(layout.withLeavingOut()));
-            shortage.lacks().forEach(lack -> shortOf.add(new Planned.Short(resource(lack.kind(), lack.name()), (int) lack.needed(), (int) lack.there(), List.of())));
+            shortage.lacks().forEach(lack -> shortOf.add(shortOf(lack)));
             if (shortOf.isEmpty()) {
                 List<String> must = lineUp.seats().stream().filter(Seat::must).map(Seat::id).toList();
                 shortOf.add(new Planned.Short("several things at once: sources that must be served", shortage.must(), shortage.canServe(), must));
@@ -56,6 +58,12 @@ final class Shortfall {
                     offer -> waysOut.add(new Planned.WayOut("borrow", "Borrow for " + name + ": " + types(offer) + ".", price(offer), offer.centipoints() / 100.0)),
                     () -> waysOut.add(new Planned.WayOut("drop", "Nothing in the catalogue stands for " + name + " under its limits: loosen them, or leave it out.", 1, 0)));
         }
+    }
+
+    /** Of current what is needed is counted up and what there is down, in whole mA. */
+    private Planned.Short shortOf(Shortage.Lack lack) {
+        double counted = lack.kind() == Shortage.Kind.CURRENT ? TENTHS_PER_MA : 1;
+        return new Planned.Short(resource(lack.kind(), lack.name()), (int) Math.ceil(lack.needed() / counted), (int) Math.floor(lack.there() / counted), List.of());
     }
 
     private String types(Offer offer) {
@@ -91,7 +99,7 @@ final class Shortfall {
 
     private String resource(Shortage.Kind kind, String name) {
         if (kind == Shortage.Kind.CURRENT) {
-            return "phantom current of " + name + ", in tenths of a mA";
+            return "mA of phantom current from " + layout.resources().channels().bankName(name);
         }
         if (kind == Shortage.Kind.CHANNELS) {
             return "preamplifier channel";

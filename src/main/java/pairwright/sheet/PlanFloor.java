@@ -3,10 +3,8 @@ package pairwright.sheet;
 import java.util.List;
 import java.util.Set;
 import pairwright.drawing.FloorPlan;
-import pairwright.model.Naming;
 import pairwright.session.Line;
 import pairwright.session.Plan;
-import pairwright.session.Seat;
 
 /** The floor of a plan, to be drawn: who is there, the gobos, and every microphone that stands in the room. */
 final class PlanFloor {
@@ -17,18 +15,8 @@ final class PlanFloor {
     }
 
     static FloorPlan of(AtPlan at, Plan plan) {
-        var floor = at.lineUp().floor();
-        List<FloorPlan.Who> players = at.lineUp().seats().stream().filter(seat -> at.catalogue().sources().containsKey(seat.source())).map(seat -> who(at, seat)).toList();
-        List<FloorPlan.Screen> screens = at.lineUp().gobos().stream().map(gobo -> new FloorPlan.Screen(gobo.id(), Choices.named(gobo.id()), gobo.x1M(), gobo.y1M(), gobo.x2M(), gobo.y2M(),
-                gobo.heightM())).toList();
         List<FloorPlan.MicAt> mics = plan.lines().stream().filter(line -> line.spot() != null && !SetUpWords.wired(line.placement())).map(line -> mic(at, line)).toList();
-        return new FloorPlan(floor.widthM(), floor.depthM(), players, screens, mics, Set.of());
-    }
-
-    private static FloorPlan.Who who(AtPlan at, Seat seat) {
-        String source = at.sourceName(seat.source());
-        return new FloorPlan.Who(seat.id(), seat.player() == null ? source : seat.player() + ", " + Naming.small(source), at.seatName(seat), at.catalogue().sources().get(seat.source()),
-                seat.xM(), seat.yM(), (seat.facingDegrees() % 360 + 360) % 360, seat.must());
+        return FloorOf.plan(at.lineUp(), at.catalogue(), mics, Set.of());
     }
 
     private static FloorPlan.MicAt mic(AtPlan at, Line line) {

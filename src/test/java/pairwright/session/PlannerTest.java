@@ -12,6 +12,7 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import pairwright.advice.HouseMemory;
 import pairwright.advice.Knowledge;
+import pairwright.model.Limits;
 import pairwright.session.allocation.Allocator;
 import pairwright.session.allocation.Solution;
 
@@ -158,5 +159,26 @@ class PlannerTest {
         assertTrue(hoped.solution().proven());
         assertTrue(hoped.solution().centipoints() >= weighed.centipoints());
         assertEquals(hoped.solution().centipoints(), allocator.best(layout.problem(hoped.exact())).orElseThrow().centipoints());
+    }
+
+    @Test
+    void whatIsThereAndNotPlannedWithIsTold() {
+        Gear more = new Gear(Sextet.GEAR.stock(), Sextet.GEAR.channels(), Sextet.GEAR.stands(), List.of(new Gear.Booster("b", "Booster", 22, 2, true)),
+                List.of(new Gear.LinePad("p", "Pad", 20)));
+        List<String> assumed = PLANNER.plan(Sextet.LINE_UP, more, step -> { }).assumed();
+        assertTrue(assumed.stream().anyMatch(one -> one.startsWith("Inline boosters that let phantom power through")), assumed.toString());
+        assertTrue(assumed.stream().anyMatch(one -> one.startsWith("Pads for a line are not planned")), assumed.toString());
+    }
+
+    @Test
+    void aSupplyThatGivesTooLittleIsToldInMilliamperes() {
+        List<Gear.Channel> weak = Sextet.GEAR.channels().stream().limit(8).map(channel -> new Gear.Channel(channel.id(), channel.label(), "Rack", channel.phantom(), channel.mostGainDb(),
+                channel.inputOhm(), channel.noiseDbu(), 1.0)).toList();
+        LineUp powered = Sextet.LINE_UP.seated(Sextet.LINE_UP.seats().stream().limit(2).map(seat -> new Seat(seat.id(), null, seat.source(), seat.xM(), seat.yM(), seat.facingDegrees(), null, null,
+                null, null, new Limits(1, null, null, null, null, null, List.of("small-condenser-cardioid"), null), true, null, false)).toList());
+        Planned none = PLANNER.plan(powered, new Gear(Sextet.GEAR.stock(), weak, Sextet.GEAR.stands(), null, null), step -> { });
+        Planned.Short lacking = none.shortOf().stream().filter(one -> one.resource().equals("mA of phantom current from Rack")).findFirst().orElseThrow(() -> new AssertionError(none.shortOf().toString()));
+        assertEquals(1, lacking.there());
+        assertTrue(lacking.needed() >= 4 && lacking.needed() <= 20, lacking.toString());
     }
 }
