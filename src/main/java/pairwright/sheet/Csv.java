@@ -7,7 +7,7 @@ import java.util.stream.Collectors;
 
 /** Writes a table as CSV (RFC 4180): commas, decimals with a point, lines that end with CR LF. */
 final class Csv {
-    private static final String FORMULA = "=+-@\t";
+    private static final String FORMULA = "=+-@";
 
     private Csv() {
     }
@@ -28,7 +28,8 @@ final class Csv {
             return BigDecimal.valueOf(number).setScale(2, RoundingMode.HALF_EVEN).stripTrailingZeros().toPlainString();
         }
         String text = value.toString();
-        return value instanceof Number || text.isEmpty() || FORMULA.indexOf(text.charAt(0)) < 0 ? text : "'" + text;
+        String bare = text.strip(); // some spreadsheets look past blanks
+        return value instanceof Number || bare.isEmpty() || FORMULA.indexOf(bare.charAt(0)) < 0 ? text : "'" + text;
     }
 
     private static void line(StringBuilder all, List<String> cells) {
