@@ -62,7 +62,7 @@ public final class Server implements AutoCloseable {
      *
      * @param idleMs for the next byte of a request or of its answer's reader
      * @param bodyMs for a whole body, so that one that drips in cannot hold a thread for ever
-     * @param stopMs for requests that run when the server is told to stop
+     * @param stopMs for requests that run when the server is told to stop, and a fifth of it for a client that falls silent meanwhile
      */
     record Patience(int idleMs, int bodyMs, int stopMs) {
         static final Patience USUAL = new Patience(15_000, 10_000, 5_000);
@@ -157,7 +157,7 @@ public final class Server implements AutoCloseable {
         return connector[0].getLocalPort();
     }
 
-    /** Takes no more requests, finishes those that run, and stops. Who falls silent for a second meanwhile is not waited for. */
+    /** Takes no more requests, finishes those that run, and stops. Who falls silent meanwhile is not waited for long. */
     @Override
     public void close() {
         app.stop();
@@ -172,6 +172,7 @@ public final class Server implements AutoCloseable {
             made.setHost(listen.address().getHostAddress());
             made.setPort(listen.port());
             made.setIdleTimeout(patience.idleMs());
+            made.setShutdownIdleTimeout(patience.stopMs() / 5);
             connector[0] = made;
             return made;
         });

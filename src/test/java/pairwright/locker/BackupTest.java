@@ -10,6 +10,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
+import java.time.Instant;
+import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.atomic.AtomicBoolean;
@@ -18,7 +20,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 class BackupTest {
-    private static final Clock CLOCK = Clock.systemUTC();
+    private static final Clock CLOCK = Clock.fixed(Instant.parse("2026-09-14T09:30:00Z"), ZoneOffset.UTC);
 
     @TempDir
     Path folder;
