@@ -6,6 +6,7 @@ import java.util.function.Function;
 import pairwright.model.Catalogue;
 import pairwright.model.Character;
 import pairwright.model.Complaint;
+import pairwright.model.Custom;
 import pairwright.model.Grade;
 import pairwright.model.MicType;
 import pairwright.model.Room;
@@ -60,7 +61,8 @@ final class Kind {
             new Entries<>("complaints", "complaint", "complaint", Complaint.class, Catalogue::complaints);
     static final Entries<Grade> GRADES = new Entries<>("grades", "grade", "grade", Grade.class, Catalogue::grades);
     static final Entries<Task> TASKS = new Entries<>("tasks", "task", "task", Task.class, Catalogue::tasks);
-    static final List<Entries<?>> ENTRIES = List.of(MICS, SOURCES, ROOMS, CHARACTERS, TECHNIQUES, COMPLAINTS, GRADES, TASKS);
+    static final Entries<Custom> CUSTOMS = new Entries<>("customs", "custom", "custom", Custom.class, Catalogue::customs);
+    static final List<Entries<?>> ENTRIES = List.of(MICS, SOURCES, ROOMS, CHARACTERS, TECHNIQUES, COMPLAINTS, GRADES, TASKS, CUSTOMS);
 
     static final String WORDS_FOLDER = "words";
     static final Words<Vocabulary.WayWords> WAYS =

@@ -41,7 +41,7 @@ final class Layout {
         this.twos = PlanRules.twos(lineUp);
         Set<String> own = new HashSet<>();
         seats.forEach(at -> at.offers().all().forEach(offer -> offer.mics().stream().filter(mic -> mic.unit() != null).forEach(mic -> own.add(mic.unit()))));
-        this.resources = new Resources(gear, lostChannels, own, type -> catalogue.mics().get(type).tier());
+        this.resources = new Resources(gear, lostChannels, own, catalogue);
         for (AtSeat at : seats) {
             index.put(at.seat().id(), index.size());
             Picks.AtSeat picked = standing.get(at.seat().id());
@@ -186,7 +186,7 @@ final class Layout {
             all.add(new pairwright.session.allocation.Seat(of.id(), of.must(), choices));
         }
         Map<String, Integer> channelPrices = new HashMap<>();
-        resources.channels().banks().forEach(bank -> bank.channels().forEach(group -> channelPrices.put(group, Resources.CHANNEL_PRICE)));
+        resources.channels().banks().forEach(bank -> bank.channels().forEach(group -> channelPrices.put(group, resources.channelPrice())));
         return new Problem(all, resources.caps(), resources.channels().banks(), pairs, List.of(), channelPrices);
     }
 

@@ -114,7 +114,7 @@ public final class Planner {
             this.now = now;
             this.standing = standing;
             this.progress = progress;
-            this.rules = new PlanRules(now.rules());
+            this.rules = new PlanRules(now.rules(), now.catalogue());
             List<AtSeat> seats = judging.of(lineUp, now, gear.stock(), new ChannelPool(gear.channels(), lostChannels), progress);
             this.layout = new Layout(lineUp, seats, gear, lostChannels, now.catalogue(), rules, standing);
         }

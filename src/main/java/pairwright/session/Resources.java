@@ -10,6 +10,7 @@ import pairwright.advice.Offer;
 import pairwright.advice.OfferedMic;
 import pairwright.model.Arrangement;
 import pairwright.model.Body;
+import pairwright.model.Catalogue;
 import pairwright.model.MicType;
 import pairwright.model.Mount;
 import pairwright.model.PowerNeed;
@@ -22,28 +23,26 @@ import pairwright.session.allocation.PhantomNeed;
 final class Resources {
     static final String BOOSTERS = "boosters";
     private static final String STAND = "stand ";
-    /** What borrowing costs against the cheapest microphone. */
-    private static final int STAND_PRICE = 1;
-    private static final int BOOSTER_PRICE = 1;
-    static final int CHANNEL_PRICE = 2;
 
     private final UnitPool units;
     private final ChannelPool channels;
     private final Stands stands;
     private final List<Gear.Booster> boosters;
     private final ToIntFunction<String> tier;
+    private final Catalogue catalogue;
 
     /**
      * @param lostChannels ids of channels that cannot be used any more
      * @param own ids of units that are offered by their own response
-     * @param tier price class of a mic type, 1 to 5
+     * @param catalogue where price classes and customs are
      */
-    Resources(Gear gear, Set<String> lostChannels, Set<String> own, ToIntFunction<String> tier) {
+    Resources(Gear gear, Set<String> lostChannels, Set<String> own, Catalogue catalogue) {
         this.units = new UnitPool(gear.stock(), own);
         this.channels = new ChannelPool(gear.channels(), lostChannels);
-        this.stands = new Stands(gear.stands());
+        this.stands = new Stands(gear.stands(), catalogue.custom("low-stand"));
+        this.catalogue = catalogue;
         this.boosters = gear.boosters().stream().filter(booster -> !booster.passesPhantom()).toList();
-        this.tier = tier;
+        this.tier = type -> catalogue.mics().get(type).tier();
     }
 
     UnitPool units() {
@@ -65,9 +64,18 @@ final class Resources {
 
     List<Cap> caps() {
         List<Cap> caps = new ArrayList<>(units.caps(tier));
-        stands.classes().forEach(one -> caps.add(new Cap(name(one), one.stands().size(), STAND_PRICE)));
-        caps.add(new Cap(BOOSTERS, boosters.size(), BOOSTER_PRICE));
+        stands.classes().forEach(one -> caps.add(new Cap(name(one), one.stands().size(), price("borrowed-stand"))));
+        caps.add(new Cap(BOOSTERS, boosters.size(), price("borrowed-booster")));
         return caps;
+    }
+
+    /** What one more channel costs. */
+    int channelPrice() {
+        return price("borrowed-channel");
+    }
+
+    private int price(String custom) {
+        return (int) Math.ceil(catalogue.custom(custom));
     }
 
     private static String name(Stands.Class one) {
