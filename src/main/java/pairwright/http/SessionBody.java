@@ -32,7 +32,7 @@ public final class SessionBody extends JsonReader {
     private static final Set<String> ROOM = Set.of("room", "widthM", "depthM", "heightM", "reverbTimeS");
     private static final Set<String> GOBO = Set.of("id", "x1M", "y1M", "x2M", "y2M", "heightM");
     private static final Set<String> LOST = Set.of("units", "channels", "seats");
-    private static final double USUAL_GOBO_M = 1.4;
+    static final double USUAL_GOBO_M = 1.4;
 
     private final Knowledge known;
     private final List<String> assumed = new ArrayList<>();

@@ -16,8 +16,8 @@ import pairwright.session.Planner;
 
 /** Planning a session, and planning it again when something has changed; for programs. */
 final class SessionPlanRoutes {
-    private static final int AT_ONCE = 2;
-    private static final Duration PATIENCE = Duration.ofSeconds(5);
+    static final int AT_ONCE = 2;
+    static final Duration PATIENCE = Duration.ofSeconds(5);
     private static final Duration BUDGET = Duration.ofSeconds(120);
 
     private final Locker locker;
