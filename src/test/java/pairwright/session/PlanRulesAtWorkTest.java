@@ -207,6 +207,17 @@ class PlanRulesAtWorkTest {
         return all.stream().map(Said::rule).sorted().toList();
     }
 
+    /** What comes by a lead has no capsule that a hand could move, however little it is early. */
+    @Test
+    void aLeadThatIsALittleEarlyIsDelayedAndNotMoved() {
+        Sessions keys = live(Sessions.wanting(at("keys", "keyboard-amplifier", 3, 3, 0, 2, HANDHELD, "passive-di"), "roomy"));
+        Plan plan = PLANNER.plan(keys.lineUp(), keys.gear(), step -> { }).plans().get(0);
+        Arrival arrival = plan.timing().get(0);
+        assertTrue(arrival.delayMs() < 0.3, arrival.toString());
+        assertEquals(List.of("PLN-081"), arrival.cautions().stream().map(Said::rule).toList());
+        assertEquals(Arrival.Treat.ALIGN, arrival.treat());
+    }
+
     /** Who must be there is in every plan there is: what it weighs that one of them is not stands in the price of doing without. */
     @Test
     void leavingOutWhomTheSessionCannotDoWithoutIsWeighedInTheWayOut() {
