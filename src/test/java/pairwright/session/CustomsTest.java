@@ -1,6 +1,7 @@
 package pairwright.session;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static pairwright.session.Sessions.at;
 import static pairwright.session.Sessions.channel;
@@ -9,6 +10,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -86,6 +88,31 @@ class CustomsTest {
 
     private static double contrast(Planned planned) {
         return planned.plans().get(0).reasons().stream().filter(said -> said.rule().equals("PLN-011")).mapToDouble(Said::points).findFirst().orElseThrow();
+    }
+
+    @Test
+    void playersArePutAsFarApartAsTheHouseSays() throws IOException {
+        custom("between-players", "value: 2\n", "value: 1.5\n");
+        double usualM = apartM(KnowledgeStore.builtIn());
+        assertEquals(2, usualM, 0.1);
+        assertEquals(1.5, apartM(KnowledgeStore.withHouse(house)), 0.1);
+    }
+
+    /** The nearest two of six in a large room. */
+    private static double apartM(KnowledgeStore store) {
+        List<Seating.Told> told = Stream.of("violin", "cello", "flute", "oboe", "clarinet", "trumpet").map(source -> new Seating.Told(at(source, source, 0, 0, 0, 1), false, false)).toList();
+        List<Seat> seats = Seating.of(new Floor(null, 14, 12, 4, 0.5), told, store.current().catalogue()).seats();
+        return seats.stream().flatMapToDouble(one -> seats.stream().filter(other -> other != one).mapToDouble(other -> Math.hypot(one.xM() - other.xM(), one.yM() - other.yM())))
+                .min().orElseThrow();
+    }
+
+    @Test
+    void noMoveIsSuggestedNearerToAWallThanTheHouseSays() throws IOException {
+        custom("player-from-wall", "value: 0.5\n", "value: 2.5\n");
+        LineUp lineUp = Rooms.lineUp(new Floor(null, 8, 7, 3.5, 0.3), List.of(), at("guitar", "nylon-guitar", 3.5, 3.5, 0, 1), at("trumpet", "trumpet", 4.7, 3.5, 270, 1));
+        Seat atTheWall = lineUp.seats().get(0).at(1, 3.5, 0);
+        assertTrue(new FloorSpace(lineUp, KnowledgeStore.builtIn().current().catalogue()).fits(atTheWall, List.of()));
+        assertFalse(new FloorSpace(lineUp, KnowledgeStore.withHouse(house).current().catalogue()).fits(atTheWall, List.of()));
     }
 
     @Test
