@@ -68,7 +68,7 @@ public final class Planner {
      * @throws IllegalStateException where no plan is left; ask {@link #plan} what is short
      */
     public Change again(LineUp lineUp, Gear gear, Picks before, Lost lost, double pricePoints) {
-        LineUp left = lineUp.seated(lineUp.seats().stream().filter(seat -> !lost.seats().contains(seat.id())).toList());
+        LineUp left = lineUp.without(lost.seats());
         Gear rest = counted(gear).without(lost);
         return Knowledge.answered(knowledge, now -> new Planning(left, rest, Set.copyOf(lost.channels()), now, bySeat(before), step -> { }).again(before, lost, pricePoints, labels(gear, now)));
     }
