@@ -63,12 +63,12 @@ final class PlanCommand implements Callable<Integer> {
         Planned planned = planner.plan(request.lineUp(), gear, new PlanProgress(use.err()));
         PlanText text = new PlanText(request, known.catalogue(), Colour.wanted());
         if (planned.plans().isEmpty()) {
-            return printed.impossible(planned, request, text);
+            return printed.impossible(planned, request, known, text);
         }
         if (number > planned.plans().size()) {
             throw new ParameterException(spec.commandLine(), "there is no plan " + number + ". There " + (planned.plans().size() == 1 ? "is one" : "are " + planned.plans().size()));
         }
         Plan chosen = planned.plans().get(number - 1);
-        return printed.print(SessionView.Plans.of(planned, request), chosen, request, known, () -> text.of(planned, chosen));
+        return printed.print(SessionView.Plans.of(planned, request, known.catalogue()), chosen, request, known, () -> text.of(planned, chosen));
     }
 }
