@@ -80,7 +80,7 @@ final class PlanText {
         if (!change.kept().isEmpty()) {
             wrap("   ", "   ", "Untouched: " + change.kept().stream().map(this::seatName).collect(Collectors.joining(", ")) + ".");
         }
-        wrap("   ", "   ", String.format(Locale.ROOT, "It is worth %.2f points less than what stood; planned from scratch it would be %.2f.", change.costPoints(), change.bestScore()));
+        wrap("   ", "   ", String.format(Locale.ROOT, "It is worth %.2f points less than one planned from scratch, which would be %.2f.", change.costPoints(), change.bestScore()));
         body(change.plan());
         return text.toString();
     }

@@ -56,7 +56,7 @@ public final class SessionView {
      * @param steps in the order they are to be done
      * @param timeS how long they take
      * @param kept ids of seats of which nothing is touched
-     * @param costPoints what it has less than the old one had
+     * @param costPoints what it has less than a plan from scratch would have
      * @param bestScore what a plan from scratch would have
      * @param assumed what was not said, in sentences
      * @param lineUp with everybody in place

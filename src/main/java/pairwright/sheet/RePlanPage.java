@@ -182,9 +182,9 @@ public final class RePlanPage {
     private static Changed changed(AtPlan at, Change change, Wanted wanted) {
         PlanWords words = new PlanWords(at, change.plan());
         List<Step> steps = change.steps().stream().map(step -> new Step(at.reader().sentence(step.says()), time(step.timeS()))).toList();
-        List<Fact> figures = List.of(new Fact("Less than the old plan", Points.score(change.costPoints(), at.reader()), ""),
-                new Fact("This plan", Points.score(change.plan().score(), at.reader()), ""),
-                new Fact("The best from scratch", Points.score(change.bestScore(), at.reader()), ""));
+        List<Fact> figures = List.of(new Fact("This plan", Points.score(change.plan().score(), at.reader()), ""),
+                new Fact("The best from scratch", Points.score(change.bestScore(), at.reader()), ""),
+                new Fact("Given up for what stays", Points.score(change.costPoints(), at.reader()), ""));
         List<Fact> gets = change.plan().served().stream().filter(served -> !change.kept().contains(served.seat())).map(served -> new Fact(at.seatName(served.seat()),
                 at.lineUp().seat(served.seat()).map(seat -> words.title(seat, served.option())).orElse(""), change.plan().linesOf(served.seat()).stream()
                         .map(line -> line.unit() == null ? "line " + line.number() : line.unit().label() + " on line " + line.number()).collect(Collectors.joining(", ")))).toList();

@@ -132,6 +132,8 @@ class PlannerTest {
                 List.of(List.of("guitar", "fiddle"), List.of("bass", "fiddle", "cajon")), null, null, 1);
         Change change = PLANNER.again(together, Sextet.GEAR, Picks.of(first()), new Lost(null, null, List.of("fiddle")), 100);
         assertTrue(change.plan().linesOf("fiddle").isEmpty());
+        assertTrue(change.steps().stream().noneMatch(step -> step.says().contains("from fiddle")), change.steps().toString());
+        assertEquals(change.bestScore() - change.plan().score(), change.costPoints(), 1e-9);
         assertTrue(change.plan().reasons().stream().noneMatch(said -> said.seats().contains("fiddle")), change.plan().reasons().toString());
         assertEquals(List.of(List.of("tenor", "voice")), together.without(List.of("fiddle")).contrast());
         assertEquals(List.of(List.of("bass", "cajon")), together.without(List.of("fiddle")).keep());
