@@ -12,6 +12,7 @@ import java.util.TreeMap;
 import java.util.stream.Stream;
 import pairwright.locker.Unit;
 import pairwright.model.PowerNeed;
+import pairwright.session.Leads;
 import pairwright.session.Line;
 import pairwright.session.Plan;
 import pairwright.session.StandKind;
@@ -71,17 +72,19 @@ public record PackingList(String session, List<Place> places, List<Counted> coun
             List<Line> lines = plan.lines().stream().filter(line -> line.standKind() == kind && line.stand() == null && line.sharesStandWith() == null).toList();
             add(all, StandSheet.kind(kind), lines);
         }
-        List<Line> leads = plan.lines().stream().filter(line -> line.placement().channels() > 0).toList();
-        int count = leads.stream().mapToInt(line -> line.placement().channels()).sum();
-        if (count > 0) {
-            all.add(new Counted("Microphone leads", count, "every channel, and take some to spare"));
-        }
+        Leads leads = StandSheet.leads(at, plan);
+        leads.counts().forEach(count -> all.add(new Counted("Microphone leads, " + Csv.text(count.lengthM()) + " m", count.count(), lines(leads.runs().stream()
+                .filter(run -> run.lengthsM().contains(count.lengthM())).map(run -> Integer.toString(run.line())).toList()))));
         add(all, "Leads from an instrument", plan.lines().stream().filter(line -> SetUpWords.wired(line.placement())).toList());
         add(all, "Supplies with the cable that belongs to them", plan.lines().stream().filter(line -> {
             var type = at.catalogue().mics().get(line.placement().micType());
             return type != null && type.power() == PowerNeed.OWN_SUPPLY;
         }).toList());
         return all;
+    }
+
+    private static String lines(List<String> numbers) {
+        return (numbers.size() == 1 ? "line " : "lines ") + String.join(", ", numbers);
     }
 
     private static void add(List<Counted> all, String what, List<Line> lines) {

@@ -127,6 +127,19 @@ class PlannerTest {
     }
 
     @Test
+    void whoIsNotComingIsNeitherToldApartFromAnybodyNorKeptInASection() {
+        LineUp together = new LineUp("Sextet", Sextet.LINE_UP.floor(), Sextet.LINE_UP.seats(), Sextet.LINE_UP.gobos(), List.of(List.of("fiddle", "tenor"), List.of("tenor", "voice")),
+                List.of(List.of("guitar", "fiddle"), List.of("bass", "fiddle", "cajon")), null, null, 1);
+        Change change = PLANNER.again(together, Sextet.GEAR, Picks.of(first()), new Lost(null, null, List.of("fiddle")), 100);
+        assertTrue(change.plan().linesOf("fiddle").isEmpty());
+        assertTrue(change.steps().stream().noneMatch(step -> step.says().contains("from fiddle")), change.steps().toString());
+        assertEquals(change.bestScore() - change.plan().score(), change.costPoints(), 1e-9);
+        assertTrue(change.plan().reasons().stream().noneMatch(said -> said.seats().contains("fiddle")), change.plan().reasons().toString());
+        assertEquals(List.of(List.of("tenor", "voice")), together.without(List.of("fiddle")).contrast());
+        assertEquals(List.of(List.of("bass", "cajon")), together.without(List.of("fiddle")).keep());
+    }
+
+    @Test
     void withOneChannelForSixItSaysWhatIsShort() {
         Gear one = new Gear(Sextet.GEAR.stock(), Sextet.GEAR.channels().subList(0, 1), Sextet.GEAR.stands(), null, null);
         Planned none = PLANNER.plan(Sextet.LINE_UP, one, step -> { });
