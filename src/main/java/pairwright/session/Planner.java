@@ -68,7 +68,7 @@ public final class Planner {
      * @throws IllegalStateException where no plan is left; ask {@link #plan} what is short
      */
     public Change again(LineUp lineUp, Gear gear, Picks before, Lost lost, double pricePoints) {
-        LineUp left = lineUp.seated(lineUp.seats().stream().filter(seat -> !lost.seats().contains(seat.id())).toList());
+        LineUp left = lineUp.without(lost.seats());
         Gear rest = counted(gear).without(lost);
         return Knowledge.answered(knowledge, now -> new Planning(left, rest, Set.copyOf(lost.channels()), now, bySeat(before), step -> { }).again(before, lost, pricePoints, labels(gear, now)));
     }
@@ -80,6 +80,7 @@ public final class Planner {
         if (gear.stock() != null) {
             gear.stock().units().forEach(unit -> labels.put(unit.id(), unit.label()));
         }
+        gear.pads().forEach(pad -> labels.put(pad.id(), pad.label()));
         if (gear.channels() != null) {
             gear.channels().forEach(channel -> labels.put(channel.id(), channel.label()));
         }
@@ -233,9 +234,7 @@ public final class Planner {
             if (gear.boosters().stream().anyMatch(Gear.Booster::passesPhantom)) {
                 assumed.add("Inline boosters that let phantom power through, or of which nobody noted that they do not, are left aside.");
             }
-            if (!gear.pads().isEmpty()) {
-                assumed.add("Pads for a line are not planned: where a line needs one, it says so.");
-            }
+            assumed.addAll(Assumptions.ofPads(gear));
             return List.copyOf(assumed);
         }
     }

@@ -16,6 +16,7 @@ import pairwright.model.Placement;
 import pairwright.model.Question;
 import pairwright.model.Source;
 import pairwright.model.Technique;
+import pairwright.session.Line;
 
 /** How microphones are set up, in words: one way for the page, the sheet and the terminal. */
 public final class SetUpWords {
@@ -130,6 +131,23 @@ public final class SetUpWords {
     Arrangement arrangement(Option option) {
         Technique technique = catalogue.techniques().get(option.technique());
         return technique == null ? null : technique.arrangement();
+    }
+
+    /** Which pads are in, and where; "out" for none. */
+    static String pads(Reader reader, Line line) {
+        List<String> pads = new ArrayList<>();
+        if (line.between().ownPadDb() > 0) {
+            pads.add(reader.value(line.between().ownPadDb(), "dB"));
+        }
+        if (line.between().pad() != null) {
+            pads.add(line.between().padLabel() + " in the line");
+        }
+        return pads.isEmpty() ? "out" : String.join(" and ", pads);
+    }
+
+    /** The type, and by way of which line box it goes if it is none itself. */
+    static String byWayOf(Line line) {
+        return line.placement().name() + (line.between().boxed() ? ", through " + line.between().box().called() : line.between().instrument() ? ", into the instrument input" : "");
     }
 
     /** What holds it; empty for a lead. */
