@@ -18,6 +18,7 @@ import pairwright.model.Placement;
 import pairwright.model.Question;
 import pairwright.model.Severity;
 import pairwright.session.Arrival;
+import pairwright.session.Between;
 import pairwright.session.Change;
 import pairwright.session.HearingWords;
 import pairwright.session.Leads;
@@ -172,6 +173,20 @@ final class PlanText {
         parts.add(set(plan, line));
         if (line.booster() != null) {
             parts.add("by way of " + line.booster() + ", " + Math.round(line.boosterGainDb()) + " dB");
+        }
+        if (line.between().boxed()) {
+            parts.add("through " + line.between().box().called() + (line.between().box().power() == Between.BoxPower.BATTERY ? " on a fresh cell" : ""));
+        } else if (line.between().box() != null && line.between().box().power() == Between.BoxPower.BATTERY) {
+            parts.add("on a fresh cell");
+        }
+        if (line.between().instrument()) {
+            parts.add("into the instrument input");
+        }
+        if (line.between().ownPadDb() > 0) {
+            parts.add("its pad in, " + Math.round(line.between().ownPadDb()) + " dB");
+        }
+        if (line.between().pad() != null) {
+            parts.add("through " + line.between().padLabel());
         }
         if (mic.invertPolarity()) {
             parts.add("polarity inverted");

@@ -60,6 +60,8 @@ public final class SessionJson {
                 put(line, "channel", mic.channel());
                 put(line, "stand", mic.stand());
                 put(line, "booster", mic.booster());
+                put(line, "box", mic.box());
+                put(line, "linePad", mic.pad());
             }
         });
         ObjectNode node = NODES.objectNode();

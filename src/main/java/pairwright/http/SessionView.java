@@ -13,6 +13,7 @@ import pairwright.model.MicFamily;
 import pairwright.model.Pattern;
 import pairwright.model.Placement;
 import pairwright.session.Arrival;
+import pairwright.session.Between;
 import pairwright.session.Change;
 import pairwright.session.Hears;
 import pairwright.session.Leads;
@@ -84,14 +85,19 @@ public final class SessionView {
     public record LineShown(int number, String channel, String channelLabel, String bank, String unit, Given given, String seat, String name, String source, String technique,
             int mic, String micType, String micName, MicFamily family, Pattern pattern, String position, String positionName, double distanceM, Double heightM,
             double aimDegrees, Line.Spot spot, String stand, String standLabel, StandKind standKind, Double standRatio, Integer sharesStandWith, String booster,
-            double boosterGainDb, boolean phantom, boolean phantomWanted, double currentMa, boolean pad, double padDb, boolean invertPolarity, Double typicalDbSpl,
+            double boosterGainDb, boolean phantom, boolean phantomWanted, double currentMa, String box, String boxLabel, String boxType, Between.BoxPower boxPower, boolean instrumentInput, boolean pad,
+            double padDb, double ownPadDb, String linePad, double linePadDb, Double overDb, boolean invertPolarity, Double typicalDbSpl,
             Double peakDbSpl, Double gainDb, Double highPassHz, List<Said> cautions) {
         static LineShown of(Line line, String technique) {
             Placement at = line.placement();
+            Between between = line.between();
+            Between.Box box = between.box();
             return new LineShown(line.number(), line.channel(), line.channelLabel(), line.bank(), line.unit() == null ? null : line.unit().id(), line.unit(), line.seat(),
                     line.name(), line.source(), technique, line.mic(), at.micType(), at.name(), at.family(), at.pattern(), at.position(), at.positionName(),
                     at.distanceM(), at.heightM(), at.aimDegrees(), line.spot(), line.stand(), line.standLabel(), line.standKind(), finite(line.standRatio()), line.sharesStandWith(),
-                    line.booster(), line.boosterGainDb(), line.phantom(), line.phantomWanted(), line.currentMa(), at.pad(), at.padDb(), at.invertPolarity(),
+                    line.booster(), line.boosterGainDb(), line.phantom(), line.phantomWanted(), line.currentMa(), box == null ? null : box.unit(), box == null ? null : box.label(),
+                    box == null ? null : box.micType(), box == null ? null : box.power(), between.instrument(), between.allPadsDb() > 0, between.allPadsDb(), between.ownPadDb(), between.pad(),
+                    between.padLossDb(), between.overDb(), at.invertPolarity(),
                     at.predicted().typicalDbSpl(), at.predicted().peakDbSpl(), line.gainDb(), line.highPassHz(), line.cautions());
         }
     }

@@ -80,6 +80,7 @@ public final class Planner {
         if (gear.stock() != null) {
             gear.stock().units().forEach(unit -> labels.put(unit.id(), unit.label()));
         }
+        gear.pads().forEach(pad -> labels.put(pad.id(), pad.label()));
         if (gear.channels() != null) {
             gear.channels().forEach(channel -> labels.put(channel.id(), channel.label()));
         }
@@ -234,9 +235,7 @@ public final class Planner {
             if (gear.boosters().stream().anyMatch(Gear.Booster::passesPhantom)) {
                 assumed.add("Inline boosters that let phantom power through, or of which nobody noted that they do not, are left aside.");
             }
-            if (!gear.pads().isEmpty()) {
-                assumed.add("Pads for a line are not planned: where a line needs one, it says so.");
-            }
+            assumed.addAll(Assumptions.ofPads(gear));
             return List.copyOf(assumed);
         }
     }

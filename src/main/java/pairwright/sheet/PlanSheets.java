@@ -140,8 +140,8 @@ public final class PlanSheets {
         var mic = line.placement();
         String stand = line.sharesStandWith() != null ? "with " + line.sharesStandWith() : line.standLabel() != null ? line.standLabel()
                 : line.standKind() == null ? SetUpWords.held(mic.mount()) : line.standKind().id();
-        return new Channel(line.number(), line.channelLabel() == null ? "" : line.channelLabel(), line.name(), line.unit() == null ? "" : line.unit().label(), mic.name(),
-                line.phantom() ? "on" : "off", mic.pad() ? at.reader().value(mic.padDb(), "dB") : "", line.highPassHz() == null ? "" : at.reader().frequency(line.highPassHz()),
+        return new Channel(line.number(), line.channelLabel() == null ? "" : line.channelLabel(), line.name(), line.unit() == null ? "" : line.unit().label(), SetUpWords.byWayOf(line),
+                line.phantom() ? "on" : "off", line.between().allPadsDb() == 0 ? "" : SetUpWords.pads(at.reader(), line), line.highPassHz() == null ? "" : at.reader().frequency(line.highPassHz()),
                 mic.invertPolarity() ? "inverted" : "", stand, line.gainDb() == null ? "" : at.reader().value(line.gainDb(), "dB"));
     }
 

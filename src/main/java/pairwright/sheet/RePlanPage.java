@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import pairwright.catalogue.Shown;
 import pairwright.session.Change;
 import pairwright.session.Line;
@@ -143,14 +144,14 @@ public final class RePlanPage {
             for (Picks.Mic mic : seat.mics()) {
                 add(at, units, mic.unit(), seat.seat());
                 add(at, units, mic.stand(), seat.seat());
-                add(at, units, mic.booster(), seat.seat());
+                Stream.of(mic.booster(), mic.box(), mic.pad()).forEach(id -> add(at, units, id, seat.seat()));
                 add(at, channels, mic.channel(), seat.seat());
             }
         }
         Map<String, String> seats = new LinkedHashMap<>();
         at.lineUp().seats().forEach(seat -> seats.put(seat.id(), at.seatName(seat)));
         List<Group> groups = new ArrayList<>();
-        group(groups, "unit", "Microphones, stands and boosters that failed or are gone", units, wanted.lost().units());
+        group(groups, "unit", "Microphones, stands and what is in a line that failed or are gone", units, wanted.lost().units());
         group(groups, "channel", "Channels that failed", channels, wanted.lost().channels());
         group(groups, "seat", "Who is not coming", seats, wanted.lost().seats());
         return groups;

@@ -156,6 +156,23 @@ public final class SetUpWords {
         return technique == null ? null : technique.arrangement();
     }
 
+    /** Which pads are in, and where; "out" for none. */
+    static String pads(Reader reader, Line line) {
+        List<String> pads = new ArrayList<>();
+        if (line.between().ownPadDb() > 0) {
+            pads.add(reader.value(line.between().ownPadDb(), "dB"));
+        }
+        if (line.between().pad() != null) {
+            pads.add(line.between().padLabel() + " in the line");
+        }
+        return pads.isEmpty() ? "out" : String.join(" and ", pads);
+    }
+
+    /** The type, and by way of which line box it goes if it is none itself. */
+    static String byWayOf(Line line) {
+        return line.placement().name() + (line.between().boxed() ? ", through " + line.between().box().called() : line.between().instrument() ? ", into the instrument input" : "");
+    }
+
     /** What holds it; empty for a lead. */
     static String held(Mount mount) {
         return switch (mount) {

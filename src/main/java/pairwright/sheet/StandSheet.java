@@ -80,6 +80,14 @@ public final class StandSheet {
         if (wired > 0) {
             leads.add(wired + (wired == 1 ? " lead" : " leads") + " from an instrument to its box.");
         }
+        long boxes = plan.lines().stream().filter(line -> line.between().boxed()).count();
+        if (boxes > 0) {
+            leads.add(boxes + (boxes == 1 ? " short lead from a pickup to its box." : " short leads from a pickup to its box."));
+        }
+        long inputs = plan.lines().stream().filter(line -> line.between().instrument()).count();
+        if (inputs > 0) {
+            leads.add(inputs + (inputs == 1 ? " lead from a pickup" : " leads from pickups") + " to an instrument input, 5 m at the most.");
+        }
         long boosters = plan.lines().stream().filter(line -> line.booster() != null).count();
         if (boosters > 0) {
             leads.add(boosters + (boosters == 1 ? " short lead" : " short leads") + " between a microphone and its booster.");

@@ -177,15 +177,15 @@ class PlannerTest {
     @Test
     void whatIsThereAndNotPlannedWithIsTold() {
         Gear more = new Gear(Sextet.GEAR.stock(), Sextet.GEAR.channels(), Sextet.GEAR.stands(), List.of(new Gear.Booster("b", "Booster", 22, 2, true)),
-                List.of(new Gear.LinePad("p", "Pad", 20)));
+                List.of(new Gear.LinePad("p", "Pad", 20, null)));
         List<String> assumed = PLANNER.plan(Sextet.LINE_UP, more, step -> { }).assumed();
         assertTrue(assumed.stream().anyMatch(one -> one.startsWith("Inline boosters that let phantom power through")), assumed.toString());
-        assertTrue(assumed.stream().anyMatch(one -> one.startsWith("Pads for a line are not planned")), assumed.toString());
+        assertTrue(assumed.stream().anyMatch(one -> one.startsWith("Nobody noted whether phantom power passes Pad,")), assumed.toString());
     }
 
     @Test
     void aSupplyThatGivesTooLittleIsToldInMilliamperes() {
-        List<Gear.Channel> weak = Sextet.GEAR.channels().stream().limit(8).map(channel -> new Gear.Channel(channel.id(), channel.label(), "Rack", channel.phantom(), channel.mostGainDb(),
+        List<Gear.Channel> weak = Sextet.GEAR.channels().stream().limit(8).map(channel -> new Gear.Channel(channel.id(), channel.label(), "Rack", channel.phantom(), channel.leastGainDb(), channel.mostGainDb(),
                 channel.inputOhm(), channel.noiseDbu(), 1.0)).toList();
         LineUp powered = Sextet.LINE_UP.seated(Sextet.LINE_UP.seats().stream().limit(2).map(seat -> new Seat(seat.id(), null, seat.source(), seat.xM(), seat.yM(), seat.facingDegrees(), null, null,
                 null, null, new Limits(1, null, null, null, null, null, List.of("small-condenser-cardioid"), null), true, null, false)).toList());
