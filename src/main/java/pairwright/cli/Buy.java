@@ -59,7 +59,7 @@ final class Buy implements Callable<Integer> {
             }
             PurchaseDesk.State state = worked(locker, new Wish(sessions, GearOf.owned(locker, new Span(locker.now(), locker.now().plus(AtHand.USUAL_LENGTH))), budget, mostTier));
             int code = printed.table(PurchaseView.of(state), List.of("buy", "why", "price", "spent", "points gained", "sessions raised"),
-                    state.purchased().steps().stream().map(Buy::row).toList(), "Nothing of these price classes and within this budget makes any plan better.");
+                    state.purchased().steps().stream().map(Buy::row).toList(), budget == 0 ? "With nothing to spend nothing is bought." : "Nothing of these price classes and within this budget makes any plan better.");
             if (!printed.json()) {
                 summary(state.purchased());
             }

@@ -60,6 +60,6 @@ final class PlanCommand implements Callable<Integer> {
             throw use.fault("there is no plan " + number + ". There " + (planned.plans().size() == 1 ? "is one" : "are " + planned.plans().size()));
         }
         Plan chosen = planned.plans().get(number - 1);
-        return use.printed().print(SessionView.Plans.of(planned, request), chosen, request, known, () -> text.of(planned, chosen));
+        return use.printed().print(SessionView.Plans.of(planned, request, known.catalogue()), chosen, request, known, () -> text.of(planned, chosen));
     }
 }

@@ -96,9 +96,9 @@ final class ReplanCommand implements Callable<Integer> {
         try {
             change = planner.again(request.lineUp(), gear, request.before(), request.lost(), request.pricePoints());
         } catch (IllegalStateException none) {
-            LineUp left = request.lineUp().seated(request.lineUp().seats().stream().filter(seat -> !request.lost().seats().contains(seat.id())).toList());
+            LineUp left = request.lineUp().without(request.lost().seats());
             return use.printed().impossible(planner.plan(left, SessionGear.left(gear, request.lost()), use.progress()), request, text);
         }
-        return use.printed().print(SessionView.Changed.of(change, request), change.plan(), request, known, () -> text.of(change));
+        return use.printed().print(SessionView.Changed.of(change, request, known.catalogue()), change.plan(), request, known, () -> text.of(change));
     }
 }

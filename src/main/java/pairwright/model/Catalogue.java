@@ -19,17 +19,18 @@ public record Catalogue(
         Map<String, Grade> grades,
         Map<String, Task> tasks,
         Map<String, Custom> customs,
+        Map<String, Lead> leads,
         Vocabulary words,
         String version) {
 
     /** The same with another entry of a source, in its place where there is one of that id. */
     public Catalogue with(Source other) {
-        return new Catalogue(mics, replaced(sources, other.id(), other), rooms, characters, techniques, complaints, grades, tasks, customs, words, version);
+        return new Catalogue(mics, replaced(sources, other.id(), other), rooms, characters, techniques, complaints, grades, tasks, customs, leads, words, version);
     }
 
     /** The same with another entry of a room. */
     public Catalogue with(Room other) {
-        return new Catalogue(mics, sources, replaced(rooms, other.id(), other), characters, techniques, complaints, grades, tasks, customs, words, version);
+        return new Catalogue(mics, sources, replaced(rooms, other.id(), other), characters, techniques, complaints, grades, tasks, customs, leads, words, version);
     }
 
     /**

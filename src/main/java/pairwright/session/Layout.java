@@ -33,15 +33,22 @@ final class Layout {
     private final PlanRules rules;
     private final Map<String, Offer> setUp = new HashMap<>();
     private final Map<String, Picks.AtSeat> picked;
+    private final Gear gear;
+    private final Set<String> lostChannels;
+    private final Catalogue catalogue;
 
     Layout(LineUp lineUp, List<AtSeat> seats, Gear gear, Set<String> lostChannels, Catalogue catalogue, PlanRules rules, Map<String, Picks.AtSeat> standing) {
         this.seats = seats;
         this.rules = rules;
         this.picked = standing;
+        this.gear = gear;
+        this.lostChannels = lostChannels;
+        this.catalogue = catalogue;
         this.twos = PlanRules.twos(lineUp);
         Set<String> own = new HashSet<>();
         seats.forEach(at -> at.offers().all().forEach(offer -> offer.mics().stream().filter(mic -> mic.unit() != null).forEach(mic -> own.add(mic.unit()))));
         this.resources = new Resources(gear, lostChannels, own, catalogue);
+        Courses courses = new Courses(resources, rules::tooStrongCentipoints);
         for (AtSeat at : seats) {
             index.put(at.seat().id(), index.size());
             Picks.AtSeat picked = standing.get(at.seat().id());
@@ -49,10 +56,18 @@ final class Layout {
             if (same != null) {
                 setUp.put(at.seat().id(), same);
             }
-            SeatChoices choices = new SeatChoices(resources, at.source().body(), at.offers().all(), at.seat().must() ? null : Long.valueOf(rules.leftOutCentipoints(at.seat())),
+            SeatChoices choices = new SeatChoices(resources, courses, at.source().body(), at.offers().all(), !Boolean.FALSE.equals(at.seat().limits().phantom()), at.seat().must() ? null : Long.valueOf(rules.leftOutCentipoints(at.seat())),
                     range(at.seat().id()), offer -> offer == same);
             ways.add(choices.ways().stream().sorted(Comparator.comparingLong((SeatChoices.Way way) -> way.choice().centipoints()).reversed()).toList());
         }
+    }
+
+    /** The same for everybody but one, without a channel. */
+    Layout without(LineUp lineUp, AtSeat out, Gear.Channel channel) {
+        List<AtSeat> others = seats.stream().filter(at -> at != out).toList();
+        Set<String> lost = new HashSet<>(lostChannels);
+        lost.add(channel.id());
+        return new Layout(lineUp.without(List.of(out.seat().id())), others, gear, lost, catalogue, rules, picked);
     }
 
     private long range(String seat) {
@@ -207,7 +222,7 @@ final class Layout {
         for (int seat = 0; seat < seats.size(); seat++) {
             Picks.AtSeat pick = picked.get(seats.get(seat).seat().id());
             int of = seat;
-            SeatChoices.Way way = pick == null ? null : ways.get(seat).stream().filter(one -> stands(of, one) && boosted(one, pick)).findFirst().orElse(null);
+            SeatChoices.Way way = pick == null ? null : ways.get(seat).stream().filter(one -> stands(of, one) && asSetUp(one, pick)).findFirst().orElse(null);
             List<Channel> on = way == null ? List.of() : channels(pick, way);
             if (way != null && on != null) {
                 all.add(new pairwright.session.allocation.Seat(pick.seat(), true, List.of(way.choice())));
@@ -224,9 +239,18 @@ final class Layout {
                 channels, all.stream().map(one -> List.<String>of()).toList(), live));
     }
 
-    private static boolean boosted(SeatChoices.Way way, Picks.AtSeat pick) {
-        for (int mic = 0; mic < way.boosted().size(); mic++) {
-            if (way.boosted().get(mic) != (pick.mics().get(mic).booster() != null)) {
+    /** Whether the same is in its lines, on channels that do for it. */
+    private boolean asSetUp(SeatChoices.Way way, Picks.AtSeat pick) {
+        for (int mic = 0; mic < way.courses().size(); mic++) {
+            Course course = way.courses().get(mic);
+            Picks.Mic set = pick.mics().get(mic);
+            if (course.boosted() != (set.booster() != null) || course.padded() != (set.pad() != null) || set.box() == null != (course.box() == null) && resources.units().counted()) {
+                return false;
+            }
+        }
+        List<Channel> on = channels(pick, way);
+        for (int feed = 0; on != null && feed < on.size(); feed++) {
+            if (!way.choice().feeds().get(feed).groups().contains(resources.channels().groupAt(on.get(feed)))) {
                 return false;
             }
         }

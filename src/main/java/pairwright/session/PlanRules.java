@@ -17,6 +17,7 @@ import pairwright.rules.Finding;
 import pairwright.rules.LeftOut;
 import pairwright.rules.PlanFact;
 import pairwright.rules.PlannedArrival;
+import pairwright.rules.PlannedInput;
 import pairwright.rules.PlannedTwo;
 import pairwright.rules.RuleBase;
 
@@ -33,6 +34,7 @@ final class PlanRules {
     private final double clearContrastDb;
     private final double noContrastDb;
     private final Map<Boolean, Long> leftOut = new ConcurrentHashMap<>();
+    private final Map<Double, Long> tooStrong = new ConcurrentHashMap<>();
     private final Map<Pairing, Long> twos = new ConcurrentHashMap<>();
     private final Map<Boolean, LongSummaryStatistics> ranges = new ConcurrentHashMap<>();
 
@@ -46,6 +48,11 @@ final class PlanRules {
     /** What it costs that a seat gets no microphone, below 0, in hundredths of a point. */
     long leftOutCentipoints(Seat seat) {
         return leftOut.computeIfAbsent(seat.must(), must -> sum(rules.plan(false, List.of(new LeftOut(SeatNames.of(seat), must)))));
+    }
+
+    /** What it costs that the peaks of a line are so much over what its channel takes, below 0, in hundredths of a point. */
+    long tooStrongCentipoints(double overDb) {
+        return tooStrong.computeIfAbsent(InputLevel.tenth(overDb), over -> sum(rules.plan(false, List.of(new PlannedInput("", "", "", "", over)))));
     }
 
     /**
@@ -154,6 +161,8 @@ final class PlanRules {
             boolean must = lineUp.seat(seat).map(Seat::must).orElse(false);
             all.add(weighed.add(new LeftOut(facts.names().of(seat), must), List.of(seat), List.of()));
         }
+        plan.lines().stream().filter(line -> line.between().overDb() != null && line.between().overDb() > 0)
+                .forEach(line -> all.add(weighed.add(facts.input(line), List.of(line.seat()), List.of(line.number()))));
         Map<String, Voice> voices = new HashMap<>();
         plan.served().forEach(served -> voices.put(served.seat(), Voice.of(served.option())));
         for (Two two : twos(lineUp)) {

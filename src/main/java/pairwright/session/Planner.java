@@ -68,9 +68,9 @@ public final class Planner {
      * @throws IllegalStateException where no plan is left; ask {@link #plan} what is short
      */
     public Change again(LineUp lineUp, Gear gear, Picks before, Lost lost, double pricePoints) {
-        LineUp left = lineUp.seated(lineUp.seats().stream().filter(seat -> !lost.seats().contains(seat.id())).toList());
+        LineUp left = lineUp.without(lost.seats());
         Gear rest = counted(gear).without(lost);
-        return Knowledge.answered(knowledge, now -> new Planning(left, rest, Set.copyOf(lost.channels()), now, bySeat(before), step -> { }).again(before, lost, pricePoints, labels(gear, now)));
+        return Knowledge.answered(knowledge, now -> new Planning(left, rest, Set.copyOf(lost.channels()), now, bySeat(before), step -> { }).again(lineUp, before, lost, pricePoints, labels(gear, now)));
     }
 
     /** What is written on things, lost ones as well. */
@@ -80,6 +80,7 @@ public final class Planner {
         if (gear.stock() != null) {
             gear.stock().units().forEach(unit -> labels.put(unit.id(), unit.label()));
         }
+        gear.pads().forEach(pad -> labels.put(pad.id(), pad.label()));
         if (gear.channels() != null) {
             gear.channels().forEach(channel -> labels.put(channel.id(), channel.label()));
         }
@@ -206,7 +207,8 @@ public final class Planner {
             return plan(1, best().orElseThrow().beside(new BestPlan(only, only, solution)), standing);
         }
 
-        Change again(Picks before, Lost lost, double pricePoints, Map<String, String> labels) {
+        /** @param whole the line-up with those who are not coming, who have names as well */
+        Change again(LineUp whole, Picks before, Lost lost, double pricePoints, Map<String, String> labels) {
             // at no price at all, what stands is still preferred among equals
             long price = Math.max(1, Math.round(pricePoints * 100));
             Optional<Found> scratch = best();
@@ -214,7 +216,7 @@ public final class Planner {
                 throw new IllegalStateException("With what is left not every seat that must be served can be. Plan anew to see what is short");
             }
             BestPlan kept = BestPlan.of(layout, problem -> kept(problem, price), price).orElseThrow();
-            return Steps.change(before, lost, plan(1, scratch.get().beside(kept), standing), scratch.get().solution().centipoints() / 100.0, lineUp,
+            return Steps.change(before, lost, plan(1, scratch.get().beside(kept), standing), scratch.get().solution().centipoints() / 100.0, whole,
                     now.catalogue().tasks(), id -> labels.getOrDefault(id, id));
         }
 
@@ -233,9 +235,7 @@ public final class Planner {
             if (gear.boosters().stream().anyMatch(Gear.Booster::passesPhantom)) {
                 assumed.add("Inline boosters that let phantom power through, or of which nobody noted that they do not, are left aside.");
             }
-            if (!gear.pads().isEmpty()) {
-                assumed.add("Pads for a line are not planned: where a line needs one, it says so.");
-            }
+            assumed.addAll(Assumptions.ofPads(gear));
             return List.copyOf(assumed);
         }
     }

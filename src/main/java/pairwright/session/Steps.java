@@ -87,8 +87,18 @@ final class Steps {
         } else if (!samePlace || !Objects.equals(was.pattern(), is.pattern())) {
             steps.add(step(MOVE, seat, "Move " + line(seat, number) + "."));
         }
+        changed(seat, number, was.box(), is.box(), steps);
+        changed(seat, number, was.pad(), is.pad(), steps);
         if (was.channel() != null && !was.channel().equals(is.channel())) {
             steps.add(step(REPATCH, seat, "Patch " + line(seat, number) + ", away from " + label.apply(was.channel()) + "."));
+        }
+    }
+
+    /** What is in the line besides: a box or a pad that comes, goes or is another. */
+    private void changed(String seat, int number, String was, String is, List<Change.Step> steps) {
+        if (!Objects.equals(was, is)) {
+            steps.add(step(REPATCH, seat, was == null ? "Put " + label.apply(is) + " into " + line(seat, number) + "." : is == null
+                    ? "Take " + label.apply(was) + " out of " + line(seat, number) + "." : "Put " + label.apply(is) + " in the place of " + label.apply(was) + " into " + line(seat, number) + "."));
         }
     }
 
