@@ -32,7 +32,7 @@ import pairwright.model.Vocabulary;
 /** Reads a catalogue folder, or a house folder laid over a catalogue. */
 public final class CatalogueReader {
     /** A catalogue with nothing in it. */
-    public static final Catalogue NOTHING = new Catalogue(Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(),
+    public static final Catalogue NOTHING = new Catalogue(Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(),
             new Vocabulary(List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of()), "");
 
     private static final String ENDING = ".yaml";

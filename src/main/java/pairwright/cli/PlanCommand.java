@@ -54,7 +54,7 @@ final class PlanCommand implements Callable<Integer> {
         Planned planned = planner.plan(request.lineUp(), gear, use.progress());
         PlanText text = PlanUse.text(request, known);
         if (planned.plans().isEmpty()) {
-            return use.printed().impossible(planned, request, text);
+            return use.printed().impossible(planned, request, known, text);
         }
         if (number > planned.plans().size()) {
             throw use.fault("there is no plan " + number + ". There " + (planned.plans().size() == 1 ? "is one" : "are " + planned.plans().size()));

@@ -97,7 +97,7 @@ final class ReplanCommand implements Callable<Integer> {
             change = planner.again(request.lineUp(), gear, request.before(), request.lost(), request.pricePoints());
         } catch (IllegalStateException none) {
             LineUp left = request.lineUp().without(request.lost().seats());
-            return use.printed().impossible(planner.plan(left, SessionGear.left(gear, request.lost()), use.progress()), request, text);
+            return use.printed().impossible(planner.plan(left, SessionGear.left(gear, request.lost()), use.progress()), request, known, text);
         }
         return use.printed().print(SessionView.Changed.of(change, request, known.catalogue()), change.plan(), request, known, () -> text.of(change));
     }

@@ -1,7 +1,6 @@
 package pairwright.session;
 
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -31,10 +30,8 @@ final class Resources {
     private final ChannelPool channels;
     private final Stands stands;
     private final List<Gear.Booster> boosters;
-    private final ToIntFunction<String> tier;
     private final Catalogue catalogue;
     private final List<Gear.LinePad> pads;
-    private final Collection<MicType> types;
 
     /**
      * @param lostChannels ids of channels that cannot be used any more
@@ -47,9 +44,7 @@ final class Resources {
         this.stands = new Stands(gear.stands(), catalogue.custom("low-stand"));
         this.catalogue = catalogue;
         this.boosters = gear.boosters().stream().filter(booster -> !booster.passesPhantom()).toList();
-        this.tier = type -> catalogue.mics().get(type).tier();
         this.pads = gear.pads();
-        this.types = catalogue.mics().values();
     }
 
     UnitPool units() {
@@ -70,9 +65,9 @@ final class Resources {
     }
 
     List<Cap> caps() {
-        List<Cap> caps = new ArrayList<>(units.caps(tier));
+        List<Cap> caps = new ArrayList<>(units.caps(type -> catalogue.mics().get(type).tier()));
         if (units.counted()) {
-            types.stream().filter(type -> !units.has(type.id()) && types.stream().anyMatch(type::boxFor)).forEach(type -> caps.add(units.none(type.id(), type.tier())));
+            catalogue.mics().values().stream().filter(type -> !units.has(type.id()) && catalogue.mics().values().stream().anyMatch(type::boxFor)).forEach(type -> caps.add(units.none(type.id(), type.tier())));
         }
         pads.stream().collect(Collectors.groupingBy(Resources::padCap, TreeMap::new, Collectors.counting()))
                 .forEach((cap, count) -> caps.add(new Cap(cap, count.intValue(), price("borrowed-pad"))));
@@ -161,18 +156,18 @@ final class Resources {
      * @param borrowed whether those count of which there are none
      */
     List<MicType> boxes(MicType of, boolean borrowed) {
-        List<MicType> fit = types.stream().filter(type -> type.boxFor(of)).sorted(Comparator.comparingInt(MicType::tier).thenComparing(MicType::id)).toList();
+        List<MicType> fit = catalogue.mics().values().stream().filter(type -> type.boxFor(of)).sorted(Comparator.comparingInt(MicType::tier).thenComparing(MicType::id)).toList();
         List<MicType> there = fit.stream().filter(type -> units.has(type.id())).toList();
         return !there.isEmpty() || borrowed || !units.counted() ? (there.isEmpty() ? fit.stream().limit(1).toList() : there) : List.of();
     }
 
     /** How many line boxes are free, of any type; null where units are not counted. */
     Integer boxesThere() {
-        return units.counted() ? Integer.valueOf(types.stream().filter(type -> type.family() == MicFamily.LINE && type.captures()).mapToInt(type -> units.count(type.id())).sum()) : null;
+        return units.counted() ? Integer.valueOf(catalogue.mics().values().stream().filter(type -> type.family() == MicFamily.LINE && type.captures()).mapToInt(type -> units.count(type.id())).sum()) : null;
     }
 
     MicType type(String id) {
-        return types.stream().filter(type -> type.id().equals(id)).findFirst().orElseThrow();
+        return catalogue.mics().values().stream().filter(type -> type.id().equals(id)).findFirst().orElseThrow();
     }
 
     /** Pads for a line that are used: all of them, those that pass phantom power and those that do not. */

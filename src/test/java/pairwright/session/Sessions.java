@@ -95,7 +95,7 @@ record Sessions(LineUp lineUp, Gear gear) {
     }
 
     Sessions channels(Channel... channels) {
-        List<Gear.Channel> all = Stream.of(channels).map(one -> new Gear.Channel(one.id(), one.id(), one.bank(), one.phantom(), one.mostGainDb(), one.inputOhm(), null,
+        List<Gear.Channel> all = Stream.of(channels).map(one -> new Gear.Channel(one.id(), one.id(), one.bank(), one.phantom(), null, one.mostGainDb(), one.inputOhm(), null,
                 one.supplyMa())).toList();
         return new Sessions(lineUp, new Gear(gear.stock(), all, gear.stands(), gear.boosters(), gear.pads()));
     }

@@ -10,6 +10,7 @@ import pairwright.acoustics.OctaveCurve;
 import pairwright.advice.KnowledgeStore;
 import pairwright.model.Catalogue;
 import pairwright.model.Placement;
+import pairwright.session.Between;
 import pairwright.session.Floor;
 import pairwright.session.Hears;
 import pairwright.session.Line;
@@ -39,7 +40,7 @@ class AimOnFloorTest {
 
     private static Line line(double aimDegrees, Double nullDegrees, Double nullMissDegrees) {
         return new Line(1, null, null, null, null, "own", "Violin", "violin", 1, turned(aimDegrees, nullDegrees, nullMissDegrees), new Line.Spot(5, 5, 1.5, aimDegrees, 0), null, null, null,
-                null, null, null, 0, false, false, 0, null, null, List.of());
+                null, null, null, 0, false, false, 0, null, null, Between.NOTHING, List.of());
     }
 
     private static AimOnFloor floor(Line line, double rightDb, double leftDb) {
