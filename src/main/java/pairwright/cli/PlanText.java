@@ -57,11 +57,18 @@ final class PlanText {
         head((lineUp.name() == null ? "" : lineUp.name() + ": ") + "plan " + plan.rank() + " of " + planned.plans().size() + ", " + score(plan));
         Stream.concat(assumed.stream(), planned.assumed().stream()).distinct().forEach(one -> wrap("Assumed: ", "         ", one));
         whole(plan);
-        if (!planned.moves().isEmpty() && plan == planned.plans().get(0)) {
+        if (plan == planned.plans().get(0)) {
             head("Better seats");
             planned.moves().forEach(move -> wrap("   ", "   ", move.says()));
+            if (planned.noMoves() != null) {
+                wrap("   ", "   ", planned.noMoves());
+            }
         }
         others(planned, plan);
+        if (planned.noMorePlans(lineUp) != null) {
+            head("No more plans");
+            wrap("   ", "   ", planned.noMorePlans(lineUp));
+        }
         return text.toString();
     }
 

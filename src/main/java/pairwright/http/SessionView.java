@@ -37,15 +37,18 @@ public final class SessionView {
      * @param shortOf what there is too little of; empty with a plan
      * @param waysOut what would make it possible; empty with a plan
      * @param moves whom to seat elsewhere
+     * @param noMoves says that nobody would be better elsewhere; null where somebody would
+     * @param noMorePlans says why there are fewer plans than were asked for; null where there are as many
      * @param assumed what was not said, in sentences
      * @param lineUp with everybody in place; sent again it asks the same
      * @param rulesVersion of the rules
      * @param catalogueVersion of the catalogue
      */
     public record Plans(List<PlanShown> plans, @JsonProperty("short") List<Planned.Short> shortOf, List<Planned.WayOut> waysOut, List<Planned.Move> moves,
-            List<String> assumed, JsonNode lineUp, String rulesVersion, String catalogueVersion) {
+            String noMoves, String noMorePlans, List<String> assumed, JsonNode lineUp, String rulesVersion, String catalogueVersion) {
         public static Plans of(Planned planned, SessionRequest request, Catalogue catalogue) {
-            return new Plans(planned.plans().stream().map(plan -> PlanShown.of(plan, request, catalogue)).toList(), planned.shortOf(), planned.waysOut(), planned.moves(), joined(request.assumed(), planned.assumed()),
+            return new Plans(planned.plans().stream().map(plan -> PlanShown.of(plan, request, catalogue)).toList(), planned.shortOf(), planned.waysOut(), planned.moves(),
+                    planned.noMoves(), planned.noMorePlans(request.lineUp()), joined(request.assumed(), planned.assumed()),
                     SessionJson.of(request.lineUp()), planned.rulesVersion(), planned.catalogueVersion());
         }
     }

@@ -33,11 +33,14 @@ public final class PlanPage {
      * @param shown one of them; null where none is possible
      * @param shortOf what there is too little of
      * @param waysOut what would make a plan possible, cheapest first
+     * @param noMorePlans why there are fewer plans than were asked for; empty where there are as many
      * @param moves whom to seat elsewhere
+     * @param noMoves says that nobody would be better elsewhere; empty where somebody would
      * @param assumed what was not said and is taken as usual
      * @param versions of rules and catalogue, in words
      */
-    public record Content(List<Card> cards, Shown shown, List<ShortOf> shortOf, List<WayOut> waysOut, List<Move> moves, List<String> assumed, String versions) {
+    public record Content(List<Card> cards, Shown shown, List<ShortOf> shortOf, List<WayOut> waysOut, String noMorePlans, List<Move> moves, String noMoves,
+            List<String> assumed, String versions) {
     }
 
     /** A plan in short; differs is what is unlike the first. */
@@ -114,7 +117,7 @@ public final class PlanPage {
         return new Content(cards, chosen.plan() == null ? null : shown(at, chosen), planned.shortOf().stream().map(one -> shortOf(at, one)).toList(),
                 planned.waysOut().stream().map(way -> new WayOut(way.kind(), at.reader().sentence(way.says()), Points.score(way.pricePoints(), at.reader()),
                         Points.score(way.score(), at.reader()))).toList(),
-                planned.moves().stream().map(move -> move(at, move)).toList(), planned.assumed().stream().map(at.reader()::sentence).toList(),
+                Objects.requireNonNullElse(planned.noMorePlans(at.lineUp()), ""), planned.moves().stream().map(move -> move(at, move)).toList(), Objects.requireNonNullElse(planned.noMoves(), ""), planned.assumed().stream().map(at.reader()::sentence).toList(),
                 "Rules " + planned.rulesVersion() + ", catalogue " + planned.catalogueVersion() + ".");
     }
 
