@@ -7,6 +7,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Stream;
 import pairwright.advice.Offer;
 import pairwright.locker.PhantomSwitch;
 import pairwright.model.Catalogue;
@@ -28,6 +29,7 @@ final class Layout {
     private final List<AtSeat> seats;
     private final Resources resources;
     private final List<List<SeatChoices.Way>> ways = new ArrayList<>();
+    private final List<List<SeatChoices.Way>> kinds = new ArrayList<>();
     private final List<PlanRules.Two> twos;
     private final Map<String, Integer> index = new HashMap<>();
     private final PlanRules rules;
@@ -58,7 +60,9 @@ final class Layout {
             }
             SeatChoices choices = new SeatChoices(resources, courses, at.source().body(), at.offers().all(), !Boolean.FALSE.equals(at.seat().limits().phantom()), at.seat().must() ? null : Long.valueOf(rules.leftOutCentipoints(at.seat())),
                     range(at.seat().id()), offer -> offer == same);
-            ways.add(choices.ways().stream().sorted(Comparator.comparingLong((SeatChoices.Way way) -> way.choice().centipoints()).reversed()).toList());
+            Comparator<SeatChoices.Way> best = Comparator.comparingLong((SeatChoices.Way way) -> way.choice().centipoints()).reversed();
+            ways.add(choices.ways().stream().sorted(best).toList());
+            kinds.add(Stream.concat(choices.ways().stream(), choices.beaten().stream()).sorted(best).toList());
         }
     }
 
@@ -91,6 +95,11 @@ final class Layout {
     /** All ways of every seat, best first. */
     List<List<SeatChoices.Way>> ways() {
         return ways;
+    }
+
+    /** The same, and at least one of every kind that there is, worth having or not. */
+    List<List<SeatChoices.Way>> kinds() {
+        return kinds;
     }
 
     /** Seats that nothing here can serve. */
