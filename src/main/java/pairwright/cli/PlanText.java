@@ -297,8 +297,11 @@ final class PlanText {
     }
 
     private String seatName(String id) {
-        return lineUp.seat(id).map(seat -> seat.player() != null ? seat.player() : catalogue.sources().containsKey(seat.source())
-                ? Naming.small(catalogue.sources().get(seat.source()).name()) : seat.source()).orElse(id);
+        return lineUp.seat(id).map(seat -> seat.player() == null ? sourceName(seat) : lineUp.playsTwice(seat) ? seat.player() + " (" + sourceName(seat) + ")" : seat.player()).orElse(id);
+    }
+
+    private String sourceName(Seat seat) {
+        return catalogue.sources().containsKey(seat.source()) ? Naming.small(catalogue.sources().get(seat.source()).name()) : seat.source();
     }
 
     private static String points(double points) {
