@@ -114,7 +114,7 @@ class SessionConformanceTest {
                 + " {'source': 'trumpet', 'xM': 3, 'yM': 4.2, 'facingDegrees': 180, 'maxMics': 1}, {'source': 'flute', 'xM': 2, 'yM': 3, 'facingDegrees': 0, 'maxMics': 1}], 'locker': {'units': [{'id': 'r', 'micType': 'small-condenser-omni'},"
                 + " {'id': 'p', 'micType': 'small-condenser-omni'}, {'id': 'q', 'micType': 'small-condenser-omni'}], 'channels': [{'id': 'one'}, {'id': 'two'}, {'id': 'three'}]}}"));
         assertEquals(200, reply.status(), reply.body());
-        assertTrue(!reply.json().path("moves").isEmpty() && reply.json().path("noMoves").isNull(), reply.body());
+        assertTrue(!reply.json().path("moves").isEmpty() && reply.json().path("noMoves").asText("").isEmpty(), reply.body());
     }
 
     /** A pair on one stand, and a quiet ribbon that no channel has the gain for. */
