@@ -101,12 +101,13 @@ final class ReplanCommand implements Callable<Integer> {
 
     private int again(SessionRequest request, Gear gear, Planner planner, Knowledge known) {
         PlanText text = new PlanText(request, known.catalogue(), Colour.wanted());
+        PlanProgress progress = new PlanProgress(use.err());
         Change change;
         try {
-            change = planner.again(request.lineUp(), gear, request.before(), request.lost(), request.pricePoints());
+            change = planner.again(request.lineUp(), gear, request.before(), request.lost(), request.pricePoints(), progress);
         } catch (IllegalStateException none) {
-            LineUp left = request.lineUp().seated(request.lineUp().seats().stream().filter(seat -> !request.lost().seats().contains(seat.id())).toList());
-            return printed.impossible(planner.plan(left, SessionGear.left(gear, request.lost()), new PlanProgress(use.err())), request, text);
+            LineUp left = request.lineUp().without(request.lost().seats());
+            return printed.impossible(planner.plan(left, SessionGear.left(gear, request.lost()), progress), request, text);
         }
         return printed.print(SessionView.Changed.of(change, request), change.plan(), request, known, () -> text.of(change));
     }

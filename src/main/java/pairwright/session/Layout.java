@@ -10,6 +10,7 @@ import java.util.Set;
 import pairwright.advice.Offer;
 import pairwright.locker.PhantomSwitch;
 import pairwright.model.Catalogue;
+import pairwright.model.Stock;
 import pairwright.session.allocation.Bank;
 import pairwright.session.allocation.Channel;
 import pairwright.session.allocation.Choice;
@@ -45,7 +46,7 @@ final class Layout {
         for (AtSeat at : seats) {
             index.put(at.seat().id(), index.size());
             Picks.AtSeat picked = standing.get(at.seat().id());
-            Offer same = picked == null ? null : at.picked(picked);
+            Offer same = picked == null || !isThere(picked, gear.stock()) ? null : at.picked(picked);
             if (same != null) {
                 setUp.put(at.seat().id(), same);
             }
@@ -53,6 +54,11 @@ final class Layout {
                     range(at.seat().id()), offer -> offer == same);
             ways.add(choices.ways().stream().sorted(Comparator.comparingLong((SeatChoices.Way way) -> way.choice().centipoints()).reversed()).toList());
         }
+    }
+
+    /** Whether what was picked for a seat is not lost; what nobody named is not. */
+    private static boolean isThere(Picks.AtSeat picked, Stock stock) {
+        return stock == null || picked.mics().stream().map(Picks.Mic::unit).allMatch(id -> id == null || stock.units().stream().anyMatch(unit -> unit.id().equals(id)));
     }
 
     private long range(String seat) {

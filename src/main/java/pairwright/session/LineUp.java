@@ -1,6 +1,7 @@
 package pairwright.session;
 
 import java.time.OffsetDateTime;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 
@@ -38,6 +39,14 @@ public record LineUp(String name, Floor floor, List<Seat> seats, List<Gobo> gobo
     /** The same under another name. */
     public LineUp named(String other) {
         return new LineUp(other, floor, seats, gobos, contrast, keep, from, until, plans);
+    }
+
+    /** The same without some of the seats, and without what was wanted of them beside others. */
+    public LineUp without(Collection<String> gone) {
+        return new LineUp(name, floor, seats.stream().filter(seat -> !gone.contains(seat.id())).toList(), gobos,
+                contrast.stream().filter(two -> two.stream().noneMatch(gone::contains)).toList(),
+                keep.stream().map(section -> section.stream().filter(seat -> !gone.contains(seat)).toList()).filter(section -> section.size() > 1).toList(),
+                from, until, plans);
     }
 
     /** The same with other seats. */

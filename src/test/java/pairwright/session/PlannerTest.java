@@ -117,7 +117,7 @@ class PlannerTest {
     @Test
     void aLostMicrophoneIsReplacedAndTheRestStays() {
         Line line = first().lines().get(0);
-        Change change = PLANNER.again(Sextet.LINE_UP, Sextet.GEAR, Picks.of(first()), new Lost(List.of(line.unit().id()), null, null), 100);
+        Change change = PLANNER.again(Sextet.LINE_UP, Sextet.GEAR, Picks.of(first()), new Lost(List.of(line.unit().id()), null, null), 100, step -> { });
         assertTrue(change.plan().lines().stream().noneMatch(other -> other.unit().id().equals(line.unit().id())));
         assertFalse(change.steps().isEmpty());
         assertTrue(change.kept().size() >= 4, change.kept().toString());
