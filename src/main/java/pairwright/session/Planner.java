@@ -176,6 +176,11 @@ public final class Planner {
             return BestPlan.of(layout, allocator).map(Found::of);
         }
 
+        /** The best of all from nothing, where one plan is known. */
+        private Found atLeast(Solution known) {
+            return Found.of(BestPlan.atLeast(layout, allocator, points(known)).orElseThrow());
+        }
+
         /** The best where it is worth something to leave a seat as it is set up. */
         private Optional<Solution> kept(Problem problem, long keptCentipoints) {
             Layout.SetUp setUp = layout.setUp();
@@ -206,21 +211,19 @@ public final class Planner {
             }
             Solution solution = kept(layout.problem(only), 1).orElseThrow(() -> new IllegalArgumentException(
                     "What was picked takes more than there is now. Plan again, or free what is missing"));
-            return plan(1, best().orElseThrow().beside(new BestPlan(only, only, solution)), standing);
+            return plan(1, atLeast(solution).beside(new BestPlan(only, only, solution)), standing);
         }
 
         Change again(Picks before, double pricePoints, Map<String, String> labels) {
             // at no price at all, what stands is still preferred among equals
             long price = Math.max(1, Math.round(pricePoints * 100));
-            progress.accept(new Progress("Searching for the best plan", 0, 1));
-            Optional<Found> scratch = best();
-            if (scratch.isEmpty()) {
-                throw new IllegalStateException("With what is left not every seat that must be served can be. Plan anew to see what is short");
-            }
             progress.accept(new Progress("Searching for what can stay", 0, 1));
-            BestPlan kept = BestPlan.of(layout, problem -> kept(problem, price), price).orElseThrow();
+            BestPlan kept = BestPlan.of(layout, problem -> kept(problem, price), price).orElseThrow(() -> new IllegalStateException(
+                    "With what is left not every seat that must be served can be. Plan anew to see what is short"));
+            progress.accept(new Progress("Searching for the best plan", 0, 1));
+            Found scratch = atLeast(kept.solution());
             progress.accept(new Progress("Writing the plan", 0, 1));
-            return Steps.change(before, lost, plan(1, scratch.get().beside(kept), standing), scratch.get().solution().centipoints() / 100.0, lineUp,
+            return Steps.change(before, lost, plan(1, scratch.beside(kept), standing), Math.max(scratch.solution().centipoints(), points(kept.solution())) / 100.0, lineUp,
                     now.catalogue().tasks(), id -> labels.getOrDefault(id, id));
         }
 
