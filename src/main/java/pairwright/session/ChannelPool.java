@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -30,6 +31,9 @@ final class ChannelPool {
     private final boolean counted;
     private final Set<String> lost;
     private final double mostGainDb;
+    private final double leastGainDb;
+    /** By the gain of any channel the groups of all that have as much. */
+    private final TreeMap<Double, Set<String>> groups = new TreeMap<>();
 
     /** What shares a supply and is switched alike. */
     private record Shared(String bank, PhantomSwitch phantom) {
@@ -58,6 +62,9 @@ final class ChannelPool {
             channels.add(List.copyOf(list));
         });
         this.mostGainDb = counted ? usable().mapToDouble(ChannelPool::gainDb).max().orElse(0) : ENOUGH_DB;
+        this.leastGainDb = usable().mapToDouble(ChannelPool::gainDb).min().orElse(ENOUGH_DB);
+        usable().map(ChannelPool::gainDb).distinct().forEach(least -> groups.put(least, usable().map(ChannelPool::gainDb).filter(gainDb -> gainDb >= least)
+                .map(ChannelPool::group).collect(Collectors.toCollection(TreeSet::new))));
     }
 
     private Stream<Gear.Channel> usable() {
@@ -134,14 +141,13 @@ final class ChannelPool {
 
     /** The least gain any channel goes up to. */
     double leastGainDb() {
-        return usable().mapToDouble(ChannelPool::gainDb).min().orElse(ENOUGH_DB);
+        return leastGainDb;
     }
 
     /** The groups of channels that have that much gain; where none has, those that have most. */
     private Set<String> groups(double wantedGainDb) {
-        double least = Math.min(wantedGainDb, mostGainDb);
-        return usable().mapToDouble(ChannelPool::gainDb).filter(gainDb -> gainDb >= least)
-                .mapToObj(ChannelPool::group).collect(Collectors.toCollection(TreeSet::new));
+        Map.Entry<Double, Set<String>> least = groups.ceilingEntry(Math.min(wantedGainDb, mostGainDb));
+        return least == null ? Set.of() : least.getValue();
     }
 
     /**
