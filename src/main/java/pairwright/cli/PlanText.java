@@ -11,6 +11,7 @@ import pairwright.drawing.Reader;
 import pairwright.http.SessionRequest;
 import pairwright.http.SessionView;
 import pairwright.model.Catalogue;
+import pairwright.model.Lead;
 import pairwright.model.Naming;
 import pairwright.model.Option;
 import pairwright.model.Placement;
@@ -20,12 +21,14 @@ import pairwright.session.Arrival;
 import pairwright.session.Between;
 import pairwright.session.Change;
 import pairwright.session.HearingWords;
+import pairwright.session.Leads;
 import pairwright.session.Line;
 import pairwright.session.LineUp;
 import pairwright.session.Plan;
 import pairwright.session.Planned;
 import pairwright.session.Said;
 import pairwright.session.Seat;
+import pairwright.sheet.AimOnFloor;
 import pairwright.sheet.SetUpWords;
 
 /** A plan as a person likes to read it, 80 columns wide: what can harm first, then what goes where, why, what is heard where and when, and what else to mind. */
@@ -78,7 +81,7 @@ final class PlanText {
         if (!change.kept().isEmpty()) {
             wrap("   ", "   ", "Untouched: " + change.kept().stream().map(this::seatName).collect(Collectors.joining(", ")) + ".");
         }
-        wrap("   ", "   ", String.format(Locale.ROOT, "It is worth %.2f points less than what stood; planned from scratch it would be %.2f.", change.costPoints(), change.bestScore()));
+        wrap("   ", "   ", String.format(Locale.ROOT, "It is worth %.2f points less than one planned from scratch, which would be %.2f.", change.costPoints(), change.bestScore()));
         body(change.plan());
         return text.toString();
     }
@@ -205,7 +208,7 @@ final class PlanText {
         Seat seat = lineUp.seat(line.seat()).orElseThrow();
         Question question = new Question("", seat.source(), seat.ways(), seat.dynamics(), lineUp.floor().room(), seat.character(), seat.limits(), List.of(), seat.circumstances(),
                 List.of(), 1, null, null);
-        return new SetUpWords(catalogue, question, reader).line(option, index);
+        return new SetUpWords(catalogue, question, reader).on(new AimOnFloor(lineUp, plan, catalogue), plan.linesOf(seat.id())).line(option, index);
     }
 
     private void why(Plan plan) {
@@ -248,6 +251,11 @@ final class PlanText {
     private void used(Plan plan) {
         head("What is used");
         plan.counts().forEach(count -> wrap("   ", "   ", count.of() + ": " + count.used() + (count.there() == null ? ", not counted" : " of " + count.there()) + "."));
+        Leads leads = Leads.of(lineUp, plan, catalogue.leads().get(Lead.MICROPHONE));
+        if (!leads.counts().isEmpty()) {
+            wrap("   ", "   ", "Microphone leads: " + leads.counts().stream().map(count -> count.count() + " of " + reader.distance(count.lengthM())).collect(Collectors.joining(", "))
+                    + (leads.box().assumed() == null ? "" : ", to a box in the middle of the " + leads.box().assumed() + " wall, as nobody said where it is (room: patch)") + ".");
+        }
         plan.supplies().stream().filter(supply -> supply.used() > 0).forEach(supply -> wrap("   ", "   ", supply.bank() + ": " + supply.used() + " of " + supply.channels()
                 + (supply.channels() == 1 ? " channel" : " channels") + ", phantom power " + (supply.phantom() ? "on, " + milliamperes(supply.drawnMa())
                 + (supply.supplyMa() == null ? "" : " of " + milliamperes(supply.supplyMa())) : "off") + "."));

@@ -76,6 +76,11 @@ public final class SessionJson {
         put(node, "depthM", floor.depthM());
         put(node, "heightM", floor.heightM());
         put(node, "reverbTimeS", floor.reverbTimeS());
+        if (floor.patch() != null) {
+            ObjectNode patch = node.putObject("patch");
+            put(patch, "xM", floor.patch().xM());
+            put(patch, "yM", floor.patch().yM());
+        }
         return node;
     }
 

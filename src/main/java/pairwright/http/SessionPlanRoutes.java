@@ -16,8 +16,8 @@ import pairwright.session.Planner;
 
 /** Planning a session, and planning it again when something has changed; for programs. */
 final class SessionPlanRoutes {
-    private static final int AT_ONCE = 2;
-    private static final Duration PATIENCE = Duration.ofSeconds(5);
+    static final int AT_ONCE = 2;
+    static final Duration PATIENCE = Duration.ofSeconds(5);
     private static final Duration BUDGET = Duration.ofSeconds(120);
 
     private final Locker locker;
@@ -59,7 +59,7 @@ final class SessionPlanRoutes {
         if (planned.plans().isEmpty()) {
             throw impossible(planned);
         }
-        Routes.answer(context, json, SessionView.Plans.of(planned, request));
+        Routes.answer(context, json, SessionView.Plans.of(planned, request, knowledge.get().catalogue()));
     }
 
     private void again(Context context) {
@@ -74,13 +74,12 @@ final class SessionPlanRoutes {
                 throw impossible(planner.plan(left(request), SessionGear.left(gear, request.lost()), progress));
             }
         });
-        Routes.answer(context, json, SessionView.Changed.of(change, request));
+        Routes.answer(context, json, SessionView.Changed.of(change, request, knowledge.get().catalogue()));
     }
 
     /** Without those who are not coming. */
     private static LineUp left(SessionRequest request) {
-        LineUp lineUp = request.lineUp();
-        return lineUp.seated(lineUp.seats().stream().filter(seat -> !request.lost().seats().contains(seat.id())).toList());
+        return request.lineUp().without(request.lost().seats());
     }
 
     private static SessionRequest sound(SessionBody.Read read) {

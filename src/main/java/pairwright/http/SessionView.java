@@ -6,7 +6,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import pairwright.model.Catalogue;
 import pairwright.model.Given;
+import pairwright.model.Lead;
 import pairwright.model.MicFamily;
 import pairwright.model.Pattern;
 import pairwright.model.Placement;
@@ -14,6 +16,7 @@ import pairwright.session.Arrival;
 import pairwright.session.Between;
 import pairwright.session.Change;
 import pairwright.session.Hears;
+import pairwright.session.Leads;
 import pairwright.session.Line;
 import pairwright.session.Plan;
 import pairwright.session.Planned;
@@ -41,8 +44,8 @@ public final class SessionView {
      */
     public record Plans(List<PlanShown> plans, @JsonProperty("short") List<Planned.Short> shortOf, List<Planned.WayOut> waysOut, List<Planned.Move> moves,
             List<String> assumed, JsonNode lineUp, String rulesVersion, String catalogueVersion) {
-        public static Plans of(Planned planned, SessionRequest request) {
-            return new Plans(planned.plans().stream().map(PlanShown::of).toList(), planned.shortOf(), planned.waysOut(), planned.moves(), joined(request.assumed(), planned.assumed()),
+        public static Plans of(Planned planned, SessionRequest request, Catalogue catalogue) {
+            return new Plans(planned.plans().stream().map(plan -> PlanShown.of(plan, request, catalogue)).toList(), planned.shortOf(), planned.waysOut(), planned.moves(), joined(request.assumed(), planned.assumed()),
                     SessionJson.of(request.lineUp()), planned.rulesVersion(), planned.catalogueVersion());
         }
     }
@@ -54,26 +57,27 @@ public final class SessionView {
      * @param steps in the order they are to be done
      * @param timeS how long they take
      * @param kept ids of seats of which nothing is touched
-     * @param costPoints what it has less than the old one had
+     * @param costPoints what it has less than a plan from scratch would have
      * @param bestScore what a plan from scratch would have
      * @param assumed what was not said, in sentences
      * @param lineUp with everybody in place
      */
     public record Changed(PlanShown plan, List<Change.Step> steps, double timeS, List<String> kept, double costPoints, double bestScore, List<String> assumed, JsonNode lineUp) {
-        public static Changed of(Change change, SessionRequest request) {
-            return new Changed(PlanShown.of(change.plan()), change.steps(), change.timeS(), change.kept(), change.costPoints(), change.bestScore(), request.assumed(),
+        public static Changed of(Change change, SessionRequest request, Catalogue catalogue) {
+            return new Changed(PlanShown.of(change.plan(), request, catalogue), change.steps(), change.timeS(), change.kept(), change.costPoints(), change.bestScore(), request.assumed(),
                     SessionJson.of(request.lineUp()));
         }
     }
 
-    /** One plan, as {@link Plan} has it. */
+    /** One plan, as {@link Plan} has it, and how long its leads have to be. */
     public record PlanShown(int rank, double score, boolean proven, double bound, List<Plan.Served> served, List<String> leftOut, List<LineShown> lines, List<Hears> bleed,
-            List<ArrivalShown> timing, List<Plan.Supply> supplies, List<Plan.Count> counts, List<String> patch, List<Said> reasons, List<Said> cautions) {
-        public static PlanShown of(Plan plan) {
+            List<ArrivalShown> timing, List<Plan.Supply> supplies, List<Plan.Count> counts, List<String> patch, List<Said> reasons, List<Said> cautions, Leads leads) {
+        static PlanShown of(Plan plan, SessionRequest request, Catalogue catalogue) {
             Map<String, String> techniques = plan.served().stream().collect(Collectors.toMap(Plan.Served::seat, served -> served.option().technique(), (one, other) -> one));
             return new PlanShown(plan.rank(), plan.score(), plan.proven(), plan.bound(), plan.served(), plan.leftOut(),
                     plan.lines().stream().map(line -> LineShown.of(line, techniques.get(line.seat()))).toList(), plan.bleed(),
-                    plan.timing().stream().map(ArrivalShown::of).toList(), plan.supplies(), plan.counts(), plan.patch(), plan.reasons(), plan.cautions());
+                    plan.timing().stream().map(ArrivalShown::of).toList(), plan.supplies(), plan.counts(), plan.patch(), plan.reasons(), plan.cautions(),
+                    Leads.of(request.lineUp(), plan, catalogue.leads().get(Lead.MICROPHONE)));
         }
     }
 

@@ -9,7 +9,7 @@ import java.util.List;
  * @param steps in the order they are to be done
  * @param timeS how long they take, for one assistant, as the tasks of the catalogue have it
  * @param kept ids of seats of which nothing is touched
- * @param costPoints what the new plan has less than the old one had
+ * @param costPoints what the new plan has less than one from scratch would have: the price of leaving things as they stand
  * @param bestScore what a plan from scratch would have
  */
 public record Change(Plan plan, List<Step> steps, double timeS, List<String> kept, double costPoints, double bestScore) {

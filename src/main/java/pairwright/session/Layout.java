@@ -47,7 +47,7 @@ final class Layout {
         this.twos = PlanRules.twos(lineUp);
         Set<String> own = new HashSet<>();
         seats.forEach(at -> at.offers().all().forEach(offer -> offer.mics().stream().filter(mic -> mic.unit() != null).forEach(mic -> own.add(mic.unit()))));
-        this.resources = new Resources(gear, lostChannels, own, catalogue.mics().values());
+        this.resources = new Resources(gear, lostChannels, own, catalogue);
         Courses courses = new Courses(resources, rules::tooStrongCentipoints);
         for (AtSeat at : seats) {
             index.put(at.seat().id(), index.size());
@@ -190,7 +190,7 @@ final class Layout {
      */
     Problem problem(List<List<SeatChoices.Way>> some, List<List<SeatChoices.Way>> exact) {
         long[][] hopes = some.stream().map(of -> new long[of.size()]).toArray(long[][]::new);
-        List<PairTerm> pairs = pairs(some, exact, hopes);
+        List<PairTerm> pairs = new PairTerms(twos, index, rules).of(some, exact, hopes);
         List<pairwright.session.allocation.Seat> all = new ArrayList<>();
         for (int seat = 0; seat < seats.size(); seat++) {
             Seat of = seats.get(seat).seat();
@@ -201,7 +201,7 @@ final class Layout {
             all.add(new pairwright.session.allocation.Seat(of.id(), of.must(), choices));
         }
         Map<String, Integer> channelPrices = new HashMap<>();
-        resources.channels().banks().forEach(bank -> bank.channels().forEach(group -> channelPrices.put(group, Resources.CHANNEL_PRICE)));
+        resources.channels().banks().forEach(bank -> bank.channels().forEach(group -> channelPrices.put(group, resources.channelPrice())));
         return new Problem(all, resources.caps(), resources.channels().banks(), pairs, List.of(), channelPrices);
     }
 
@@ -262,54 +262,5 @@ final class Layout {
         List<Channel> on = new ArrayList<>();
         pick.mics().stream().map(Picks.Mic::channel).filter(id -> id != null).map(resources.channels()::at).filter(at -> at != null).forEach(on::add);
         return on.size() == way.choice().feeds().size() ? on : null;
-    }
-
-    /** @param hopes is given the most that each way may be worth beside others that are not counted with it */
-    private List<PairTerm> pairs(List<List<SeatChoices.Way>> some, List<List<SeatChoices.Way>> exact, long[][] hopes) {
-        List<PairTerm> pairs = new ArrayList<>();
-        for (PlanRules.Two two : twos) {
-            int first = index.get(two.first());
-            int second = index.get(two.second());
-            List<Integer> ofFirst = served(some.get(first));
-            List<Integer> ofSecond = served(some.get(second));
-            Set<SeatChoices.Way> firstExact = Set.copyOf(exact.get(first));
-            Set<SeatChoices.Way> secondExact = Set.copyOf(exact.get(second));
-            long[][] points = rules.twoCentipoints(two.apart(), voices(some.get(first), ofFirst), voices(some.get(second), ofSecond));
-            long[] most = new long[ofSecond.size()];
-            List<PairTerm.Together> together = new ArrayList<>();
-            for (int i = 0; i < points.length; i++) {
-                boolean counted = firstExact.contains(some.get(first).get(ofFirst.get(i)));
-                long rowMost = Long.MIN_VALUE;
-                for (int j = 0; j < points[i].length; j++) {
-                    rowMost = Math.max(rowMost, points[i][j]);
-                    most[j] = Math.max(most[j], points[i][j]);
-                    if (points[i][j] != 0 && counted && secondExact.contains(some.get(second).get(ofSecond.get(j)))) {
-                        together.add(new PairTerm.Together(ofFirst.get(i), ofSecond.get(j), points[i][j]));
-                    }
-                }
-                // where the other seat is left out, nothing is gained or lost
-                hopes[first][ofFirst.get(i)] += counted ? 0 : Math.max(0, rowMost);
-            }
-            for (int j = 0; j < most.length; j++) {
-                hopes[second][ofSecond.get(j)] += secondExact.contains(some.get(second).get(ofSecond.get(j))) ? 0 : most[j];
-            }
-            pairs.add(new PairTerm(first, second, together));
-        }
-        return pairs;
-    }
-
-    private static List<Integer> served(List<SeatChoices.Way> ways) {
-        List<Integer> served = new ArrayList<>();
-        for (int i = 0; i < ways.size(); i++) {
-            if (ways.get(i).offer() != null) {
-                served.add(i);
-            }
-        }
-        return served;
-    }
-
-    private static List<Voice> voices(List<SeatChoices.Way> ways, List<Integer> which) {
-        return which.stream().map(way -> ways.get(way).offer()).map(offer -> Voice.of(offer.mics().get(0).micType().id(), offer.technique(),
-                offer.mics().get(0).predicted().toneDb(), offer.mics().get(0).predicted().colourDb())).toList();
     }
 }

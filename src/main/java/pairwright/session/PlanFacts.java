@@ -143,7 +143,7 @@ final class PlanFacts {
         return new PlannedArrival(names.of(arrival.seat()), called(arrival.lines().get(0)), called(arrival.lines().get(1)), arrival.own(),
                 technique != null && technique.stereo() || arrangement == Arrangement.TWO_ENDS || arrangement == Arrangement.NULLS_APART,
                 arrangement == Arrangement.NEAR_AND_FAR, arrival.delayMs(), arrival.firstNullHz(), arrival.rippleDb(), arrival.distanceRatio(),
-                arrival.inverted());
+                arrival.inverted(), arrival.lines().stream().anyMatch(line -> !Listening.inTheAir(lines.get(line).placement())));
     }
 
     PlannedBank bank(Plan.Supply supply) {

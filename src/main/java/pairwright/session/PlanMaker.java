@@ -23,11 +23,6 @@ import pairwright.session.allocation.Solution;
 
 /** Turns what the search has chosen into lines: which unit, on which channel, on which stand, at which gain. */
 final class PlanMaker {
-    /** What a high-pass may take from the lowest note. */
-    private static final double HIGH_PASS_LOSS_DB = 1;
-    /** Below this there is nothing worth filtering that the filter would not reach anyway. */
-    private static final double LEAST_HIGH_PASS_HZ = 25;
-
     private final List<AtSeat> seats;
     private final Resources resources;
     /** What stands already, by seat. */
@@ -125,7 +120,7 @@ final class PlanMaker {
         return new Line(0, channel == null ? null : channel.id(), channel == null ? null : channel.label(), channel == null ? null : channel.bank(), unit,
                 at.seat().id(), name(at, offer, option, mic, half, offered.micType().channels()), at.seat().source(), mic + 1, placement,
                 at.surroundings().spot(offer, mic),
-                stand == null ? null : stand.id(), stand == null ? null : stand.label(), need == null ? null : Stands.kind(need),
+                stand == null ? null : stand.id(), stand == null ? null : stand.label(), need == null ? null : resources.stands().kind(need),
                 stand == null || need == null ? null : Stands.ratio(stand, need), shares ? Integer.valueOf(0) : null, booster == null ? null : booster.id(),
                 booster == null ? 0 : booster.gainDb(), live, wanted, booster != null ? booster.phantomMa() : fed ? box.currentMa().typical() : placement.phantom() ? placement.currentMa() : 0,
                 gainDb, highPassHz(at), between, List.of());
@@ -135,8 +130,8 @@ final class PlanMaker {
         if (at.source().fundamentalHz() == null) {
             return null;
         }
-        double cornerHz = Math.floor(HighPass.cornerHz(at.source().fundamentalHz().low(), HIGH_PASS_LOSS_DB));
-        return cornerHz < LEAST_HIGH_PASS_HZ ? null : cornerHz;
+        double cornerHz = Math.floor(HighPass.cornerHz(at.source().fundamentalHz().low(), at.catalogue().custom("high-pass-loss")));
+        return cornerHz < at.catalogue().custom("least-high-pass") ? null : cornerHz;
     }
 
     private static String name(AtSeat at, Offer offer, Option option, int mic, int half, int halves) {

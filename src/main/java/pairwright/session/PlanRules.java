@@ -26,20 +26,23 @@ import pairwright.rules.RuleBase;
  * what they read and has no opinion. Safe to share between threads.
  */
 final class PlanRules {
-    private static final double CLEAR_CONTRAST_DB = 6;
-    private static final double NO_LONGER_ALIKE_DB = 3;
     private static final double TENTHS = 10;
     /** No two options are further apart than the corners and slopes of microphones reach. */
     private static final double FARTHEST_DB = 60;
 
     private final RuleBase rules;
+    private final double clearContrastDb;
+    private final double noContrastDb;
     private final Map<Boolean, Long> leftOut = new ConcurrentHashMap<>();
     private final Map<Double, Long> tooStrong = new ConcurrentHashMap<>();
     private final Map<Pairing, Long> twos = new ConcurrentHashMap<>();
     private final Map<Boolean, LongSummaryStatistics> ranges = new ConcurrentHashMap<>();
 
-    PlanRules(RuleBase rules) {
+    /** @param catalogue says what a difference in tone is */
+    PlanRules(RuleBase rules, Catalogue catalogue) {
         this.rules = rules;
+        this.clearContrastDb = catalogue.custom("clear-contrast");
+        this.noContrastDb = catalogue.custom("no-contrast");
     }
 
     /** What it costs that a seat gets no microphone, below 0, in hundredths of a point. */
@@ -89,7 +92,7 @@ final class PlanRules {
                 Pairing pairing = Pairing.of(apart, first.get(i), second.get(j));
                 pairings[i][j] = pairing;
                 if (!twos.containsKey(pairing)) {
-                    open.computeIfAbsent(pairing, one -> one.fact("", ""));
+                    open.computeIfAbsent(pairing, one -> fact(one, "", ""));
                 }
             }
         }
@@ -164,8 +167,7 @@ final class PlanRules {
         plan.served().forEach(served -> voices.put(served.seat(), Voice.of(served.option())));
         for (Two two : twos(lineUp)) {
             if (voices.containsKey(two.first()) && voices.containsKey(two.second())) {
-                PlannedTwo fact = Pairing.of(two.apart(), voices.get(two.first()), voices.get(two.second()))
-                        .fact(facts.names().of(two.first()), facts.names().of(two.second()));
+                PlannedTwo fact = fact(Pairing.of(two.apart(), voices.get(two.first()), voices.get(two.second())), facts.names().of(two.first()), facts.names().of(two.second()));
                 all.add(weighed.add(fact, List.of(two.first(), two.second()), List.of()));
             }
         }
@@ -194,7 +196,7 @@ final class PlanRules {
                 }
             }
             Map<Pairing, PlannedTwo> open = new LinkedHashMap<>();
-            all.stream().filter(pairing -> !twos.containsKey(pairing)).forEach(pairing -> open.put(pairing, pairing.fact("", "")));
+            all.stream().filter(pairing -> !twos.containsKey(pairing)).forEach(pairing -> open.put(pairing, fact(pairing, "", "")));
             ask(open);
             return all.stream().mapToLong(twos::get).summaryStatistics();
         });
@@ -209,6 +211,11 @@ final class PlanRules {
         open.forEach((pairing, fact) -> twos.put(pairing, points.getOrDefault(fact, 0L)));
     }
 
+    private PlannedTwo fact(Pairing of, String first, String second) {
+        double contrastDb = of.contrastTenths / TENTHS;
+        return new PlannedTwo(first, second, of.apart, of.sameType, of.sameTechnique, contrastDb, Math.min(1, contrastDb / clearContrastDb), Math.max(0, 1 - contrastDb / noContrastDb));
+    }
+
     private static long sum(List<Finding> findings) {
         return findings.stream().mapToLong(Finding::centipoints).sum();
     }
@@ -218,12 +225,6 @@ final class PlanRules {
         static Pairing of(boolean apart, Voice first, Voice second) {
             double contrastDb = apart ? first.toneContrastDb(second) : first.colourContrastDb(second);
             return new Pairing(apart, first.sameType(second), first.sameTechnique(second), Math.round(contrastDb * TENTHS));
-        }
-
-        PlannedTwo fact(String first, String second) {
-            double contrastDb = contrastTenths / TENTHS;
-            return new PlannedTwo(first, second, apart, sameType, sameTechnique, contrastDb, Math.min(1, contrastDb / CLEAR_CONTRAST_DB),
-                    Math.max(0, 1 - contrastDb / NO_LONGER_ALIKE_DB));
         }
     }
 }

@@ -70,7 +70,7 @@ public final class Planner {
     public Change again(LineUp lineUp, Gear gear, Picks before, Lost lost, double pricePoints) {
         LineUp left = lineUp.without(lost.seats());
         Gear rest = counted(gear).without(lost);
-        return Knowledge.answered(knowledge, now -> new Planning(left, rest, Set.copyOf(lost.channels()), now, bySeat(before), step -> { }).again(before, lost, pricePoints, labels(gear, now)));
+        return Knowledge.answered(knowledge, now -> new Planning(left, rest, Set.copyOf(lost.channels()), now, bySeat(before), step -> { }).again(lineUp, before, lost, pricePoints, labels(gear, now)));
     }
 
     /** What is written on things, lost ones as well. */
@@ -115,7 +115,7 @@ public final class Planner {
             this.now = now;
             this.standing = standing;
             this.progress = progress;
-            this.rules = new PlanRules(now.rules());
+            this.rules = new PlanRules(now.rules(), now.catalogue());
             List<AtSeat> seats = judging.of(lineUp, now, gear.stock(), new ChannelPool(gear.channels(), lostChannels), progress);
             this.layout = new Layout(lineUp, seats, gear, lostChannels, now.catalogue(), rules, standing);
         }
@@ -207,7 +207,8 @@ public final class Planner {
             return plan(1, best().orElseThrow().beside(new BestPlan(only, only, solution)), standing);
         }
 
-        Change again(Picks before, Lost lost, double pricePoints, Map<String, String> labels) {
+        /** @param whole the line-up with those who are not coming, who have names as well */
+        Change again(LineUp whole, Picks before, Lost lost, double pricePoints, Map<String, String> labels) {
             // at no price at all, what stands is still preferred among equals
             long price = Math.max(1, Math.round(pricePoints * 100));
             Optional<Found> scratch = best();
@@ -215,7 +216,7 @@ public final class Planner {
                 throw new IllegalStateException("With what is left not every seat that must be served can be. Plan anew to see what is short");
             }
             BestPlan kept = BestPlan.of(layout, problem -> kept(problem, price), price).orElseThrow();
-            return Steps.change(before, lost, plan(1, scratch.get().beside(kept), standing), scratch.get().solution().centipoints() / 100.0, lineUp,
+            return Steps.change(before, lost, plan(1, scratch.get().beside(kept), standing), scratch.get().solution().centipoints() / 100.0, whole,
                     now.catalogue().tasks(), id -> labels.getOrDefault(id, id));
         }
 

@@ -1,7 +1,6 @@
 package pairwright.session;
 
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -13,6 +12,7 @@ import pairwright.advice.Offer;
 import pairwright.advice.OfferedMic;
 import pairwright.model.Arrangement;
 import pairwright.model.Body;
+import pairwright.model.Catalogue;
 import pairwright.model.MicFamily;
 import pairwright.model.MicType;
 import pairwright.model.Mount;
@@ -25,31 +25,26 @@ final class Resources {
     static final String BOOSTERS = "boosters";
     private static final String STAND = "stand ";
     private static final String PAD = "pad ";
-    /** What borrowing costs against the cheapest microphone. */
-    private static final int STAND_PRICE = 1;
-    private static final int BOOSTER_PRICE = 1;
-    private static final int PAD_PRICE = 1;
-    static final int CHANNEL_PRICE = 2;
 
     private final UnitPool units;
     private final ChannelPool channels;
     private final Stands stands;
     private final List<Gear.Booster> boosters;
+    private final Catalogue catalogue;
     private final List<Gear.LinePad> pads;
-    private final Collection<MicType> types;
 
     /**
      * @param lostChannels ids of channels that cannot be used any more
      * @param own ids of units that are offered by their own response
-     * @param types all mic types there are anywhere
+     * @param catalogue where price classes and customs are
      */
-    Resources(Gear gear, Set<String> lostChannels, Set<String> own, Collection<MicType> types) {
+    Resources(Gear gear, Set<String> lostChannels, Set<String> own, Catalogue catalogue) {
         this.units = new UnitPool(gear.stock(), own);
         this.channels = new ChannelPool(gear.channels(), lostChannels);
-        this.stands = new Stands(gear.stands());
+        this.stands = new Stands(gear.stands(), catalogue.custom("low-stand"));
+        this.catalogue = catalogue;
         this.boosters = gear.boosters().stream().filter(booster -> !booster.passesPhantom()).toList();
         this.pads = gear.pads();
-        this.types = types;
     }
 
     UnitPool units() {
@@ -70,16 +65,24 @@ final class Resources {
     }
 
     List<Cap> caps() {
-        Map<String, Integer> tiers = types.stream().collect(Collectors.toMap(MicType::id, MicType::tier));
-        List<Cap> caps = new ArrayList<>(units.caps(tiers::get));
+        List<Cap> caps = new ArrayList<>(units.caps(type -> catalogue.mics().get(type).tier()));
         if (units.counted()) {
-            types.stream().filter(type -> !units.has(type.id()) && types.stream().anyMatch(type::boxFor)).forEach(type -> caps.add(units.none(type.id(), type.tier())));
+            catalogue.mics().values().stream().filter(type -> !units.has(type.id()) && catalogue.mics().values().stream().anyMatch(type::boxFor)).forEach(type -> caps.add(units.none(type.id(), type.tier())));
         }
         pads.stream().collect(Collectors.groupingBy(Resources::padCap, TreeMap::new, Collectors.counting()))
-                .forEach((cap, count) -> caps.add(new Cap(cap, count.intValue(), PAD_PRICE)));
-        stands.classes().forEach(one -> caps.add(new Cap(name(one), one.stands().size(), STAND_PRICE)));
-        caps.add(new Cap(BOOSTERS, boosters.size(), BOOSTER_PRICE));
+                .forEach((cap, count) -> caps.add(new Cap(cap, count.intValue(), price("borrowed-pad"))));
+        stands.classes().forEach(one -> caps.add(new Cap(name(one), one.stands().size(), price("borrowed-stand"))));
+        caps.add(new Cap(BOOSTERS, boosters.size(), price("borrowed-booster")));
         return caps;
+    }
+
+    /** What one more channel costs. */
+    int channelPrice() {
+        return price("borrowed-channel");
+    }
+
+    private int price(String custom) {
+        return (int) Math.ceil(catalogue.custom(custom));
     }
 
     private static String name(Stands.Class one) {
@@ -153,18 +156,18 @@ final class Resources {
      * @param borrowed whether those count of which there are none
      */
     List<MicType> boxes(MicType of, boolean borrowed) {
-        List<MicType> fit = types.stream().filter(type -> type.boxFor(of)).sorted(Comparator.comparingInt(MicType::tier).thenComparing(MicType::id)).toList();
+        List<MicType> fit = catalogue.mics().values().stream().filter(type -> type.boxFor(of)).sorted(Comparator.comparingInt(MicType::tier).thenComparing(MicType::id)).toList();
         List<MicType> there = fit.stream().filter(type -> units.has(type.id())).toList();
         return !there.isEmpty() || borrowed || !units.counted() ? (there.isEmpty() ? fit.stream().limit(1).toList() : there) : List.of();
     }
 
     /** How many line boxes are free, of any type; null where units are not counted. */
     Integer boxesThere() {
-        return units.counted() ? Integer.valueOf(types.stream().filter(type -> type.family() == MicFamily.LINE && type.captures()).mapToInt(type -> units.count(type.id())).sum()) : null;
+        return units.counted() ? Integer.valueOf(catalogue.mics().values().stream().filter(type -> type.family() == MicFamily.LINE && type.captures()).mapToInt(type -> units.count(type.id())).sum()) : null;
     }
 
     MicType type(String id) {
-        return types.stream().filter(type -> type.id().equals(id)).findFirst().orElseThrow();
+        return catalogue.mics().values().stream().filter(type -> type.id().equals(id)).findFirst().orElseThrow();
     }
 
     /** Pads for a line that are used: all of them, those that pass phantom power and those that do not. */

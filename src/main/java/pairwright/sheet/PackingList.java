@@ -13,6 +13,7 @@ import java.util.stream.Stream;
 import pairwright.locker.Unit;
 import pairwright.model.PowerNeed;
 import pairwright.session.Between;
+import pairwright.session.Leads;
 import pairwright.session.Line;
 import pairwright.session.Plan;
 import pairwright.session.StandKind;
@@ -77,11 +78,9 @@ public record PackingList(String session, List<Place> places, List<Counted> coun
             List<Line> lines = plan.lines().stream().filter(line -> line.standKind() == kind && line.stand() == null && line.sharesStandWith() == null).toList();
             add(all, StandSheet.kind(kind), lines);
         }
-        List<Line> leads = plan.lines().stream().filter(line -> line.placement().channels() > 0).toList();
-        int count = leads.stream().mapToInt(line -> line.placement().channels()).sum();
-        if (count > 0) {
-            all.add(new Counted("Microphone leads", count, "every channel, and take some to spare"));
-        }
+        Leads leads = StandSheet.leads(at, plan);
+        leads.counts().forEach(count -> all.add(new Counted("Microphone leads, " + Csv.text(count.lengthM()) + " m", count.count(), lines(leads.runs().stream()
+                .filter(run -> run.lengthsM().contains(count.lengthM())).map(run -> Integer.toString(run.line())).toList()))));
         add(all, "Leads from an instrument", plan.lines().stream().filter(line -> SetUpWords.wired(line.placement())).toList());
         add(all, "Short leads from a pickup to its box or instrument input", plan.lines().stream().filter(line -> line.between().boxed() || line.between().instrument()).toList());
         add(all, "Line boxes", plan.lines().stream().filter(line -> line.between().boxed() && line.between().box().unit() == null).toList());
@@ -91,6 +90,10 @@ public record PackingList(String session, List<Place> places, List<Counted> coun
             return type != null && type.power() == PowerNeed.OWN_SUPPLY;
         }).toList());
         return all;
+    }
+
+    private static String lines(List<String> numbers) {
+        return (numbers.size() == 1 ? "line " : "lines ") + String.join(", ", numbers);
     }
 
     private static void add(List<Counted> all, String what, List<Line> lines) {

@@ -67,8 +67,8 @@ public final class RePlanPage {
     public record Changed(List<Step> steps, String time, String kept, List<Fact> figures, List<OptionView.CautionView> cautions, List<Fact> gets, SendForm take) {
     }
 
-    /** One thing to do: what kind of thing, for whom, in a sentence, and how long it takes. */
-    public record Step(String kind, String who, String says, String time) {
+    /** One thing to do, in a sentence, and how long it takes. */
+    public record Step(String says, String time) {
     }
 
     /** A change that was asked for and can be taken. */
@@ -182,16 +182,15 @@ public final class RePlanPage {
 
     private static Changed changed(AtPlan at, Change change, Wanted wanted) {
         PlanWords words = new PlanWords(at, change.plan());
-        List<Step> steps = change.steps().stream().map(step -> new Step(kind(step.kind()), step.seat() == null ? "" : at.seatName(step.seat()), at.reader().sentence(step.says()),
-                time(step.timeS()))).toList();
-        List<Fact> figures = List.of(new Fact("Less than the old plan", Points.score(change.costPoints(), at.reader()), ""),
-                new Fact("This plan", Points.score(change.plan().score(), at.reader()), ""),
-                new Fact("The best from scratch", Points.score(change.bestScore(), at.reader()), ""));
+        List<Step> steps = change.steps().stream().map(step -> new Step(at.reader().sentence(step.says()), time(step.timeS()))).toList();
+        List<Fact> figures = List.of(new Fact("This plan", Points.score(change.plan().score(), at.reader()), ""),
+                new Fact("The best from scratch", Points.score(change.bestScore(), at.reader()), ""),
+                new Fact("Given up for what stays", Points.score(change.costPoints(), at.reader()), ""));
         List<Fact> gets = change.plan().served().stream().filter(served -> !change.kept().contains(served.seat())).map(served -> new Fact(at.seatName(served.seat()),
                 at.lineUp().seat(served.seat()).map(seat -> words.title(seat, served.option())).orElse(""), change.plan().linesOf(served.seat()).stream()
                         .map(line -> line.unit() == null ? "line " + line.number() : line.unit().label() + " on line " + line.number()).collect(Collectors.joining(", ")))).toList();
-        return new Changed(steps, time(change.timeS()), change.kept().stream().map(at::seatName).collect(Collectors.joining(", ")), figures, words.cautions(), gets,
-                take(at, wanted));
+        return new Changed(steps, time(change.timeS()), change.kept().stream().map(at::seatName).collect(Collectors.joining(", ")), figures, words.grave(), gets,
+                steps.isEmpty() && at.taken() != null ? null : take(at, wanted));
     }
 
     private static SendForm take(AtPlan at, Wanted wanted) {
@@ -210,14 +209,6 @@ public final class RePlanPage {
             form = form.hiding("seat", seat);
         }
         return form;
-    }
-
-    private static String kind(String kind) {
-        return switch (kind) {
-            case "set-up" -> "Set up";
-            case "repatch" -> "Patch anew";
-            default -> Choices.capital(kind);
-        };
     }
 
     /** "4 min", "under a minute". */

@@ -127,10 +127,16 @@ class PlannerTest {
     }
 
     @Test
-    void whoIsNotComingNeedNotBeToldFromAnybody() {
-        LineUp apart = new LineUp("Sextet", Sextet.LINE_UP.floor(), Sextet.LINE_UP.seats(), null, List.of(List.of("fiddle", "tenor")), List.of(List.of("guitar", "bass", "fiddle")), null, null, 1);
-        Change change = PLANNER.again(apart, Sextet.GEAR, Picks.of(first()), new Lost(null, null, List.of("fiddle")), 100);
-        assertTrue(change.plan().lines().stream().noneMatch(line -> line.seat().equals("fiddle")));
+    void whoIsNotComingIsNeitherToldApartFromAnybodyNorKeptInASection() {
+        LineUp together = new LineUp("Sextet", Sextet.LINE_UP.floor(), Sextet.LINE_UP.seats(), Sextet.LINE_UP.gobos(), List.of(List.of("fiddle", "tenor"), List.of("tenor", "voice")),
+                List.of(List.of("guitar", "fiddle"), List.of("bass", "fiddle", "cajon")), null, null, 1);
+        Change change = PLANNER.again(together, Sextet.GEAR, Picks.of(first()), new Lost(null, null, List.of("fiddle")), 100);
+        assertTrue(change.plan().linesOf("fiddle").isEmpty());
+        assertTrue(change.steps().stream().noneMatch(step -> step.says().contains("from fiddle")), change.steps().toString());
+        assertEquals(change.bestScore() - change.plan().score(), change.costPoints(), 1e-9);
+        assertTrue(change.plan().reasons().stream().noneMatch(said -> said.seats().contains("fiddle")), change.plan().reasons().toString());
+        assertEquals(List.of(List.of("tenor", "voice")), together.without(List.of("fiddle")).contrast());
+        assertEquals(List.of(List.of("bass", "cajon")), together.without(List.of("fiddle")).keep());
     }
 
     @Test
@@ -159,7 +165,7 @@ class PlannerTest {
                 List.of(List.of("guitar", "voice")), null, null, 1);
         Knowledge now = Sextet.KNOWLEDGE.current();
         Layout layout = new Layout(apart, new Judging(HouseMemory.NOTHING).of(apart, now, Sextet.GEAR.stock(), new ChannelPool(Sextet.GEAR.channels()), step -> { }),
-                Sextet.GEAR, Set.of(), now.catalogue(), new PlanRules(now.rules()), Map.of());
+                Sextet.GEAR, Set.of(), now.catalogue(), new PlanRules(now.rules(), now.catalogue()), Map.of());
         Allocator allocator = new Allocator();
         BestPlan hoped = BestPlan.of(layout, allocator).orElseThrow();
         Solution weighed = allocator.best(layout.problem(layout.first(120))).orElseThrow();
