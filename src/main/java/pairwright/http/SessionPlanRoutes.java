@@ -10,7 +10,6 @@ import pairwright.advice.Knowledge;
 import pairwright.locker.Locker;
 import pairwright.session.Change;
 import pairwright.session.Gear;
-import pairwright.session.LineUp;
 import pairwright.session.Planned;
 import pairwright.session.Planner;
 
@@ -71,16 +70,10 @@ final class SessionPlanRoutes {
             try {
                 return planner.again(request.lineUp(), gear, request.before(), request.lost(), request.pricePoints());
             } catch (IllegalStateException none) {
-                throw impossible(planner.plan(left(request), SessionGear.left(gear, request.lost()), progress));
+                throw impossible(planner.shortAgain(request.lineUp(), gear, request.before(), request.lost(), progress));
             }
         });
         Routes.answer(context, json, SessionView.Changed.of(change, request));
-    }
-
-    /** Without those who are not coming. */
-    private static LineUp left(SessionRequest request) {
-        LineUp lineUp = request.lineUp();
-        return lineUp.seated(lineUp.seats().stream().filter(seat -> !request.lost().seats().contains(seat.id())).toList());
     }
 
     private static SessionRequest sound(SessionBody.Read read) {

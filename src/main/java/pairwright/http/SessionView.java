@@ -17,6 +17,7 @@ import pairwright.session.Line;
 import pairwright.session.Plan;
 import pairwright.session.Planned;
 import pairwright.session.Said;
+import pairwright.session.SetUpTime;
 import pairwright.session.StandKind;
 
 /** Planned sessions as programs see them. */
@@ -37,12 +38,13 @@ public final class SessionView {
      * @param lineUp with everybody in place; sent again it asks the same
      * @param rulesVersion of the rules
      * @param catalogueVersion of the catalogue
+     * @param timeShort what the best plan loses since there is no more time to set up; null where it loses nothing
      */
     public record Plans(List<PlanShown> plans, @JsonProperty("short") List<Planned.Short> shortOf, List<Planned.WayOut> waysOut, List<Planned.Move> moves,
-            List<String> assumed, JsonNode lineUp, String rulesVersion, String catalogueVersion) {
+            List<String> assumed, JsonNode lineUp, String rulesVersion, String catalogueVersion, Planned.TimeShort timeShort) {
         public static Plans of(Planned planned, SessionRequest request) {
             return new Plans(planned.plans().stream().map(PlanShown::of).toList(), planned.shortOf(), planned.waysOut(), planned.moves(), joined(request.assumed(), planned.assumed()),
-                    SessionJson.of(request.lineUp()), planned.rulesVersion(), planned.catalogueVersion());
+                    SessionJson.of(request.lineUp()), planned.rulesVersion(), planned.catalogueVersion(), planned.timeShort());
         }
     }
 
@@ -54,25 +56,27 @@ public final class SessionView {
      * @param timeS how long they take
      * @param kept ids of seats of which nothing is touched
      * @param costPoints what it has less than the old one had
-     * @param bestScore what a plan from scratch would have
+     * @param bestScore what the best plan would have, whatever had to be moved for it, in the time there is
+     * @param setUp how long there is for the steps that cannot wait; null for as long as they take
      * @param assumed what was not said, in sentences
      * @param lineUp with everybody in place
      */
-    public record Changed(PlanShown plan, List<Change.Step> steps, double timeS, List<String> kept, double costPoints, double bestScore, List<String> assumed, JsonNode lineUp) {
+    public record Changed(PlanShown plan, List<Change.Step> steps, double timeS, List<String> kept, double costPoints, double bestScore, SetUpTime setUp, List<String> assumed,
+            JsonNode lineUp) {
         public static Changed of(Change change, SessionRequest request) {
-            return new Changed(PlanShown.of(change.plan()), change.steps(), change.timeS(), change.kept(), change.costPoints(), change.bestScore(), request.assumed(),
+            return new Changed(PlanShown.of(change.plan()), change.steps(), change.timeS(), change.kept(), change.costPoints(), change.bestScore(), change.setUp(), request.assumed(),
                     SessionJson.of(request.lineUp()));
         }
     }
 
     /** One plan, as {@link Plan} has it. */
     public record PlanShown(int rank, double score, boolean proven, double bound, List<Plan.Served> served, List<String> leftOut, List<LineShown> lines, List<Hears> bleed,
-            List<ArrivalShown> timing, List<Plan.Supply> supplies, List<Plan.Count> counts, List<String> patch, List<Said> reasons, List<Said> cautions) {
+            List<ArrivalShown> timing, List<Plan.Supply> supplies, List<Plan.Count> counts, Plan.SetUp setUp, List<String> patch, List<Said> reasons, List<Said> cautions) {
         public static PlanShown of(Plan plan) {
             Map<String, String> techniques = plan.served().stream().collect(Collectors.toMap(Plan.Served::seat, served -> served.option().technique(), (one, other) -> one));
             return new PlanShown(plan.rank(), plan.score(), plan.proven(), plan.bound(), plan.served(), plan.leftOut(),
                     plan.lines().stream().map(line -> LineShown.of(line, techniques.get(line.seat()))).toList(), plan.bleed(),
-                    plan.timing().stream().map(ArrivalShown::of).toList(), plan.supplies(), plan.counts(), plan.patch(), plan.reasons(), plan.cautions());
+                    plan.timing().stream().map(ArrivalShown::of).toList(), plan.supplies(), plan.counts(), plan.setUp(), plan.patch(), plan.reasons(), plan.cautions());
         }
     }
 

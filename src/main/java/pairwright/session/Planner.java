@@ -44,7 +44,7 @@ public final class Planner {
      * @throws pairwright.session.allocation.NotDecided where neither a plan nor its impossibility was found in time
      */
     public Planned plan(LineUp lineUp, Gear gear, Consumer<Progress> progress) {
-        return Knowledge.answered(knowledge, now -> new Planning(lineUp, counted(gear), Set.of(), now, Map.of(), progress).planned());
+        return Knowledge.answered(knowledge, now -> new Planning(lineUp, counted(gear), Set.of(), now, Map.of(), fromNothing(lineUp, now), progress).planned());
     }
 
     /**
@@ -54,7 +54,7 @@ public final class Planner {
      * @throws IllegalArgumentException where what was picked for a seat can no longer be had, with the seat and the reason
      */
     public Plan rebuilt(LineUp lineUp, Gear gear, Picks picks) {
-        return Knowledge.answered(knowledge, now -> new Planning(lineUp, counted(gear), Set.of(), now, bySeat(picks), step -> { }).rebuilt());
+        return Knowledge.answered(knowledge, now -> new Planning(lineUp, counted(gear), Set.of(), now, bySeat(picks), fromNothing(lineUp, now), step -> { }).rebuilt());
     }
 
     /**
@@ -65,12 +65,29 @@ public final class Planner {
      * @param before what is set up
      * @param lost since then
      * @param pricePoints how many points it must be worth to touch a seat that could stay as it is
-     * @throws IllegalStateException where no plan is left; ask {@link #plan} what is short
+     * @throws IllegalStateException where no plan is left; ask {@link #shortAgain} what is short
      */
     public Change again(LineUp lineUp, Gear gear, Picks before, Lost lost, double pricePoints) {
+        return Knowledge.answered(knowledge, now -> again(lineUp, gear, before, lost, now, step -> { }).again(before, lost, pricePoints, labels(gear, now)));
+    }
+
+    /**
+     * What is short where {@link #again} finds no plan.
+     *
+     * @return no plan, and why
+     */
+    public Planned shortAgain(LineUp lineUp, Gear gear, Picks before, Lost lost, Consumer<Progress> progress) {
+        return Knowledge.answered(knowledge, now -> again(lineUp, gear, before, lost, now, progress).none());
+    }
+
+    private Planning again(LineUp lineUp, Gear gear, Picks before, Lost lost, Knowledge now, Consumer<Progress> progress) {
         LineUp left = lineUp.seated(lineUp.seats().stream().filter(seat -> !lost.seats().contains(seat.id())).toList());
         Gear rest = counted(gear).without(lost);
-        return Knowledge.answered(knowledge, now -> new Planning(left, rest, Set.copyOf(lost.channels()), now, bySeat(before), step -> { }).again(before, lost, pricePoints, labels(gear, now)));
+        return new Planning(left, rest, Set.copyOf(lost.channels()), now, bySeat(before), SetUpWork.since(left, now.catalogue().tasks(), rest, before, lost), progress);
+    }
+
+    private static SetUpWork fromNothing(LineUp lineUp, Knowledge now) {
+        return SetUpWork.fromNothing(lineUp.setUp(), now.catalogue().tasks());
     }
 
     /** What is written on things, lost ones as well. */
@@ -108,7 +125,7 @@ public final class Planner {
         private final PlanRules rules;
         private final Layout layout;
 
-        Planning(LineUp lineUp, Gear gear, Set<String> lostChannels, Knowledge now, Map<String, Picks.AtSeat> standing, Consumer<Progress> progress) {
+        Planning(LineUp lineUp, Gear gear, Set<String> lostChannels, Knowledge now, Map<String, Picks.AtSeat> standing, SetUpWork work, Consumer<Progress> progress) {
             this.lineUp = lineUp;
             this.gear = gear;
             this.now = now;
@@ -116,17 +133,17 @@ public final class Planner {
             this.progress = progress;
             this.rules = new PlanRules(now.rules());
             List<AtSeat> seats = judging.of(lineUp, now, gear.stock(), new ChannelPool(gear.channels(), lostChannels), progress);
-            this.layout = new Layout(lineUp, seats, gear, lostChannels, now.catalogue(), rules, standing);
+            this.layout = new Layout(lineUp, seats, gear, lostChannels, now.catalogue(), rules, standing, work);
         }
 
         Planned planned() {
             if (!layout.unserved().isEmpty()) {
-                return new Shortfall(lineUp, layout, now, allocator).planned(judging);
+                return none();
             }
             progress.accept(new Progress("Searching for the best plan", 0, 1));
             Optional<Found> best = best();
             if (best.isEmpty()) {
-                return new Shortfall(lineUp, layout, now, allocator).planned(judging);
+                return none();
             }
             List<Found> found = new ArrayList<>(List.of(best.get()));
             if (lineUp.plans() > 1) {
@@ -140,7 +157,11 @@ public final class Planner {
             }
             progress.accept(new Progress("Looking for better seats", 0, 1));
             return new Planned(plans, List.of(), List.of(), SeatMoves.of(lineUp, now.catalogue()).of(plans.get(0).lines(), progress), assumed(), now.rules().version(),
-                    now.catalogue().version());
+                    now.catalogue().version(), TimeShort.of(lineUp, layout, allocator, best.get().plan()));
+        }
+
+        Planned none() {
+            return new Shortfall(lineUp, layout, now, allocator).planned(judging);
         }
 
         /**
@@ -173,6 +194,11 @@ public final class Planner {
             return BestPlan.of(layout, allocator).map(Found::of);
         }
 
+        /** The best with another amount of work that can be done, in seconds. */
+        private Optional<Found> best(int workS) {
+            return BestPlan.of(layout, problem -> allocator.best(layout.work().within(problem, workS)), 0).map(Found::of);
+        }
+
         /** The best where it is worth something to leave a seat as it is set up. */
         private Optional<Solution> kept(Problem problem, long keptCentipoints) {
             Layout.SetUp setUp = layout.setUp();
@@ -201,9 +227,11 @@ public final class Planner {
                 }
                 only.add(same);
             }
-            Solution solution = kept(layout.problem(only), 1).orElseThrow(() -> new IllegalArgumentException(
+            // what stands is told of, however long it took
+            int most = layout.work().mostS(only);
+            Solution solution = kept(layout.work().within(layout.problem(only), most), 1).orElseThrow(() -> new IllegalArgumentException(
                     "What was picked takes more than there is now. Plan again, or free what is missing"));
-            return plan(1, best().orElseThrow().beside(new BestPlan(only, only, solution)), standing);
+            return plan(1, (layout.work().overS(most) > 0 ? best(most) : best()).orElseThrow().beside(new BestPlan(only, only, solution)), standing);
         }
 
         Change again(Picks before, Lost lost, double pricePoints, Map<String, String> labels) {
@@ -211,11 +239,30 @@ public final class Planner {
             long price = Math.max(1, Math.round(pricePoints * 100));
             Optional<Found> scratch = best();
             if (scratch.isEmpty()) {
-                throw new IllegalStateException("With what is left not every seat that must be served can be. Plan anew to see what is short");
+                throw nothingLeft();
             }
-            BestPlan kept = BestPlan.of(layout, problem -> kept(problem, price), price).orElseThrow();
-            return Steps.change(before, lost, plan(1, scratch.get().beside(kept), standing), scratch.get().solution().centipoints() / 100.0, lineUp,
-                    now.catalogue().tasks(), id -> labels.getOrDefault(id, id));
+            SetUpWork work = layout.work();
+            int spareS = 0;
+            while (true) {
+                int lessS = spareS;
+                BestPlan kept = BestPlan.of(layout, problem -> kept(lessS == 0 ? problem : work.within(problem, work.time().workS() - lessS), price), price)
+                        .orElseThrow(Planning::nothingLeft);
+                Change change = Steps.change(before, lost, plan(1, scratch.get().beside(kept), standing), scratch.get().solution().centipoints() / 100.0, lineUp,
+                        now.catalogue().tasks(), work.time(), id -> labels.getOrDefault(id, id));
+                int overS = work.overS(change.pressingS());
+                if (overS == 0) {
+                    return change;
+                }
+                // what was patched otherwise than it seemed takes its time as well
+                spareS += overS;
+                if (spareS > work.time().workS()) {
+                    throw nothingLeft();
+                }
+            }
+        }
+
+        private static IllegalStateException nothingLeft() {
+            return new IllegalStateException("With what is left not every seat that must be served can be. Plan anew to see what is short");
         }
 
         private List<String> assumed() {
@@ -229,6 +276,9 @@ public final class Planner {
             }
             if (gear.stands() == null) {
                 assumed.add("Stands are not counted.");
+            }
+            if (lineUp.setUp() != null) {
+                assumed.add("How long setting up takes is an estimate: what the tasks of the catalogue say of each line, shared out evenly among all hands.");
             }
             if (gear.boosters().stream().anyMatch(Gear.Booster::passesPhantom)) {
                 assumed.add("Inline boosters that let phantom power through, or of which nobody noted that they do not, are left aside.");

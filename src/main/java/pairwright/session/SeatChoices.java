@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 import pairwright.advice.Offer;
@@ -24,6 +25,7 @@ final class SeatChoices {
 
     private final Resources resources;
     private final Body body;
+    private final Function<Offer, Map<String, Integer>> work;
     private final List<Way> ways = new ArrayList<>();
     private final Map<Demand, Long> best = new HashMap<>();
 
@@ -50,10 +52,13 @@ final class SeatChoices {
      * @param rangeCentipoints how much more a seat beside another can make of one offer than of another that takes the same; 0 for a seat that is
      *     judged by itself
      * @param setUp offers that are looked at whatever they are worth, since they stand already
+     * @param work what setting an offer up takes of the caps
      */
-    SeatChoices(Resources resources, Body body, List<Offer> offers, Long leftOutCentipoints, long rangeCentipoints, Predicate<Offer> setUp) {
+    SeatChoices(Resources resources, Body body, List<Offer> offers, Long leftOutCentipoints, long rangeCentipoints, Predicate<Offer> setUp,
+            Function<Offer, Map<String, Integer>> work) {
         this.resources = resources;
         this.body = body;
+        this.work = work;
         for (int i = 0; i < offers.size(); i++) {
             add(offers.get(i), i, rangeCentipoints, setUp.test(offers.get(i)));
         }
@@ -75,10 +80,12 @@ final class SeatChoices {
         if (stands == null) {
             return; // no stand here holds it
         }
+        Map<String, Integer> work = this.work.apply(offer);
         int way = 0;
         for (Map<String, Integer> takes : resources.units().ways(offer)) {
             for (List<Boolean> boosted : boosts(offer)) {
                 Map<String, Integer> all = new HashMap<>(takes);
+                all.putAll(work);
                 int boosters = (int) boosted.stream().filter(one -> one).count();
                 if (boosters > 0) {
                     all.put(Resources.BOOSTERS, boosters);

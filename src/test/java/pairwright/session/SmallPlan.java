@@ -90,7 +90,7 @@ public final class SmallPlan {
         double score = options - 0.5;
         return new Plan(rank, score, gap == 0, score + gap, served, rank == 2 ? List.of("fiddle") : List.of(), lines, bleed, timing,
                 List.of(new Plan.Supply("Rack A", true, 11.5, 40.0, 3, 8), new Plan.Supply("Loft 1", false, 0, null, 1, 1)),
-                List.of(new Plan.Count("channels", lines.size(), 9), new Plan.Count("boom stands", 3, 4)),
+                List.of(new Plan.Count("channels", lines.size(), 9), new Plan.Count("boom stands", 3, 4)), new Plan.SetUp(40, 2, 300 * lines.size()),
                 List.of("Switch phantom power off on Rack A.", "Patch lines 1 to " + lines.size() + ".", "Switch phantom power on for lines 2 and 3, with the channels down."), reasons, List.of(danger, care));
     }
 

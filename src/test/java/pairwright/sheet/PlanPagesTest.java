@@ -271,7 +271,7 @@ class PlanPagesTest {
         Document page = page(RePlanPage.of(at, (before, lost, pricePoints) -> {
             assertEquals(List.of("barn-x"), lost.units());
             assertEquals(2.5, pricePoints);
-            return new Change(SmallPlan.plan(2), List.of(new Change.Step("set-up", "tenor", "Set up Loft pencil 2.", 240)), 240, List.of("bass"), 1.25, 40);
+            return new Change(SmallPlan.plan(2), List.of(new Change.Step("set-up", "tenor", "Set up Loft pencil 2.", 240)), 240, List.of("bass"), 1.25, 40, null);
         }));
         assertEquals("Set up Set up Loft pencil 2. 4 min", page.select(".change-steps li").text());
         assertTrue(page.text().contains("Untouched: Abe."));
