@@ -18,6 +18,8 @@ import pairwright.session.allocation.Solution;
 
 /** Plans sessions. Safe to share between threads; every plan uses one catalogue and one rule base throughout. */
 public final class Planner {
+    /** So often a change is looked for again that turns out to take longer than there is. */
+    private static final int MOST_TRIES = 30;
     private final Supplier<Knowledge> knowledge;
     private final Judging judging;
     private final Allocator allocator = new Allocator();
@@ -241,24 +243,16 @@ public final class Planner {
             if (scratch.isEmpty()) {
                 throw nothingLeft();
             }
-            SetUpWork work = layout.work();
-            int spareS = 0;
-            while (true) {
-                int lessS = spareS;
-                BestPlan kept = BestPlan.of(layout, problem -> kept(lessS == 0 ? problem : work.within(problem, work.time().workS() - lessS), price), price)
-                        .orElseThrow(Planning::nothingLeft);
+            InTime inTime = new InTime(layout.work());
+            for (int tries = 0; tries < MOST_TRIES; tries++) {
+                BestPlan kept = BestPlan.of(layout, problem -> kept(inTime.known(problem), price), price).orElseThrow(Planning::nothingLeft);
                 Change change = Steps.change(before, lost, plan(1, scratch.get().beside(kept), standing), scratch.get().solution().centipoints() / 100.0, lineUp,
-                        now.catalogue().tasks(), work.time(), id -> labels.getOrDefault(id, id));
-                int overS = work.overS(change.pressingS());
-                if (overS == 0) {
+                        now.catalogue().tasks(), layout.work().time(), id -> labels.getOrDefault(id, id));
+                if (inTime.holds(change, layout.seats(), kept.ways())) {
                     return change;
                 }
-                // what was patched otherwise than it seemed takes its time as well
-                spareS += overS;
-                if (spareS > work.time().workS()) {
-                    throw nothingLeft();
-                }
             }
+            throw nothingLeft();
         }
 
         private static IllegalStateException nothingLeft() {

@@ -20,7 +20,7 @@ import pairwright.session.allocation.Problem;
  * From nothing that is exact. Of a change it is as long as what stands stays on its channels and units: what the search patches otherwise is seen afterwards.
  */
 final class SetUpWork {
-    private static final String CAP = "seconds of set-up work";
+    static final String CAP = "seconds of set-up work";
     /** Another unit or channel than the one that was there, whichever. */
     private static final String ANOTHER = "";
 
@@ -77,7 +77,12 @@ final class SetUpWork {
 
     /** What all that is chosen takes. */
     int workS(List<SeatChoices.Way> ways) {
-        return heldS + ways.stream().mapToInt(way -> way.choice().takes().getOrDefault(CAP, 0)).sum();
+        return heldS + ways.stream().mapToInt(this::workS).sum();
+    }
+
+    /** What one seat takes, as it seems. */
+    int workS(SeatChoices.Way way) {
+        return way.choice().takes().getOrDefault(CAP, 0);
     }
 
     /** What one seat takes of the caps; nothing where there is no limit. */
@@ -143,6 +148,6 @@ final class SetUpWork {
 
     /** The most that any plan of some ways takes, seconds of one pair of hands. */
     int mostS(List<List<SeatChoices.Way>> ways) {
-        return heldS + ways.stream().mapToInt(of -> of.stream().mapToInt(way -> way.choice().takes().getOrDefault(CAP, 0)).max().orElse(0)).sum();
+        return heldS + ways.stream().mapToInt(of -> of.stream().mapToInt(this::workS).max().orElse(0)).sum();
     }
 }

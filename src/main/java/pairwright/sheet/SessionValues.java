@@ -38,6 +38,8 @@ final class SessionValues {
         made.put("heightM", made.length(lineUp.floor().heightM()));
         made.put("reverbTimeS", made.number(lineUp.floor().reverbTimeS()));
         made.put("plans", Integer.toString(lineUp.plans()));
+        made.put("setUpMinutes", lineUp.setUp() == null ? "" : Integer.toString(lineUp.setUp().minutes()));
+        made.put("setUpHands", lineUp.setUp() == null ? "" : Integer.toString(lineUp.setUp().hands()));
         for (int i = 0; i < lineUp.seats().size(); i++) {
             made.seat(i, lineUp.seats().get(i), section(lineUp, lineUp.seats().get(i).id()));
         }
