@@ -1,6 +1,7 @@
 package pairwright.sheet;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -200,7 +201,11 @@ public final class RePlanPage {
         PlanWords words = new PlanWords(at, change.plan());
         List<Step> steps = change.steps().stream().map(step -> new Step(kind(step.kind()), step.seat() == null ? "" : at.seatName(step.seat()), at.reader().sentence(step.says()),
                 time(step.timeS()))).toList();
-        List<Fact> figures = List.of(new Fact("Less than the old plan", Points.score(change.costPoints(), at.reader()), ""),
+        List<Fact> figures = new ArrayList<>();
+        if (change.setUp() != null) {
+            figures.add(new Fact("Time to set up", change.setUp().words(), ""));
+        }
+        Collections.addAll(figures, new Fact("Less than the old plan", Points.score(change.costPoints(), at.reader()), ""),
                 new Fact("This plan", Points.score(change.plan().score(), at.reader()), ""),
                 new Fact("The best that could be reached", Points.score(change.bestScore(), at.reader()), ""));
         List<Fact> gets = change.plan().served().stream().filter(served -> !change.kept().contains(served.seat())).map(served -> new Fact(at.seatName(served.seat()),

@@ -46,7 +46,7 @@ class SetUpTimeTest {
         return new Picks(picks.seats().stream().filter(one -> !one.seat().equals(seat)).toList());
     }
 
-    @Property(tries = 12)
+    @Property(tries = 6)
     void noPlanTakesMoreMinutesThanThereAreAndMoreNeverLowerIt(@ForAll @IntRange(min = 1, max = 40) int minutes, @ForAll @IntRange(min = 1, max = 3) int hands) {
         Plan less = plan(new SetUpTime(minutes, hands), 0);
         assertTrue(less.lines().size() * LINE_MINUTES <= minutes * hands, less.lines().size() + " lines in " + minutes + " min by " + hands);
@@ -135,7 +135,7 @@ class SetUpTimeTest {
         assertTrue(change.pressingS() <= needed * 60, change.pressingS() + " s in " + needed + " min");
     }
 
-    @Property(tries = 10)
+    @Property(tries = 6)
     void noChangeTakesMoreMinutesThanAreLeft(@ForAll @IntRange(min = 0, max = 60) int lostMinutes, @ForAll @IntRange(min = 0, max = 5) int failed, @ForAll @IntRange(min = 0, max = 100) int price) {
         Plan all = plan(new SetUpTime(60, 1), 0);
         Line line = all.lines().get(failed % all.lines().size());

@@ -29,7 +29,7 @@ public final class SmallPlan {
             String[] who = WHO.get(i);
             seats.add(new Seat(who[0], who[1], who[2], 2 + 2 * i, i % 2 == 0 ? 2 : 4.5, i % 2 == 0 ? 0 : 180, null, null, null, null, null, i < 3, null, false));
         }
-        return new LineUp("Folk-jazz sextet, first day", new Floor(null, 10, 7, 4, 0.6), seats, List.of(new Gobo("screen-1", 5, 3, 7, 3, 1.4)), null, null, null, null, 3);
+        return new LineUp("Folk-jazz sextet, first day", new Floor(null, 10, 7, 4, 0.6), seats, List.of(new Gobo("screen-1", 5, 3, 7, 3, 1.4)), null, null, null, null, 3, new SetUpTime(40, 2));
     }
 
     /** All three of them; the second without the fiddle. */
