@@ -43,8 +43,6 @@ final class Placements {
     private static final double BOOM_KG = 0.5;
     /** Side of the plate a boundary microphone brings along when it does not lie on a floor or lid. */
     private static final double LOOSE_PLATE_M = 0.5;
-    /** Loads above this are wanted by bare contacts, which go through an active line box. */
-    private static final double BARE_CONTACT_OHM = 100_000;
     static final double NEVER_MIND = 1000;
     static final double NOWHERE_NEAR_DEGREES = 180;
 
@@ -357,7 +355,7 @@ final class Placements {
         if (mic.impedanceOhm() == null) {
             return NEVER_MIND;
         }
-        boolean bareContact = mic.needsLoadOhm() != null && mic.needsLoadOhm() >= BARE_CONTACT_OHM;
+        boolean bareContact = mic.needsLoadOhm() != null && mic.needsLoadOhm() >= MicType.BOX_LOAD_OHM;
         return (bareContact ? Usual.ACTIVE_LINE_BOX_OHM : scene.setting().preampOhm()) / mic.impedanceOhm().typical();
     }
 

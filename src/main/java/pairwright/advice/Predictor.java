@@ -10,11 +10,11 @@ import pairwright.acoustics.Gain;
 import pairwright.acoustics.Headroom;
 import pairwright.acoustics.Level;
 import pairwright.acoustics.Loading;
-import pairwright.acoustics.Lobe;
 import pairwright.acoustics.Noise;
 import pairwright.acoustics.OctaveCurve;
 import pairwright.acoustics.Octaves;
 import pairwright.acoustics.Proximity;
+import pairwright.acoustics.Radiation;
 import pairwright.acoustics.Room;
 import pairwright.model.Heard;
 import pairwright.model.LeadLevel;
@@ -279,8 +279,8 @@ final class Predictor {
             return;
         }
         double sourceIndexDb = source.directivityIndexDb().at(Band.HZ_1000);
-        double towardMicDb = sourceIndexDb + Lobe.responseDb(Math.max(0, sourceIndexDb), Math.min(180, position.offAxisDegrees().typical()));
-        double sourceFactor = Math.pow(10, Math.max(-15, towardMicDb) / 10);
+        double towardMicDb = sourceIndexDb + Radiation.towardDb(Math.max(0, sourceIndexDb), Math.min(180, position.offAxisDegrees().typical()));
+        double sourceFactor = Math.pow(10, towardMicDb / 10);
         double micFactor = Math.pow(10, directivityIndex(pattern) / 10);
         double apartM = distanceM + centreM();
         double equalM = Room.criticalDistanceM(scene.setting().room().volumeM3(), scene.setting().room().reverbTimeS(), sourceFactor, micFactor);

@@ -12,16 +12,18 @@ public final class Usual {
     static final int CHANNELS = 2;
     /** Gain of a decent microphone preamplifier. */
     static final double PREAMP_GAIN_DB = 65;
+    /** Its lowest gain: some 5 to 15 dB are usual. */
+    public static final double LEAST_GAIN_DB = 8;
     /** Its equivalent input noise, unweighted, at 150 ohm. */
     static final double PREAMP_NOISE_DBU = -128;
     /** Its input impedance, the common ten times 150 ohm. */
     static final double PREAMP_OHM = 1500;
     /** Level of a full-scale sine at the converter. */
-    static final double FULL_SCALE_DBU = 22;
+    public static final double FULL_SCALE_DBU = 22;
     /** Where the running level is put. */
-    static final double TARGET_DBFS = -18;
+    public static final double TARGET_DBFS = -18;
     /** Where the loudest peak may reach. */
-    static final double PEAK_DBFS = -6;
+    public static final double PEAK_DBFS = -6;
     /** Input of the active line box a bare contact is plugged into. */
     static final double ACTIVE_LINE_BOX_OHM = 10_000_000;
 

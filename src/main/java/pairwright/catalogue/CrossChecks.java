@@ -5,6 +5,7 @@ import java.util.Map;
 import pairwright.model.Catalogue;
 import pairwright.model.Character;
 import pairwright.model.Complaint;
+import pairwright.model.Custom;
 import pairwright.model.Gauge;
 import pairwright.model.MicType;
 import pairwright.model.Source;
@@ -35,6 +36,8 @@ final class CrossChecks {
                 character(entry.yaml(), character);
             } else if (entry.value() instanceof Complaint complaint) {
                 complaint(entry.yaml(), complaint);
+            } else if (entry.value() instanceof Custom custom) {
+                custom(entry.yaml(), custom);
             }
         }
         WordChecks words = new WordChecks(around);
@@ -51,6 +54,13 @@ final class CrossChecks {
             } else {
                 around.known(yaml, at, other, around.ids(Kind.CHARACTERS), "character", "");
             }
+        }
+    }
+
+    private void custom(YamlFile yaml, Custom custom) {
+        Custom before = around.under().customs().get(custom.id());
+        if (before != null && !before.unit().equals(custom.unit())) {
+            around.fault(yaml.fault("/unit", "unit is " + custom.unit() + ", but " + custom.id() + " is in " + before.unit() + ". Give the value in that"));
         }
     }
 

@@ -6,7 +6,9 @@ import java.util.function.Function;
 import pairwright.model.Catalogue;
 import pairwright.model.Character;
 import pairwright.model.Complaint;
+import pairwright.model.Custom;
 import pairwright.model.Grade;
+import pairwright.model.Lead;
 import pairwright.model.MicType;
 import pairwright.model.Room;
 import pairwright.model.Source;
@@ -60,7 +62,9 @@ final class Kind {
             new Entries<>("complaints", "complaint", "complaint", Complaint.class, Catalogue::complaints);
     static final Entries<Grade> GRADES = new Entries<>("grades", "grade", "grade", Grade.class, Catalogue::grades);
     static final Entries<Task> TASKS = new Entries<>("tasks", "task", "task", Task.class, Catalogue::tasks);
-    static final List<Entries<?>> ENTRIES = List.of(MICS, SOURCES, ROOMS, CHARACTERS, TECHNIQUES, COMPLAINTS, GRADES, TASKS);
+    static final Entries<Custom> CUSTOMS = new Entries<>("customs", "custom", "custom", Custom.class, Catalogue::customs);
+    static final Entries<Lead> LEADS = new Entries<>("leads", "lead", "lead", Lead.class, Catalogue::leads);
+    static final List<Entries<?>> ENTRIES = List.of(MICS, SOURCES, ROOMS, CHARACTERS, TECHNIQUES, COMPLAINTS, GRADES, TASKS, CUSTOMS, LEADS);
 
     static final String WORDS_FOLDER = "words";
     static final Words<Vocabulary.WayWords> WAYS =

@@ -33,9 +33,6 @@ import picocli.CommandLine.Spec;
         exitCodeOnInvalidInput = Main.UNUSABLE,
         footer = {"", "Try: pairwright buy --budget 6", "     pairwright buy --budget 10 --tier 3"})
 final class Buy implements Callable<Integer> {
-    private static final long LOOK_MS = 100;
-    private static final long TOLD_EVERY_LOOKS = 30;
-
     @Option(names = "--budget", paramLabel = "N", description = "How much may be spent, in prices of the cheapest price class: 0 to " + Wish.MOST_BUDGET + ". Usually " + Wish.USUAL_BUDGET + ".")
     private int budget = Wish.USUAL_BUDGET;
 
@@ -62,7 +59,7 @@ final class Buy implements Callable<Integer> {
             }
             PurchaseDesk.State state = worked(locker, new Wish(sessions, GearOf.owned(locker, new Span(locker.now(), locker.now().plus(AtHand.USUAL_LENGTH))), budget, mostTier));
             int code = printed.table(PurchaseView.of(state), List.of("buy", "why", "price", "spent", "points gained", "sessions raised"),
-                    state.purchased().steps().stream().map(Buy::row).toList(), "Nothing of these price classes and within this budget makes any plan better.");
+                    state.purchased().steps().stream().map(Buy::row).toList(), budget == 0 ? "With nothing to spend nothing is bought." : "Nothing of these price classes and within this budget makes any plan better.");
             if (!printed.json()) {
                 summary(state.purchased());
             }
@@ -76,24 +73,10 @@ final class Buy implements Callable<Integer> {
         }
     }
 
-    /** Waits for it, and tells those who wait how far it is: not on standard output, which may go into a file. */
     private PurchaseDesk.State worked(Locker locker, Wish wish) {
         try (PurchaseDesk desk = new PurchaseDesk(at::knowledge, new HouseMarks(locker.marks()))) {
-            String told = "";
-            PurchaseDesk.State state = desk.state(wish);
-            for (long look = 1; state.purchased() == null; look++) {
-                Thread.sleep(LOOK_MS);
-                state = desk.state(wish);
-                if (look % TOLD_EVERY_LOOKS == 0 && !state.progress().doing().equals(told)) {
-                    told = state.progress().doing();
-                    spec.commandLine().getErr().println(told + " ...");
-                    spec.commandLine().getErr().flush();
-                }
-            }
-            return state;
-        } catch (InterruptedException stopped) {
-            Thread.currentThread().interrupt();
-            throw new LockerFault.Unreachable("It was stopped before it was worked out. Start it again");
+            return new Meanwhile(spec.commandLine().getErr()).until(state -> state.purchased() != null, () -> desk.state(wish), state -> state.progress().doing(),
+                    "It was stopped before it was worked out. Start it again");
         }
     }
 

@@ -1,6 +1,5 @@
 package pairwright.cli;
 
-import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -34,8 +33,6 @@ import picocli.CommandLine.Spec;
         footer = {"", "Try: pairwright locker coverage", "     pairwright locker coverage --from 2027-03-01T10:00 --until 2027-03-01T18:00"})
 final class LockerCoverage implements Callable<Integer> {
     private static final int MOST_HELPS = 6;
-    private static final long LOOK_MS = 50;
-    private static final long TOLD_EVERY_MS = 2_000;
 
     @Option(names = "--locker", paramLabel = "WORD", description = {"owned for all that is owned and in order, free for what can be had at a time.",
             "Usually owned, and free where a time is named."})
@@ -89,24 +86,10 @@ final class LockerCoverage implements Callable<Integer> {
         return stock;
     }
 
-    /** Waits for it, and tells those who wait how far it is: not on standard output, which may go into a file. */
     private CoverageDesk.State worked(Stock stock, FromLocker wanted) {
         try (CoverageDesk desk = new CoverageDesk(at::knowledge)) {
-            long told = System.nanoTime();
-            CoverageDesk.State state = desk.state(stock, wanted);
-            while (state.coverage() == null) {
-                Thread.sleep(LOOK_MS);
-                state = desk.state(stock, wanted);
-                if (Duration.ofNanos(System.nanoTime() - told).toMillis() > TOLD_EVERY_MS && state.coverage() == null) {
-                    spec.commandLine().getErr().println(state.done() + " of " + state.of() + " sources are judged ...");
-                    spec.commandLine().getErr().flush();
-                    told = System.nanoTime();
-                }
-            }
-            return state;
-        } catch (InterruptedException stopped) {
-            Thread.currentThread().interrupt();
-            throw new LockerFault.Unreachable("It was stopped before all sources were judged. Start it again");
+            return new Meanwhile(spec.commandLine().getErr()).until(state -> state.coverage() != null, () -> desk.state(stock, wanted),
+                    state -> state.done() + " of " + state.of() + " sources are judged", "It was stopped before all sources were judged. Start it again");
         }
     }
 

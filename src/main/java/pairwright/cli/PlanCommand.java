@@ -12,10 +12,7 @@ import pairwright.session.Planned;
 import pairwright.session.Planner;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Spec;
 
 /** The plans of a session. */
 @Command(
@@ -26,14 +23,8 @@ import picocli.CommandLine.Spec;
         exitCodeOnInvalidInput = Main.UNUSABLE,
         footer = {"", "Try: pairwright demo", "     pairwright plan pairwright-demo/barn-sextet.yaml --data pairwright-demo"})
 final class PlanCommand implements Callable<Integer> {
-    @Spec
-    private CommandSpec spec;
-
     @Mixin
     private PlanUse use;
-
-    @Mixin
-    private PlanPrinted printed;
 
     @Option(names = "--plans", paramLabel = "N", description = "How many different plans, 1 to 5. As the file says, else 3.")
     private Integer plans;
@@ -47,7 +38,7 @@ final class PlanCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         if (number < 1) {
-            throw new ParameterException(spec.commandLine(), "--number begins at 1, but was " + number);
+            throw use.fault("--number begins at 1, but was " + number);
         }
         return use.with(this::altered, SessionBody::plan, fault -> null, check, this::plan);
     }
@@ -60,15 +51,15 @@ final class PlanCommand implements Callable<Integer> {
     }
 
     private int plan(SessionRequest request, Gear gear, Planner planner, Knowledge known) {
-        Planned planned = planner.plan(request.lineUp(), gear, new PlanProgress(use.err()));
-        PlanText text = new PlanText(request, known.catalogue(), Colour.wanted());
+        Planned planned = planner.plan(request.lineUp(), gear, use.progress());
+        PlanText text = PlanUse.text(request, known);
         if (planned.plans().isEmpty()) {
-            return printed.impossible(planned, request, text);
+            return use.printed().impossible(planned, request, known, text);
         }
         if (number > planned.plans().size()) {
-            throw new ParameterException(spec.commandLine(), "there is no plan " + number + ". There " + (planned.plans().size() == 1 ? "is one" : "are " + planned.plans().size()));
+            throw use.fault("there is no plan " + number + ". There " + (planned.plans().size() == 1 ? "is one" : "are " + planned.plans().size()));
         }
         Plan chosen = planned.plans().get(number - 1);
-        return printed.print(SessionView.Plans.of(planned, request), chosen, request, known, () -> text.of(planned, chosen));
+        return use.printed().print(SessionView.Plans.of(planned, request, known.catalogue()), chosen, request, known, () -> text.of(planned, chosen));
     }
 }

@@ -36,9 +36,9 @@ final class PlanPrinted {
     }
 
     /** Ends with 1, as there is nothing to set up. */
-    int impossible(Planned planned, SessionRequest request, PlanText text) {
+    int impossible(Planned planned, SessionRequest request, Knowledge known, PlanText text) {
         if (asJson) {
-            spec.commandLine().getOut().print(json(SessionView.Plans.of(planned, request)));
+            spec.commandLine().getOut().print(json(SessionView.Plans.of(planned, request, known.catalogue())));
         } else {
             spec.commandLine().getErr().print(text.impossible(planned));
         }

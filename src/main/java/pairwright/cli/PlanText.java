@@ -11,20 +11,24 @@ import pairwright.drawing.Reader;
 import pairwright.http.SessionRequest;
 import pairwright.http.SessionView;
 import pairwright.model.Catalogue;
+import pairwright.model.Lead;
 import pairwright.model.Naming;
 import pairwright.model.Option;
 import pairwright.model.Placement;
 import pairwright.model.Question;
 import pairwright.model.Severity;
 import pairwright.session.Arrival;
+import pairwright.session.Between;
 import pairwright.session.Change;
 import pairwright.session.HearingWords;
+import pairwright.session.Leads;
 import pairwright.session.Line;
 import pairwright.session.LineUp;
 import pairwright.session.Plan;
 import pairwright.session.Planned;
 import pairwright.session.Said;
 import pairwright.session.Seat;
+import pairwright.sheet.AimOnFloor;
 import pairwright.sheet.SetUpWords;
 
 /** A plan as a person likes to read it, 80 columns wide: what can harm first, then what goes where, why, what is heard where and when, and what else to mind. */
@@ -80,7 +84,7 @@ final class PlanText {
         if (!change.kept().isEmpty()) {
             wrap("   ", "   ", "Untouched: " + change.kept().stream().map(this::seatName).collect(Collectors.joining(", ")) + ".");
         }
-        wrap("   ", "   ", String.format(Locale.ROOT, "It is worth %.2f points less than what stood; planned from scratch it would be %.2f.", change.costPoints(), change.bestScore()));
+        wrap("   ", "   ", String.format(Locale.ROOT, "It is worth %.2f points less than one planned from scratch, which would be %.2f.", change.costPoints(), change.bestScore()));
         body(change.plan());
         return text.toString();
     }
@@ -180,6 +184,20 @@ final class PlanText {
         if (line.booster() != null) {
             parts.add("by way of " + line.booster() + ", " + Math.round(line.boosterGainDb()) + " dB");
         }
+        if (line.between().boxed()) {
+            parts.add("through " + line.between().box().called() + (line.between().box().power() == Between.BoxPower.BATTERY ? " on a fresh cell" : ""));
+        } else if (line.between().box() != null && line.between().box().power() == Between.BoxPower.BATTERY) {
+            parts.add("on a fresh cell");
+        }
+        if (line.between().instrument()) {
+            parts.add("into the instrument input");
+        }
+        if (line.between().ownPadDb() > 0) {
+            parts.add("its pad in, " + Math.round(line.between().ownPadDb()) + " dB");
+        }
+        if (line.between().pad() != null) {
+            parts.add("through " + line.between().padLabel());
+        }
         if (mic.invertPolarity()) {
             parts.add("polarity inverted");
         }
@@ -200,7 +218,7 @@ final class PlanText {
         Seat seat = lineUp.seat(line.seat()).orElseThrow();
         Question question = new Question("", seat.source(), seat.ways(), seat.dynamics(), lineUp.floor().room(), seat.character(), seat.limits(), List.of(), seat.circumstances(),
                 List.of(), 1, null, null);
-        return new SetUpWords(catalogue, question, reader).line(option, index);
+        return new SetUpWords(catalogue, question, reader).on(new AimOnFloor(lineUp, plan, catalogue), plan.linesOf(seat.id())).line(option, index);
     }
 
     private void why(Plan plan) {
@@ -244,6 +262,11 @@ final class PlanText {
         head("What is used");
         wrap("   ", "   ", "setting up: about " + plan.setUp().words() + ".");
         plan.counts().forEach(count -> wrap("   ", "   ", count.of() + ": " + count.used() + (count.there() == null ? ", not counted" : " of " + count.there()) + "."));
+        Leads leads = Leads.of(lineUp, plan, catalogue.leads().get(Lead.MICROPHONE));
+        if (!leads.counts().isEmpty()) {
+            wrap("   ", "   ", "Microphone leads: " + leads.counts().stream().map(count -> count.count() + " of " + reader.distance(count.lengthM())).collect(Collectors.joining(", "))
+                    + (leads.box().assumed() == null ? "" : ", to a box in the middle of the " + leads.box().assumed() + " wall, as nobody said where it is (room: patch)") + ".");
+        }
         plan.supplies().stream().filter(supply -> supply.used() > 0).forEach(supply -> wrap("   ", "   ", supply.bank() + ": " + supply.used() + " of " + supply.channels()
                 + (supply.channels() == 1 ? " channel" : " channels") + ", phantom power " + (supply.phantom() ? "on, " + milliamperes(supply.drawnMa())
                 + (supply.supplyMa() == null ? "" : " of " + milliamperes(supply.supplyMa())) : "off") + "."));

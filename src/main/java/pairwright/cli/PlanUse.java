@@ -50,6 +50,9 @@ final class PlanUse {
     @Mixin
     private House house;
 
+    @Mixin
+    private PlanPrinted printed;
+
     private YamlFile yaml;
 
     /** What a command does with what was read. */
@@ -57,8 +60,24 @@ final class PlanUse {
         int with(SessionRequest request, Gear gear, Planner planner, Knowledge known);
     }
 
-    Path file() {
-        return file;
+    /** How what was planned is printed. */
+    PlanPrinted printed() {
+        return printed;
+    }
+
+    /** What is planned in words, for who reads it here. */
+    static PlanText text(SessionRequest request, Knowledge known) {
+        return new PlanText(request, known.catalogue(), Colour.wanted());
+    }
+
+    /** Told how far a plan is. */
+    PlanProgress progress() {
+        return new PlanProgress(err());
+    }
+
+    /** What was said of an option that cannot be. */
+    ParameterException fault(String says) {
+        return new ParameterException(spec.commandLine(), says);
     }
 
     /** What is known, with the house folder that was named; else with that of the data folder. */
@@ -76,7 +95,7 @@ final class PlanUse {
      */
     int with(Function<ObjectNode, ObjectNode> altered, BiFunction<JsonNode, Knowledge, SessionBody.Read> read, Function<Fault, String> elsewhere, boolean checkOnly, Work work) {
         if (noLocker && at.option().contains("--data")) {
-            throw new ParameterException(spec.commandLine(), "--data and --no-locker go against each other. Leave one of them out");
+            throw fault("--data and --no-locker go against each other. Leave one of them out");
         }
         if (times.start() != null && times.end() != null) {
             times.span(AtHand.USUAL_LENGTH); // says where the end is not after the start
@@ -145,7 +164,7 @@ final class PlanUse {
         }
     }
 
-    PrintWriter err() {
+    private PrintWriter err() {
         return spec.commandLine().getErr();
     }
 }

@@ -17,10 +17,7 @@ import pairwright.session.Gear;
 import pairwright.session.Planner;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Spec;
 
 /** What to do when something has changed since a session was planned. */
 @Command(
@@ -31,14 +28,8 @@ import picocli.CommandLine.Spec;
         exitCodeOnInvalidInput = Main.UNUSABLE,
         footer = {"", "Try: pairwright plan barn-sextet.yaml --json > plan.json", "     pairwright replan barn-sextet.yaml --plan plan.json --lost-unit long-ribbon-1"})
 final class ReplanCommand implements Callable<Integer> {
-    @Spec
-    private CommandSpec spec;
-
     @Mixin
     private PlanUse use;
-
-    @Mixin
-    private PlanPrinted printed;
 
     @Option(names = "--plan", required = true, paramLabel = "PLAN", description = "The plan that stands, as plan --json printed it.")
     private Path plan;
@@ -75,7 +66,7 @@ final class ReplanCommand implements Callable<Integer> {
     private ObjectNode altered(ObjectNode root) {
         JsonNode plans = before.root().path("plans");
         if (plans.isArray() && (number < 1 || number > plans.size())) {
-            throw new ParameterException(spec.commandLine(), "there is no plan " + number + " in " + plan + ". It holds " + plans.size());
+            throw use.fault("there is no plan " + number + " in " + plan + ". It holds " + plans.size());
         }
         JsonNode one = before.root().path("plan").isObject() ? before.root().path("plan") : before.root(); // what replan printed, or a plan by itself
         root.set("plan", plans.isArray() ? plans.get(number - 1) : one);
@@ -105,13 +96,13 @@ final class ReplanCommand implements Callable<Integer> {
     }
 
     private int again(SessionRequest request, Gear gear, Planner planner, Knowledge known) {
-        PlanText text = new PlanText(request, known.catalogue(), Colour.wanted());
+        PlanText text = PlanUse.text(request, known);
         Change change;
         try {
             change = planner.again(request.lineUp(), gear, request.before(), request.lost(), request.pricePoints());
         } catch (IllegalStateException none) {
-            return printed.impossible(planner.shortAgain(request.lineUp(), gear, request.before(), request.lost(), new PlanProgress(use.err())), request, text);
+            return use.printed().impossible(planner.shortAgain(request.lineUp(), gear, request.before(), request.lost(), use.progress()), request, known, text);
         }
-        return printed.print(SessionView.Changed.of(change, request), change.plan(), request, known, () -> text.of(change));
+        return use.printed().print(SessionView.Changed.of(change, request, known.catalogue()), change.plan(), request, known, () -> text.of(change));
     }
 }

@@ -79,7 +79,7 @@ final class UnitOptions {
     @Option(names = "--gain", paramLabel = "DB", description = "For a booster: what it adds.")
     private Double gainDb;
 
-    @Option(names = "--passes-phantom", paramLabel = "true|false", arity = "1", description = "For a booster: whether phantom power goes through it.")
+    @Option(names = "--passes-phantom", paramLabel = "true|false", arity = "1", description = "For a pad or booster: whether phantom power goes through it.")
     private Boolean passesPhantom;
 
     /**
@@ -109,13 +109,15 @@ final class UnitOptions {
     }
 
     private PadData pad(UnitDraft old) {
-        return lossDb == null ? old.pad() : new PadData(lossDb);
+        PadData base = old.pad() == null ? new PadData(null, null) : old.pad();
+        PadData said = new PadData(or(lossDb, base.lossDb()), or(old.kind() == UnitKind.PAD ? passesPhantom : null, base.passesPhantom()));
+        return said.equals(base) ? old.pad() : said;
     }
 
     private BoosterData booster(UnitDraft old) {
         BoosterData base = old.booster() == null ? new BoosterData(null, null, null) : old.booster();
         BoosterData said = new BoosterData(or(gainDb, base.gainDb()), or(old.kind() == UnitKind.BOOSTER ? phantomMa : null, base.phantomMa()),
-                or(passesPhantom, base.passesPhantom()));
+                or(old.kind() == UnitKind.PAD ? null : passesPhantom, base.passesPhantom()));
         return said.equals(base) ? old.booster() : said;
     }
 

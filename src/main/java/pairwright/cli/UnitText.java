@@ -73,11 +73,12 @@ final class UnitText {
         }
         if (unit.pad() != null) {
             add(lines, "takes away", number(unit.pad().lossDb(), "dB"));
+            add(lines, "phantom", passes(unit.pad().passesPhantom()));
         }
         if (unit.booster() != null) {
             add(lines, "adds", number(unit.booster().gainDb(), "dB"));
             add(lines, "draws", number(unit.booster().phantomMa(), "mA"));
-            add(lines, "phantom", unit.booster().passesPhantom() == null ? null : unit.booster().passesPhantom() ? "goes through" : "ends at it");
+            add(lines, "phantom", passes(unit.booster().passesPhantom()));
         }
         add(lines, "measured", unit.response().isEmpty() ? null : unit.response().size() + " points of its own response");
         return String.join("\n", lines) + "\n\n";
@@ -95,5 +96,9 @@ final class UnitText {
 
     private static String range(Double least, Double most) {
         return least == null && most == null ? null : (least == null ? "up" : number(least, "dB")) + " to " + (most == null ? "more" : number(most, "dB"));
+    }
+
+    private static String passes(Boolean passesPhantom) {
+        return passesPhantom == null ? null : passesPhantom ? "goes through" : "ends at it";
     }
 }

@@ -12,6 +12,8 @@ import java.util.Map;
 public final class FloorDrawing {
     private static final double NAME_WIDTH = 84;
     private static final double MOST_ASIDE = 130;
+    /** Half as wide as the box of the leads is drawn. */
+    private static final int BOX = 5;
     private static final String FRONT = "front";
 
     private final FloorPlan plan;
@@ -51,7 +53,13 @@ public final class FloorDrawing {
         players.values().forEach(player -> player.keepFree(labels));
         plan.screens().forEach(screen -> labels.passing(scale.x(screen.x1M()), scale.y(screen.y1M()), scale.x(screen.x2M()), scale.y(screen.y2M())));
         mics.forEach(mic -> mic.keepFree(labels));
+        if (plan.box() != null) {
+            labels.keepFree(Labels.Box.round(scale.x(plan.box().xM()), scale.y(plan.box().yM()), BOX + 1));
+        }
         mics.forEach(mic -> mic.findNumber(labels));
+        if (plan.box() != null) {
+            box(svg, scale.x(plan.box().xM()), scale.y(plan.box().yM()));
+        }
         plan.screens().forEach(screen -> screen(svg, screen));
         players.forEach((who, player) -> player(svg, who, player));
         mics.forEach(mic -> mic.write(svg));
@@ -82,6 +90,13 @@ public final class FloorDrawing {
         svg.leaf("path", "class", "axis scale", "d", "M" + Svg.number(left) + " " + Svg.number(y - 4) + "v8m0 -4H" + Svg.number(left + barM * scale.pxPerM()) + "m0 -4v8",
                 "fill", "none", "stroke", "#1d1d1b", "stroke-width", 1.5);
         text(svg, FloorWords.tape(barM, reader), "start", left + barM * scale.pxPerM() + 7, y + 4.4, null);
+    }
+
+    private void box(Svg svg, double x, double y) {
+        svg.open("g", "class", "lead-box", "transform", at(x, y));
+        svg.leaf("path", "class", "source", "d", "M" + -BOX + " " + -BOX + "h" + 2 * BOX + "v" + 2 * BOX + "h" + -2 * BOX + "zl" + 2 * BOX + " " + 2 * BOX + "m0 " + -2 * BOX + "l" + -2 * BOX + " " + 2 * BOX,
+                "fill", "#efe9dc", "stroke", "#1d1d1b", "stroke-width", 1.25);
+        svg.close();
     }
 
     private static void text(Svg svg, String text, String anchor, double x, double y, String transform) {

@@ -16,13 +16,23 @@ import pairwright.model.Source;
  * @param screens gobos
  * @param mics empty before there is a plan
  * @param marked ids of players and screens that are pointed out; empty for none
+ * @param box where the leads end; null where nobody said
  */
-public record FloorPlan(double widthM, double depthM, List<Who> players, List<Screen> screens, List<MicAt> mics, Set<String> marked) {
+public record FloorPlan(double widthM, double depthM, List<Who> players, List<Screen> screens, List<MicAt> mics, Set<String> marked, Box box) {
     public FloorPlan {
         players = List.copyOf(players);
         screens = List.copyOf(screens);
         mics = List.copyOf(mics);
         marked = Set.copyOf(marked);
+    }
+
+    /** One of which nobody said where the leads end. */
+    public FloorPlan(double widthM, double depthM, List<Who> players, List<Screen> screens, List<MicAt> mics, Set<String> marked) {
+        this(widthM, depthM, players, screens, mics, marked, null);
+    }
+
+    /** The box or the desk in which the channels come out. */
+    public record Box(double xM, double yM) {
     }
 
     /**

@@ -24,6 +24,9 @@ public final class FloorWords {
             says.add(screen.name() + ": from " + spot(screen.x1M(), screen.y1M(), reader) + " to " + spot(screen.x2M(), screen.y2M(), reader) + ", "
                     + tape(screen.heightM(), reader) + " high.");
         }
+        if (plan.box() != null) {
+            says.add("The leads end at a box: " + spot(plan.box().xM(), plan.box().yM(), reader) + ".");
+        }
         for (FloorPlan.MicAt mic : plan.mics()) {
             says.add(mic(mic, reader));
         }
@@ -44,6 +47,9 @@ public final class FloorWords {
         }
         if (!plan.screens().isEmpty()) {
             key.add("Hatched bars are gobos.");
+        }
+        if (plan.box() != null) {
+            key.add("In the crossed square the leads end.");
         }
         if (!plan.mics().isEmpty()) {
             key.add("Numbers are microphones: the arrow is the axis, dashed rays point where it hears least.");

@@ -22,10 +22,10 @@ import pairwright.session.StandKind;
 final class GearBody {
     private static final Set<String> FIELDS = Set.of("units", "channels", "stands", "boosters", "pads");
     private static final Set<String> UNIT = Set.of("id", "micType", "pairMate", "label");
-    private static final Set<String> CHANNEL = Set.of("id", "label", "bank", "phantom", "maxGainDb", "inputOhm", "noiseDbu", "supplyMa");
+    private static final Set<String> CHANNEL = Set.of("id", "label", "bank", "phantom", "minGainDb", "maxGainDb", "inputOhm", "noiseDbu", "supplyMa");
     private static final Set<String> STAND = Set.of("id", "label", "kind", "massKg", "reachM", "footRadiusM", "legs", "heightM");
     private static final Set<String> BOOSTER = Set.of("id", "label", "gainDb", "phantomMa", "passesPhantom");
-    private static final Set<String> PAD = Set.of("id", "label", "lossDb");
+    private static final Set<String> PAD = Set.of("id", "label", "lossDb", "passesPhantom");
     private static final int LONGEST = 120;
 
     private final JsonReader in;
@@ -104,8 +104,13 @@ final class GearBody {
 
     private Gear.Channel channel(JsonNode root, String at) {
         PhantomSwitch phantom = in.constant(root, at + "/phantom", PhantomSwitch.values(), "reach of a phantom switch");
+        Double leastGainDb = number(root, at + "/minGainDb", -60, 80);
+        Double mostGainDb = number(root, at + "/maxGainDb", -20, 120);
+        if (leastGainDb != null && mostGainDb != null && leastGainDb > mostGainDb) {
+            in.fault(at + "/minGainDb", "minGainDb is " + SessionBody.plain(leastGainDb) + ", over maxGainDb. Give the lowest gain there, and the highest as maxGainDb");
+        }
         return new Gear.Channel(in.text(root, at + "/id"), label(root, at), line(root, at + "/bank"), phantom == null ? PhantomSwitch.CHANNEL : phantom,
-                number(root, at + "/maxGainDb", -20, 120), number(root, at + "/inputOhm", 50, 1e8), number(root, at + "/noiseDbu", -140, -60),
+                leastGainDb, mostGainDb, number(root, at + "/inputOhm", 50, 1e8), number(root, at + "/noiseDbu", -140, -60),
                 number(root, at + "/supplyMa", 0, 2000));
     }
 
@@ -130,7 +135,7 @@ final class GearBody {
 
     private Gear.LinePad pad(JsonNode root, String at) {
         Double lossDb = needed(root, at, "lossDb", 1, 80);
-        return new Gear.LinePad(in.text(root, at + "/id"), label(root, at), lossDb == null ? 1 : lossDb);
+        return new Gear.LinePad(in.text(root, at + "/id"), label(root, at), lossDb == null ? 1 : lossDb, in.yesOrNo(root, at + "/passesPhantom"));
     }
 
     private Double needed(JsonNode root, String at, String name, double least, double most) {

@@ -72,7 +72,7 @@ final class PicksBody {
         }
         return new Put(seat, mic == null ? Integer.MAX_VALUE : mic, in.text(root, at + "/technique"), new Picks.Mic(micType, in.pattern(root, at + "/pattern"), position,
                 distanceM, in.number(root, at + "/aimDegrees"), in.text(root, at + "/unit"), in.text(root, at + "/channel"),
-                in.text(root, at + "/stand"), in.text(root, at + "/booster")));
+                in.text(root, at + "/stand"), in.text(root, at + "/booster"), box(root, at), in.text(root, at + "/linePad")));
     }
 
     private String needed(JsonNode root, String at, String name) {
@@ -80,6 +80,12 @@ final class PicksBody {
             in.fault(at + "/" + name, "a line of the plan has no " + name + ". Send it as it was answered");
         }
         return in.text(root, at + "/" + name);
+    }
+
+    /** A line that is a box itself names it as its unit already. */
+    private String box(JsonNode root, String at) {
+        String box = in.text(root, at + "/box");
+        return box == null || box.equals(in.text(root, at + "/unit")) ? null : box;
     }
 
     /** The seat that is named, which may have left since; else the only one that has the source. */

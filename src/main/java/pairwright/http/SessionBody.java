@@ -30,11 +30,12 @@ public final class SessionBody extends JsonReader {
     static final String EXAMPLE = "{\"room\": \"barn\", \"lineUp\": [\"trumpet\", \"double-bass\", {\"source\": \"drum-kit\", \"maxMics\": 4}]}";
     private static final Set<String> FIELDS = Set.of("name", "room", "lineUp", "gobos", "contrast", "keep", "plans", "setUp", "from", "until", "locker", "bookings");
     private static final Set<String> AGAIN = Set.of("plan", "lost", "pricePoints");
-    private static final Set<String> ROOM = Set.of("room", "widthM", "depthM", "heightM", "reverbTimeS");
+    private static final Set<String> ROOM = Set.of("room", "widthM", "depthM", "heightM", "reverbTimeS", "patch");
+    private static final Set<String> PATCH = Set.of("xM", "yM");
     private static final Set<String> GOBO = Set.of("id", "x1M", "y1M", "x2M", "y2M", "heightM");
     private static final Set<String> LOST = Set.of("units", "channels", "seats", "minutes");
     private static final Set<String> SET_UP = Set.of("minutes", "hands");
-    private static final double USUAL_GOBO_M = 1.4;
+    static final double USUAL_GOBO_M = 1.4;
 
     private final Knowledge known;
     private final List<String> assumed = new ArrayList<>();
@@ -112,12 +113,29 @@ public final class SessionBody extends JsonReader {
         Room like = id == null ? usual : known.catalogue().rooms().getOrDefault(id, usual);
         List<String> missing = new ArrayList<>();
         Floor floor = new Floor(id, size(root, "widthM", like.widthM(), missing), size(root, "depthM", like.depthM(), missing),
-                size(root, "heightM", like.heightM(), missing), size(root, "reverbTimeS", like.reverbTimeS(), missing));
+                size(root, "heightM", like.heightM(), missing), size(root, "reverbTimeS", like.reverbTimeS(), missing), patch(root));
         if (!missing.isEmpty()) {
             assumed.add("Nobody said " + String.join(", ", missing) + " of the room: taken as of a usual " + Naming.small(like.name()) + ", which is "
                     + plain(like.widthM()) + " by " + plain(like.depthM()) + " m, " + plain(like.heightM()) + " m high, and rings for " + plain(like.reverbTimeS()) + " s.");
         }
         return floor;
+    }
+
+    private Floor.Patch patch(JsonNode root) {
+        JsonNode node = root.path("room").path("patch");
+        if (absent(node)) {
+            return null;
+        }
+        if (!node.isObject()) {
+            wrong("/room/patch", node, "an object with xM and yM, where the leads end");
+            return null;
+        }
+        onlyKnown(node, "/room/patch", PATCH);
+        PATCH.stream().sorted().filter(name -> absent(node.path(name))).forEach(name -> fault("/room/patch/" + name,
+                "it is not said where the leads end along " + name.charAt(0) + ". Give xM and yM, or leave patch out"));
+        Double xM = number(root, "/room/patch/xM");
+        Double yM = number(root, "/room/patch/yM");
+        return xM == null || yM == null ? null : new Floor.Patch(xM, yM);
     }
 
     private double size(JsonNode root, String name, double usual, List<String> missing) {

@@ -80,7 +80,7 @@ public final class SessionGear {
         request.before().seats().forEach(at -> {
             seats.add(at.seat());
             at.mics().forEach(mic -> {
-                Stream.of(mic.unit(), mic.stand(), mic.booster()).filter(id -> id != null).forEach(units::add);
+                Stream.of(mic.unit(), mic.stand(), mic.booster(), mic.box(), mic.pad()).filter(id -> id != null).forEach(units::add);
                 if (mic.channel() != null) {
                     channels.add(mic.channel());
                 }

@@ -63,6 +63,8 @@ public final class SessionJson {
                 put(line, "channel", mic.channel());
                 put(line, "stand", mic.stand());
                 put(line, "booster", mic.booster());
+                put(line, "box", mic.box());
+                put(line, "linePad", mic.pad());
             }
         });
         ObjectNode node = NODES.objectNode();
@@ -77,6 +79,11 @@ public final class SessionJson {
         put(node, "depthM", floor.depthM());
         put(node, "heightM", floor.heightM());
         put(node, "reverbTimeS", floor.reverbTimeS());
+        if (floor.patch() != null) {
+            ObjectNode patch = node.putObject("patch");
+            put(patch, "xM", floor.patch().xM());
+            put(patch, "yM", floor.patch().yM());
+        }
         return node;
     }
 

@@ -15,8 +15,8 @@ import pairwright.session.Planner;
 
 /** Planning a session, and planning it again when something has changed; for programs. */
 final class SessionPlanRoutes {
-    private static final int AT_ONCE = 2;
-    private static final Duration PATIENCE = Duration.ofSeconds(5);
+    static final int AT_ONCE = 2;
+    static final Duration PATIENCE = Duration.ofSeconds(5);
     private static final Duration BUDGET = Duration.ofSeconds(120);
 
     private final Locker locker;
@@ -58,7 +58,7 @@ final class SessionPlanRoutes {
         if (planned.plans().isEmpty()) {
             throw impossible(planned);
         }
-        Routes.answer(context, json, SessionView.Plans.of(planned, request));
+        Routes.answer(context, json, SessionView.Plans.of(planned, request, knowledge.get().catalogue()));
     }
 
     private void again(Context context) {
@@ -73,7 +73,7 @@ final class SessionPlanRoutes {
                 throw impossible(planner.shortAgain(request.lineUp(), gear, request.before(), request.lost(), progress));
             }
         });
-        Routes.answer(context, json, SessionView.Changed.of(change, request));
+        Routes.answer(context, json, SessionView.Changed.of(change, request, knowledge.get().catalogue()));
     }
 
     private static SessionRequest sound(SessionBody.Read read) {

@@ -22,7 +22,7 @@ import pairwright.session.Purchases;
 /** Sessions as the locker keeps them, and what is written in them. */
 public final class SessionStore {
     /** Of more sessions, those that come last are planned for. */
-    private static final int MOST_TOGETHER = 12;
+    static final int MOST_TOGETHER = 12;
     private static final List<String> NOT_KEPT = List.of("locker", "bookings");
 
     private final Locker locker;

@@ -20,7 +20,7 @@ final class UnitBody extends JsonReader {
             "pad", "booster", "response");
     private static final Set<String> CHANNEL = Set.of("bank", "leastGainDb", "mostGainDb", "inputOhm", "noiseDbu", "phantom", "phantomMa");
     private static final Set<String> STAND = Set.of("massKg", "reachM", "footRadiusM", "legs", "heightM");
-    private static final Set<String> PAD = Set.of("lossDb");
+    private static final Set<String> PAD = Set.of("lossDb", "passesPhantom");
     private static final Set<String> BOOSTER = Set.of("gainDb", "phantomMa", "passesPhantom");
     private static final Set<String> POINT = Set.of("frequencyHz", "levelDb");
 
@@ -78,7 +78,7 @@ final class UnitBody extends JsonReader {
     }
 
     private PadData pad(JsonNode root, String at) {
-        return object(root, at, PAD) ? new PadData(number(root, at + "/lossDb")) : null;
+        return object(root, at, PAD) ? new PadData(number(root, at + "/lossDb"), yesOrNo(root, at + "/passesPhantom")) : null;
     }
 
     private BoosterData booster(JsonNode root, String at) {

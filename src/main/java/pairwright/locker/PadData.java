@@ -1,5 +1,10 @@
 package pairwright.locker;
 
-/** A pad that goes into a line and takes {@code lossDb} away. */
-public record PadData(Double lossDb) {
+/**
+ * A pad that goes into a line.
+ *
+ * @param lossDb what it takes away
+ * @param passesPhantom whether phantom power reaches the microphone through it; null for unknown
+ */
+public record PadData(Double lossDb, Boolean passesPhantom) {
 }

@@ -33,7 +33,7 @@ enum UnitColumn {
     LOSS("lossDb", Form.NUMBER, part(UnitDraft::pad, PadData::lossDb)),
     BOOSTER_GAIN("boosterGainDb", Form.NUMBER, part(UnitDraft::booster, BoosterData::gainDb)),
     BOOSTER_PHANTOM("boosterPhantomMa", Form.NUMBER, part(UnitDraft::booster, BoosterData::phantomMa)),
-    PASSES_PHANTOM("passesPhantom", Form.YES_NO, part(UnitDraft::booster, BoosterData::passesPhantom)),
+    PASSES_PHANTOM("passesPhantom", Form.YES_NO, draft -> draft.pad() != null ? draft.pad().passesPhantom() : draft.booster() == null ? null : draft.booster().passesPhantom()),
     RESPONSE("response", Form.RESPONSE, draft -> draft.response().isEmpty() ? null : draft.response());
 
     /** How a cell is written. */
@@ -80,7 +80,7 @@ enum UnitColumn {
         return switch (first) {
             case "channel" -> named(last).orElseGet(() -> firstGiven(draft, BANK, PHANTOM_CURRENT));
             case "stand" -> named(last).orElseGet(() -> firstGiven(draft, MASS, HEIGHT));
-            case "pad" -> LOSS;
+            case "pad" -> last.equals("passesPhantom") ? PASSES_PHANTOM : LOSS;
             case "booster" -> switch (last) {
                 case "gainDb" -> BOOSTER_GAIN;
                 case "phantomMa" -> BOOSTER_PHANTOM;

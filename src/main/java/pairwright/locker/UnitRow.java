@@ -49,9 +49,9 @@ final class UnitRow {
                         ? new StandData(value(UnitColumn.MASS), value(UnitColumn.REACH), value(UnitColumn.FOOT_RADIUS), value(UnitColumn.LEGS),
                                 value(UnitColumn.HEIGHT))
                         : null,
-                kind == UnitKind.PAD || any(UnitColumn.LOSS, UnitColumn.LOSS) ? new PadData(value(UnitColumn.LOSS)) : null,
-                kind == UnitKind.BOOSTER || any(UnitColumn.BOOSTER_GAIN, UnitColumn.PASSES_PHANTOM)
-                        ? new BoosterData(value(UnitColumn.BOOSTER_GAIN), value(UnitColumn.BOOSTER_PHANTOM), value(UnitColumn.PASSES_PHANTOM))
+                kind == UnitKind.PAD || any(UnitColumn.LOSS, UnitColumn.LOSS) ? new PadData(value(UnitColumn.LOSS), kind == UnitKind.PAD ? value(UnitColumn.PASSES_PHANTOM) : null) : null,
+                kind == UnitKind.BOOSTER || any(UnitColumn.BOOSTER_GAIN, kind == UnitKind.PAD ? UnitColumn.BOOSTER_PHANTOM : UnitColumn.PASSES_PHANTOM)
+                        ? new BoosterData(value(UnitColumn.BOOSTER_GAIN), value(UnitColumn.BOOSTER_PHANTOM), kind == UnitKind.PAD ? null : value(UnitColumn.PASSES_PHANTOM))
                         : null,
                 value(UnitColumn.RESPONSE));
     }

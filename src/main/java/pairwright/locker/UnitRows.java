@@ -59,7 +59,8 @@ final class UnitRows {
         add(values, stand.massKg(), stand.reachM(), stand.footRadiusM(), stand.legs(), stand.heightM());
         add(values, unit.pad() == null ? null : unit.pad().lossDb());
         BoosterData booster = unit.booster() == null ? new BoosterData(null, null, null) : unit.booster();
-        add(values, booster.gainDb(), booster.phantomMa(), booster.passesPhantom() == null ? null : booster.passesPhantom() ? 1L : 0L);
+        Boolean passesPhantom = unit.pad() == null ? booster.passesPhantom() : unit.pad().passesPhantom(); // one column: a unit is the one or the other
+        add(values, booster.gainDb(), booster.phantomMa(), passesPhantom == null ? null : passesPhantom ? 1L : 0L);
         add(values, text(unit.response()), unit.version(), unit.id());
         return values.toArray();
     }
@@ -81,7 +82,7 @@ final class UnitRows {
                         word(PhantomSwitch.values(), row.getString("channel_phantom")), Sql.numberOrNull(row, "channel_phantom_ma")),
                 kind != UnitKind.STAND ? null : new StandData(Sql.numberOrNull(row, "stand_mass_kg"), Sql.numberOrNull(row, "stand_reach_m"),
                         Sql.numberOrNull(row, "stand_foot_radius_m"), legs == null ? null : legs.intValue(), Sql.numberOrNull(row, "stand_height_m")),
-                kind != UnitKind.PAD ? null : new PadData(Sql.numberOrNull(row, "pad_loss_db")),
+                kind != UnitKind.PAD ? null : new PadData(Sql.numberOrNull(row, "pad_loss_db"), passes == null ? null : passes == 1),
                 kind != UnitKind.BOOSTER ? null : new BoosterData(Sql.numberOrNull(row, "booster_gain_db"), Sql.numberOrNull(row, "booster_phantom_ma"),
                         passes == null ? null : passes == 1),
                 points(row.getString("response")), row.getLong("version"));

@@ -18,17 +18,32 @@ public record Catalogue(
         Map<String, Complaint> complaints,
         Map<String, Grade> grades,
         Map<String, Task> tasks,
+        Map<String, Custom> customs,
+        Map<String, Lead> leads,
         Vocabulary words,
         String version) {
 
     /** The same with another entry of a source, in its place where there is one of that id. */
     public Catalogue with(Source other) {
-        return new Catalogue(mics, replaced(sources, other.id(), other), rooms, characters, techniques, complaints, grades, tasks, words, version);
+        return new Catalogue(mics, replaced(sources, other.id(), other), rooms, characters, techniques, complaints, grades, tasks, customs, leads, words, version);
     }
 
     /** The same with another entry of a room. */
     public Catalogue with(Room other) {
-        return new Catalogue(mics, sources, replaced(rooms, other.id(), other), characters, techniques, complaints, grades, tasks, words, version);
+        return new Catalogue(mics, sources, replaced(rooms, other.id(), other), characters, techniques, complaints, grades, tasks, customs, leads, words, version);
+    }
+
+    /**
+     * A number of the trade that plans go by.
+     *
+     * @throws IllegalStateException where the catalogue has none of that id
+     */
+    public double custom(String id) {
+        Custom custom = customs.get(id);
+        if (custom == null) {
+            throw new IllegalStateException("the catalogue has no custom " + id + ". Add catalogue/customs/" + id + ".yaml");
+        }
+        return custom.value();
     }
 
     private static <T> Map<String, T> replaced(Map<String, T> all, String id, T other) {

@@ -76,6 +76,19 @@ public record MicType(
                 ruggedness, blastTolerance, humidityTolerance, handling, confidence, basis);
     }
 
+    /** No microphone input has such an input impedance: what wants more goes into a line box or the instrument input of a channel. */
+    public static final double BOX_LOAD_OHM = 100_000;
+
+    /** Whether it must not go straight into a microphone input, which would swallow it. */
+    public boolean wantsBox() {
+        return family != MicFamily.LINE && needsLoadOhm != null && needsLoadOhm >= BOX_LOAD_OHM;
+    }
+
+    /** Whether it is a line box with an input high enough for a pickup or microphone. */
+    public boolean boxFor(MicType other) {
+        return family == MicFamily.LINE && captures && inputOhm != null && other.wantsBox() && inputOhm.typical() >= other.needsLoadOhm;
+    }
+
     /** Whether phantom power must be on for it to work. */
     public boolean needsPhantom() {
         return power == PowerNeed.PHANTOM;

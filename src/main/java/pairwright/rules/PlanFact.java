@@ -9,9 +9,9 @@ import java.util.List;
  * A part of a plan, for the rules of {@code rules/plan} to read. Such a rule looks at one part at a time, and every text a part holds may stand in
  * its sentence by its name. Parts are compared by identity: the engine asks often whether two are the same.
  */
-public sealed interface PlanFact permits LeftOut, PlannedTwo, PlannedLine, PlannedHearing, PlannedArrival, PlannedBank, PlannedWhole {
+public sealed interface PlanFact permits LeftOut, PlannedTwo, PlannedInput, PlannedLine, PlannedHearing, PlannedArrival, PlannedBank, PlannedWhole {
     /** What of a plan carries points: all that the search for a plan weighs. What is told of the rest is a caution. */
-    List<Class<?>> WEIGHED = List.of(LeftOut.class, PlannedTwo.class);
+    List<Class<?>> WEIGHED = List.of(LeftOut.class, PlannedTwo.class, PlannedInput.class);
 
     /** Every kind of part. */
     static List<Class<?>> kinds() {

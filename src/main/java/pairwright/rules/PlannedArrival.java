@@ -14,9 +14,10 @@ package pairwright.rules;
  * @param rippleDb peak to dip of that sum
  * @param distanceRatio farther over nearer
  * @param inverted whether the two see opposite sides of what moves
+ * @param wired whether one of the two is a lead or a pickup, which has no place that a hand could move
  */
 public record PlannedArrival(String seat, String near, String far, boolean own, boolean stereo, boolean depth, double delayMs, Double firstNullHz,
-        double rippleDb, double distanceRatio, boolean inverted) implements PlanFact {
+        double rippleDb, double distanceRatio, boolean inverted, boolean wired) implements PlanFact {
     @Override
     public boolean equals(Object other) {
         return this == other;

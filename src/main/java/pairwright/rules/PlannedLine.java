@@ -35,11 +35,21 @@ import pairwright.model.PowerNeed;
  * @param sharesStand whether another microphone is on the same stand
  * @param ownElsewhere whether another line of the seat is on a channel that is not next to it
  * @param pairUnlike whether it is one of a stereo pair on channels that differ in bank or in what they are
+ * @param box what is written on the line box in the line, or what its type is called
+ * @param boxed whether that is behind a pickup or microphone that must not go into a microphone input; else the line is planned with a box, or none is in it
+ * @param boxOnCell whether the box runs on a cell
+ * @param instrumentInput whether the line goes straight into an instrument input
+ * @param pad what is written on the pad in the line
+ * @param padLossDb what that takes away; 0 for none
+ * @param ownPadDb the pad of the microphone itself that is in; 0 for none
+ * @param padForInput whether that is in for the sake of the input
+ * @param overDb by how much the loudest peak is over what the channel takes at its lowest gain, all pads taken off, with 6 dB in hand; 0 where it fits
  */
 public record PlannedLine(String line, String seat, String mic, String unit, String note, String channel, String bank, String stand, String mateSeat,
         MicFamily family, PowerNeed power, boolean passiveRibbon, boolean phantom, boolean phantomWanted, boolean switchShared, boolean boosted,
         boolean boosterPasses, Double gainDb, Double missingGainDb, Double leftGainDb, boolean ownPad, Double loadRatio, Double inputOhm,
-        boolean overPeople, boolean standing, Double standRatio, boolean sharesStand, boolean ownElsewhere, boolean pairUnlike) implements PlanFact {
+        boolean overPeople, boolean standing, Double standRatio, boolean sharesStand, boolean ownElsewhere, boolean pairUnlike,
+        String box, boolean boxed, boolean boxOnCell, boolean instrumentInput, String pad, double padLossDb, double ownPadDb, boolean padForInput, Double overDb) implements PlanFact {
     @Override
     public boolean equals(Object other) {
         return this == other;

@@ -10,8 +10,8 @@ package pairwright.rules;
  * @param sameTechnique whether both are taken in the same way: one microphone, or two by one technique
  * @param contrastDb how much they differ in tone, level apart: of two that shall be told apart what is recorded, of a section what the
  *     microphones and their places add
- * @param contrastShare of a clear difference: 0 for none, 1 from 6 dB on
- * @param alikeShare of sounding alike: 1 with no difference, 0 from 3 dB on
+ * @param contrastShare of a clear difference: 0 for none, 1 from the catalogue's clear-contrast on
+ * @param alikeShare of sounding alike: 1 with no difference, 0 from its no-contrast on
  */
 public record PlannedTwo(String firstSeat, String secondSeat, boolean apart, boolean sameType, boolean sameTechnique, double contrastDb,
         double contrastShare, double alikeShare) implements PlanFact {

@@ -25,8 +25,6 @@ public final class Arrivals {
     /** Beside the pairs of the seats no more than so many are told: the strongest. */
     public static final int MOST_BETWEEN_SEATS = 40;
 
-    /** Over this the bleed of one line is heard to colour another: the ripple that sources at the 3-to-1 spacing leave is 6 dB. */
-    private static final double WATCH_RIPPLE_DB = 6;
     private static final double ONE_PLANE_M = 0.005;
     private static final double LEAST_DISTANCE_M = 0.05;
 
@@ -107,7 +105,7 @@ public final class Arrivals {
         return new Arrival(other.seat(), other.source().id(), laterM >= 0 ? numbers(own, there.line()) : numbers(there.line(), own), false, pathM,
                 Delay.timeMs(pathM), pathM < ONE_PLANE_M ? null : Delay.nullHz(pathM, 1), laterM >= 0 ? heard.separationDb() : -heard.separationDb(), rippleDb,
                 Math.max(oneM, other.distanceM()) / Math.min(oneM, other.distanceM()), inverted(own) != there.line().placement().invertPolarity(),
-                rippleDb > WATCH_RIPPLE_DB ? Arrival.Treat.WATCH : Arrival.Treat.LEAVE, List.of());
+                Arrival.Treat.LEAVE, List.of());
     }
 
     /** How far the sound of a seat has come to a line of its own; 0 to a lead or a contact. */

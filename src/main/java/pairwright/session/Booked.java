@@ -20,7 +20,7 @@ public final class Booked {
      * The booking of a session.
      *
      * @param lineUp says for when
-     * @param picks microphones, channels, stands and boosters, those that are named
+     * @param picks microphones, channels, stands and what is in a line, those that are named
      * @param name what it is for
      * @param by who books
      * @throws LockerFault.Unusable where the session has no time, or no unit is named
@@ -47,7 +47,7 @@ public final class Booked {
     public static List<String> units(Picks picks) {
         Set<String> units = new LinkedHashSet<>();
         picks.seats().forEach(seat -> seat.mics().forEach(mic ->
-                Stream.of(mic.unit(), mic.channel(), mic.stand(), mic.booster()).filter(Objects::nonNull).forEach(units::add)));
+                Stream.of(mic.unit(), mic.channel(), mic.stand(), mic.booster(), mic.box(), mic.pad()).filter(Objects::nonNull).forEach(units::add)));
         return List.copyOf(units);
     }
 }

@@ -9,7 +9,7 @@ import java.util.List;
  * @param steps in the order they are to be done
  * @param timeS how long they take, for one assistant, as the tasks of the catalogue have it
  * @param kept ids of seats of which nothing is touched
- * @param costPoints what the new plan has less than the old one had
+ * @param costPoints what the new plan has less than the best that could be reached: the price of leaving things as they stand
  * @param bestScore what the best plan would have, whatever had to be moved for it, in the time there is
  * @param setUp how long there is for the steps that cannot wait; null for as long as they take
  */

@@ -6,17 +6,20 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import pairwright.locker.PhantomSwitch;
+import pairwright.model.MicType;
 import pairwright.session.allocation.Bank;
 import pairwright.session.allocation.Channel;
 import pairwright.session.allocation.Feed;
 import pairwright.session.allocation.PhantomNeed;
 
-/** The channels there are, bank by bank, told apart by how much gain they have. */
+/** The channels there are, bank by bank, told apart by how much gain they have, most and least, and by what may be plugged into them. */
 final class ChannelPool {
     /** A group nothing is of: where there is no channel at all, none serves anything. */
     private static final String NO_CHANNEL = "none";
@@ -53,7 +56,7 @@ final class ChannelPool {
             boolean whole = of.phantom() == PhantomSwitch.BANK;
             Integer supply = list.stream().map(Gear.Channel::supplyMa).filter(Objects::nonNull).min(Comparator.naturalOrder())
                     .map(ma -> (int) Math.floor(ma * 10)).orElse(null);
-            banks.add(new Bank(of.bank() + " " + of.phantom().id(), of.phantom(), list.stream().map(channel -> lost.contains(channel.id()) ? LOST : group(gainDb(channel))).toList(),
+            banks.add(new Bank(of.bank() + " " + of.phantom().id(), of.phantom(), list.stream().map(channel -> lost.contains(channel.id()) ? LOST : group(channel)).toList(),
                     whole ? supply : null, whole ? null : supply));
             channels.add(List.copyOf(list));
         });
@@ -80,8 +83,34 @@ final class ChannelPool {
         return channel.mostGainDb() == null ? ENOUGH_DB : channel.mostGainDb();
     }
 
-    private static String group(double gainDb) {
-        return "gain " + gainDb;
+    /** Channels of a group do for the same microphones. */
+    private static String group(Gear.Channel channel) {
+        return "gain " + gainDb(channel) + " from " + InputLevel.leastGainDb(channel) + (instrumentOhm(channel) == 0 ? "" : " instrument " + instrumentOhm(channel));
+    }
+
+    /** The input impedance of an instrument input; 0 for any other. */
+    private static double instrumentOhm(Gear.Channel channel) {
+        return channel.inputOhm() != null && channel.inputOhm() >= MicType.BOX_LOAD_OHM ? channel.inputOhm() : 0;
+    }
+
+    /** Whether it takes the lead of an instrument with no line box between. */
+    static boolean instrument(Gear.Channel channel) {
+        return instrumentOhm(channel) > 0;
+    }
+
+    /** The first of those that can be used and fit. */
+    Optional<Gear.Channel> first(Predicate<Gear.Channel> fitting) {
+        return usable().filter(fitting).findFirst();
+    }
+
+    /** The group of a channel as the search knows it. */
+    String groupAt(Channel at) {
+        return banks.get(at.bank()).channels().get(at.channel());
+    }
+
+    /** The lowest gains there are, the lowest first; empty where channels are not counted. */
+    List<Double> leastGainsDb() {
+        return usable().map(InputLevel::leastGainDb).distinct().sorted().toList();
     }
 
     boolean counted() {
@@ -137,11 +166,15 @@ final class ChannelPool {
         return usable().mapToDouble(ChannelPool::gainDb).min().orElse(ENOUGH_DB);
     }
 
-    /** The groups of channels that have that much gain; where none has, those that have most. */
-    private Set<String> groups(double wantedGainDb) {
-        double least = Math.min(wantedGainDb, mostGainDb);
-        return usable().mapToDouble(ChannelPool::gainDb).filter(gainDb -> gainDb >= least)
-                .mapToObj(ChannelPool::group).collect(Collectors.toCollection(TreeSet::new));
+    /** The groups of those channels that have that much gain; where none has, of those that have most. */
+    private Set<String> groups(Predicate<Gear.Channel> fitting, double wantedGainDb) {
+        double leastDb = Math.min(wantedGainDb, usable().filter(fitting).mapToDouble(ChannelPool::gainDb).max().orElse(0));
+        return usable().filter(fitting).filter(channel -> gainDb(channel) >= leastDb).map(ChannelPool::group).collect(Collectors.toCollection(TreeSet::new));
+    }
+
+    /** Whether any channel that can be used is such a one. */
+    boolean any(Predicate<Gear.Channel> fitting) {
+        return usable().anyMatch(fitting);
     }
 
     /**
@@ -151,7 +184,12 @@ final class ChannelPool {
      * @param drawnMa phantom current, counted up
      */
     List<Feed> feed(double wantedGainDb, PhantomNeed phantom, double drawnMa) {
-        Set<String> groups = groups(wantedGainDb);
+        return feed(channel -> true, wantedGainDb, phantom, drawnMa);
+    }
+
+    /** The same of some channels only. */
+    List<Feed> feed(Predicate<Gear.Channel> fitting, double wantedGainDb, PhantomNeed phantom, double drawnMa) {
+        Set<String> groups = groups(fitting, wantedGainDb);
         return counted ? List.of(new Feed(groups.isEmpty() ? Set.of(NO_CHANNEL) : groups, phantom, phantom == PhantomNeed.NEEDED ? (int) Math.ceil(drawnMa * 10) : 0)) : List.of();
     }
 }

@@ -1,20 +1,27 @@
 package pairwright.session;
 
 import java.util.List;
+import pairwright.model.Catalogue;
 
 /** Where on a floor somebody could sit: within the walls, not on top of anybody and not in a gobo. */
 final class FloorSpace {
-    /** To walls. */
-    static final double FROM_WALLS_M = 0.5;
-    /** Between players. */
-    static final double BETWEEN_SEATS_M = 1;
     private static final double FROM_GOBOS_M = 0.4;
     private static final double MICROPHONE_FROM_WALLS_M = 0.1;
 
     private final LineUp lineUp;
+    private final double fromWallsM;
+    private final double betweenSeatsM;
 
-    FloorSpace(LineUp lineUp) {
+    /** @param catalogue says how near a wall and each other players may sit */
+    FloorSpace(LineUp lineUp, Catalogue catalogue) {
         this.lineUp = lineUp;
+        this.fromWallsM = catalogue.custom("player-from-wall");
+        this.betweenSeatsM = catalogue.custom("least-between-players");
+    }
+
+    /** How far from a wall a player sits at the least. */
+    double fromWallsM() {
+        return fromWallsM;
     }
 
     /** Whether a seat fits where it is put, and its microphones with it; one that only turns has room where it is. */
@@ -27,19 +34,19 @@ final class FloorSpace {
 
     /** Whether somebody else sits so close that the two are one, as the drums of a kit are. */
     boolean together(Seat seat) {
-        return lineUp.seats().stream().anyMatch(other -> !other.id().equals(seat.id()) && Math.hypot(other.xM() - seat.xM(), other.yM() - seat.yM()) < BETWEEN_SEATS_M);
+        return lineUp.seats().stream().anyMatch(other -> !other.id().equals(seat.id()) && Math.hypot(other.xM() - seat.xM(), other.yM() - seat.yM()) < betweenSeatsM);
     }
 
     private boolean free(Seat moved) {
-        return within(moved.xM(), moved.yM(), FROM_WALLS_M)
+        return within(moved.xM(), moved.yM(), fromWallsM)
                 && lineUp.seats().stream().filter(other -> !other.id().equals(moved.id()))
-                        .allMatch(other -> Math.hypot(other.xM() - moved.xM(), other.yM() - moved.yM()) >= BETWEEN_SEATS_M)
+                        .allMatch(other -> Math.hypot(other.xM() - moved.xM(), other.yM() - moved.yM()) >= betweenSeatsM)
                 && lineUp.gobos().stream().allMatch(gobo -> apartM(gobo, moved.xM(), moved.yM()) >= FROM_GOBOS_M);
     }
 
-    private boolean within(double xM, double yM, double fromWallsM) {
+    private boolean within(double xM, double yM, double apartM) {
         Floor floor = lineUp.floor();
-        return xM >= fromWallsM && xM <= floor.widthM() - fromWallsM && yM >= fromWallsM && yM <= floor.depthM() - fromWallsM;
+        return xM >= apartM && xM <= floor.widthM() - apartM && yM >= apartM && yM <= floor.depthM() - apartM;
     }
 
     static double apartM(Gobo gobo, double xM, double yM) {

@@ -40,12 +40,13 @@ public record Gear(Stock stock, List<Channel> channels, List<Stand> stands, List
      * @param label what is written on it
      * @param bank with which it shares a supply, and a switch where that reaches the bank; null for one that stands alone
      * @param phantom what its switch for phantom power reaches
+     * @param leastGainDb null for unknown, taken as usual
      * @param mostGainDb null for unknown, taken as enough
      * @param inputOhm null for unknown
      * @param noiseDbu equivalent input noise; null for unknown
      * @param supplyMa phantom current, for the channel or the bank as the switch reaches; null for enough
      */
-    public record Channel(String id, String label, String bank, PhantomSwitch phantom, Double mostGainDb, Double inputOhm, Double noiseDbu, Double supplyMa) {
+    public record Channel(String id, String label, String bank, PhantomSwitch phantom, Double leastGainDb, Double mostGainDb, Double inputOhm, Double noiseDbu, Double supplyMa) {
     }
 
     /**
@@ -67,7 +68,17 @@ public record Gear(Stock stock, List<Channel> channels, List<Stand> stands, List
     public record Booster(String id, String label, double gainDb, double phantomMa, boolean passesPhantom) {
     }
 
-    /** A pad for a line that takes {@code lossDb} away. */
-    public record LinePad(String id, String label, double lossDb) {
+    /**
+     * A pad for a line.
+     *
+     * @param id of the unit
+     * @param label what is written on it
+     * @param lossDb what it takes away
+     * @param passesPhantom whether phantom power goes on through it; null for unknown, and then it is not put before what needs that
+     */
+    public record LinePad(String id, String label, double lossDb, Boolean passesPhantom) {
+        boolean passes() {
+            return Boolean.TRUE.equals(passesPhantom);
+        }
     }
 }

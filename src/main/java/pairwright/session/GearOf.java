@@ -73,7 +73,7 @@ public final class GearOf {
                 all(standing, had, UnitKind.CHANNEL, GearOf::channel),
                 all(standing, had, UnitKind.STAND, GearOf::stand),
                 all(standing, had, UnitKind.BOOSTER, GearOf::booster),
-                all(standing, had, UnitKind.PAD, unit -> new Gear.LinePad(unit.id(), unit.label(), unit.pad().lossDb())));
+                all(standing, had, UnitKind.PAD, unit -> new Gear.LinePad(unit.id(), unit.label(), unit.pad().lossDb(), unit.pad().passesPhantom())));
     }
 
     /** Good before limited, then by label; null where the locker holds none of the kind. */
@@ -91,8 +91,8 @@ public final class GearOf {
     private static Gear.Channel channel(Unit unit) {
         ChannelData data = unit.channel();
         PhantomSwitch phantom = data == null || data.phantom() == null ? PhantomSwitch.NONE : data.phantom();
-        return data == null ? new Gear.Channel(unit.id(), unit.label(), null, phantom, null, null, null, null)
-                : new Gear.Channel(unit.id(), unit.label(), data.bank(), phantom, data.mostGainDb(), data.inputOhm(), data.noiseDbu(), data.phantomMa());
+        return data == null ? new Gear.Channel(unit.id(), unit.label(), null, phantom, null, null, null, null, null)
+                : new Gear.Channel(unit.id(), unit.label(), data.bank(), phantom, data.leastGainDb(), data.mostGainDb(), data.inputOhm(), data.noiseDbu(), data.phantomMa());
     }
 
     private static Gear.Stand stand(Unit unit) {

@@ -36,6 +36,9 @@ final class Layout {
     private final Map<String, Offer> setUp = new HashMap<>();
     private final Map<String, Picks.AtSeat> picked;
     private final SetUpWork work;
+    private final Gear gear;
+    private final Set<String> lostChannels;
+    private final Catalogue catalogue;
 
     Layout(LineUp lineUp, List<AtSeat> seats, Gear gear, Set<String> lostChannels, Catalogue catalogue, PlanRules rules, Map<String, Picks.AtSeat> standing) {
         this(lineUp, seats, gear, lostChannels, catalogue, rules, standing, SetUpWork.fromNothing(lineUp.setUp(), catalogue.tasks()));
@@ -48,10 +51,14 @@ final class Layout {
         this.seats = seats;
         this.rules = rules;
         this.picked = standing;
+        this.gear = gear;
+        this.lostChannels = lostChannels;
+        this.catalogue = catalogue;
         this.twos = PlanRules.twos(lineUp);
         Set<String> own = new HashSet<>();
         seats.forEach(at -> at.offers().all().forEach(offer -> offer.mics().stream().filter(mic -> mic.unit() != null).forEach(mic -> own.add(mic.unit()))));
-        this.resources = new Resources(gear, lostChannels, own, type -> catalogue.mics().get(type).tier());
+        this.resources = new Resources(gear, lostChannels, own, catalogue);
+        Courses courses = new Courses(resources, rules::tooStrongCentipoints);
         for (AtSeat at : seats) {
             index.put(at.seat().id(), index.size());
             Picks.AtSeat picked = standing.get(at.seat().id());
@@ -59,10 +66,18 @@ final class Layout {
             if (same != null) {
                 setUp.put(at.seat().id(), same);
             }
-            SeatChoices choices = new SeatChoices(resources, at.source().body(), at.offers().all(), at.seat().must() ? null : Long.valueOf(rules.leftOutCentipoints(at.seat())),
+            SeatChoices choices = new SeatChoices(resources, courses, at.source().body(), at.offers().all(), !Boolean.FALSE.equals(at.seat().limits().phantom()), at.seat().must() ? null : Long.valueOf(rules.leftOutCentipoints(at.seat())),
                     range(at.seat().id()), offer -> offer == same, offer -> work.takes(at.seat().id(), offer));
             ways.add(choices.ways().stream().sorted(Comparator.comparingLong((SeatChoices.Way way) -> way.choice().centipoints()).reversed()).toList());
         }
+    }
+
+    /** The same for everybody but one, without a channel. */
+    Layout without(LineUp lineUp, AtSeat out, Gear.Channel channel) {
+        List<AtSeat> others = seats.stream().filter(at -> at != out).toList();
+        Set<String> lost = new HashSet<>(lostChannels);
+        lost.add(channel.id());
+        return new Layout(lineUp.without(List.of(out.seat().id())), others, gear, lost, catalogue, rules, picked);
     }
 
     private long range(String seat) {
@@ -189,7 +204,7 @@ final class Layout {
      */
     Problem problem(List<List<SeatChoices.Way>> some, List<List<SeatChoices.Way>> exact) {
         long[][] hopes = some.stream().map(of -> new long[of.size()]).toArray(long[][]::new);
-        List<PairTerm> pairs = pairs(some, exact, hopes);
+        List<PairTerm> pairs = new PairTerms(twos, index, rules).of(some, exact, hopes);
         List<pairwright.session.allocation.Seat> all = new ArrayList<>();
         for (int seat = 0; seat < seats.size(); seat++) {
             Seat of = seats.get(seat).seat();
@@ -200,7 +215,7 @@ final class Layout {
             all.add(new pairwright.session.allocation.Seat(of.id(), of.must(), choices));
         }
         Map<String, Integer> channelPrices = new HashMap<>();
-        resources.channels().banks().forEach(bank -> bank.channels().forEach(group -> channelPrices.put(group, Resources.CHANNEL_PRICE)));
+        resources.channels().banks().forEach(bank -> bank.channels().forEach(group -> channelPrices.put(group, resources.channelPrice())));
         return new Problem(all, caps(), resources.channels().banks(), pairs, List.of(), channelPrices);
     }
 
@@ -225,7 +240,7 @@ final class Layout {
         for (int seat = 0; seat < seats.size(); seat++) {
             Picks.AtSeat pick = picked.get(seats.get(seat).seat().id());
             int of = seat;
-            SeatChoices.Way way = pick == null ? null : ways.get(seat).stream().filter(one -> stands(of, one) && boosted(one, pick)).findFirst().orElse(null);
+            SeatChoices.Way way = pick == null ? null : ways.get(seat).stream().filter(one -> stands(of, one) && asSetUp(one, pick)).findFirst().orElse(null);
             List<Channel> on = way == null ? List.of() : channels(pick, way);
             if (way != null && on != null) {
                 all.add(new pairwright.session.allocation.Seat(pick.seat(), true, List.of(way.choice())));
@@ -242,9 +257,18 @@ final class Layout {
                 channels, all.stream().map(one -> List.<String>of()).toList(), live));
     }
 
-    private static boolean boosted(SeatChoices.Way way, Picks.AtSeat pick) {
-        for (int mic = 0; mic < way.boosted().size(); mic++) {
-            if (way.boosted().get(mic) != (pick.mics().get(mic).booster() != null)) {
+    /** Whether the same is in its lines, on channels that do for it. */
+    private boolean asSetUp(SeatChoices.Way way, Picks.AtSeat pick) {
+        for (int mic = 0; mic < way.courses().size(); mic++) {
+            Course course = way.courses().get(mic);
+            Picks.Mic set = pick.mics().get(mic);
+            if (course.boosted() != (set.booster() != null) || course.padded() != (set.pad() != null) || set.box() == null != (course.box() == null) && resources.units().counted()) {
+                return false;
+            }
+        }
+        List<Channel> on = channels(pick, way);
+        for (int feed = 0; on != null && feed < on.size(); feed++) {
+            if (!way.choice().feeds().get(feed).groups().contains(resources.channels().groupAt(on.get(feed)))) {
                 return false;
             }
         }
@@ -256,54 +280,5 @@ final class Layout {
         List<Channel> on = new ArrayList<>();
         pick.mics().stream().map(Picks.Mic::channel).filter(id -> id != null).map(resources.channels()::at).filter(at -> at != null).forEach(on::add);
         return on.size() == way.choice().feeds().size() ? on : null;
-    }
-
-    /** @param hopes is given the most that each way may be worth beside others that are not counted with it */
-    private List<PairTerm> pairs(List<List<SeatChoices.Way>> some, List<List<SeatChoices.Way>> exact, long[][] hopes) {
-        List<PairTerm> pairs = new ArrayList<>();
-        for (PlanRules.Two two : twos) {
-            int first = index.get(two.first());
-            int second = index.get(two.second());
-            List<Integer> ofFirst = served(some.get(first));
-            List<Integer> ofSecond = served(some.get(second));
-            Set<SeatChoices.Way> firstExact = Set.copyOf(exact.get(first));
-            Set<SeatChoices.Way> secondExact = Set.copyOf(exact.get(second));
-            long[][] points = rules.twoCentipoints(two.apart(), voices(some.get(first), ofFirst), voices(some.get(second), ofSecond));
-            long[] most = new long[ofSecond.size()];
-            List<PairTerm.Together> together = new ArrayList<>();
-            for (int i = 0; i < points.length; i++) {
-                boolean counted = firstExact.contains(some.get(first).get(ofFirst.get(i)));
-                long rowMost = Long.MIN_VALUE;
-                for (int j = 0; j < points[i].length; j++) {
-                    rowMost = Math.max(rowMost, points[i][j]);
-                    most[j] = Math.max(most[j], points[i][j]);
-                    if (points[i][j] != 0 && counted && secondExact.contains(some.get(second).get(ofSecond.get(j)))) {
-                        together.add(new PairTerm.Together(ofFirst.get(i), ofSecond.get(j), points[i][j]));
-                    }
-                }
-                // where the other seat is left out, nothing is gained or lost
-                hopes[first][ofFirst.get(i)] += counted ? 0 : Math.max(0, rowMost);
-            }
-            for (int j = 0; j < most.length; j++) {
-                hopes[second][ofSecond.get(j)] += secondExact.contains(some.get(second).get(ofSecond.get(j))) ? 0 : most[j];
-            }
-            pairs.add(new PairTerm(first, second, together));
-        }
-        return pairs;
-    }
-
-    private static List<Integer> served(List<SeatChoices.Way> ways) {
-        List<Integer> served = new ArrayList<>();
-        for (int i = 0; i < ways.size(); i++) {
-            if (ways.get(i).offer() != null) {
-                served.add(i);
-            }
-        }
-        return served;
-    }
-
-    private static List<Voice> voices(List<SeatChoices.Way> ways, List<Integer> which) {
-        return which.stream().map(way -> ways.get(way).offer()).map(offer -> Voice.of(offer.mics().get(0).micType().id(), offer.technique(),
-                offer.mics().get(0).predicted().toneDb(), offer.mics().get(0).predicted().colourDb())).toList();
     }
 }

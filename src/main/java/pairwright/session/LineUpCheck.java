@@ -89,10 +89,15 @@ public final class LineUpCheck {
     private boolean floor(Knowledge known) {
         Floor floor = lineUp.floor();
         faults.known("/room/room", floor.room(), known.catalogue().rooms().keySet(), "room");
-        return faults.within("/room/widthM", floor.widthM(), Floor.LEAST_M, Floor.MOST_M, "widthM")
+        boolean sound = faults.within("/room/widthM", floor.widthM(), Floor.LEAST_M, Floor.MOST_M, "widthM")
                 & faults.within("/room/depthM", floor.depthM(), Floor.LEAST_M, Floor.MOST_M, "depthM")
                 & faults.within("/room/heightM", floor.heightM(), Floor.LEAST_M, Floor.MOST_M, "heightM")
                 & faults.within("/room/reverbTimeS", floor.reverbTimeS(), Floor.LEAST_REVERB_S, Floor.MOST_REVERB_S, "reverbTimeS");
+        if (sound && floor.patch() != null) {
+            faults.within("/room/patch/xM", floor.patch().xM(), 0, floor.widthM(), "xM", "the room is that wide");
+            faults.within("/room/patch/yM", floor.patch().yM(), 0, floor.depthM(), "yM", "the room is that deep");
+        }
+        return sound;
     }
 
     private void id(String at, String id, String kind, Map<String, Integer> first, int index) {

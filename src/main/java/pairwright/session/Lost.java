@@ -5,7 +5,7 @@ import java.util.List;
 /**
  * What a session has lost since it was planned.
  *
- * @param units that failed or are needed elsewhere, by id: microphones, stands, boosters
+ * @param units that failed or are needed elsewhere, by id: microphones, stands, boosters, line boxes, pads
  * @param channels that failed, by id
  * @param seats who is not coming; who comes instead stands in the line-up
  * @param minutes of the time to set up that the line-up gives, 0 or more

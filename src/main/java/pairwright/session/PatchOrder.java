@@ -24,6 +24,8 @@ final class PatchOrder {
         List<String> steps = new ArrayList<>();
         steps.add("Turn every gain and fader down, and headphones and monitors off.");
         steps.add("Switch phantom power off on every channel and every bank, look at each lamp, and wait half a minute.");
+        step(lines, line -> line.between().pad() != null, "Put the pads into their lines, at the channel: ", ".", steps);
+        step(lines, line -> line.between().boxed(), "Plug the pickups into their line boxes: ", ".", steps);
         step(lines, ribbon, "Plug the passive ribbons now, while nothing is live: ", ". Whoever plugs anything later asks first.", steps);
         step(lines, line -> !ribbon.test(line) && !valve.test(line) && line.booster() == null && !line.phantomWanted(), "Plug what needs no power: ", ".", steps);
         step(lines, line -> line.booster() != null, "Put the inline boosters in and plug them: ", ".", steps);

@@ -40,9 +40,11 @@ public record Picks(List<AtSeat> seats) {
      * @param channel id
      * @param stand id
      * @param booster id
+     * @param box id of a line box behind it
+     * @param pad id of a pad in the line
      */
     public record Mic(String micType, Pattern pattern, String position, Double distanceM, Double aimDegrees, String unit, String channel, String stand,
-            String booster) {
+            String booster, String box, String pad) {
     }
 
     /** What a plan says. */
@@ -50,7 +52,8 @@ public record Picks(List<AtSeat> seats) {
         return new Picks(plan.served().stream().map(served -> new AtSeat(served.seat(), served.option().technique(),
                 plan.linesOf(served.seat()).stream().sorted(Comparator.comparingInt(Line::mic)).map(line -> new Mic(
                         line.placement().micType(), line.placement().pattern(), line.placement().position(), line.placement().distanceM(),
-                        line.placement().aimDegrees(), line.unit() == null ? null : line.unit().id(), line.channel(), line.stand(), line.booster()))
+                        line.placement().aimDegrees(), line.unit() == null ? null : line.unit().id(), line.channel(), line.stand(), line.booster(),
+                        line.between().boxed() ? line.between().box().unit() : null, line.between().pad()))
                         .toList())).toList());
     }
 }

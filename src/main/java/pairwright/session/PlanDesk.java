@@ -4,15 +4,8 @@ import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.concurrent.Callable;
 import java.util.concurrent.CancellationException;
-import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
-import java.util.concurrent.FutureTask;
-import java.util.concurrent.LinkedBlockingQueue;
-import java.util.concurrent.ThreadPoolExecutor;
-import java.util.concurrent.TimeUnit;
-import java.util.concurrent.TimeoutException;
 import java.util.function.Consumer;
 import java.util.function.LongSupplier;
 import java.util.function.Supplier;
@@ -25,19 +18,14 @@ import pairwright.advice.Knowledge;
 public final class PlanDesk implements AutoCloseable {
     /** So many states are kept or worked on; the one nobody asked for longest is dropped. */
     private static final int KEPT = 8;
-    private static final int KEPT_SHORTER = 24;
-    /** Whoever looks at a page waits so long before it says that something is still being worked out. */
-    private static final int WAIT_MS = 1500;
-    private static final int IDLE_S = 10;
     private static final Progress WAITING = new Progress("Waiting for another plan to be finished", 0, 0);
 
     private final Supplier<? extends List<?>> known;
     private final Planning planning;
-    private final ExecutorService thread;
+    private final ExecutorService thread = OneThread.named("plans");
     /** What is shorter than planning does not wait behind it. */
-    private final ExecutorService second;
+    private final Shortly shorter = new Shortly("plans-again");
     private final Map<Asked, Work> works = new LinkedHashMap<>(KEPT * 2, 0.75f, true);
-    private final Map<Object, FutureTask<Object>> shorter = new LinkedHashMap<>(KEPT_SHORTER * 2, 0.75f, true);
 
     /** What plans. */
     public interface Planning {
@@ -89,18 +77,6 @@ public final class PlanDesk implements AutoCloseable {
     public PlanDesk(Supplier<? extends List<?>> known, Planning planning) {
         this.known = known;
         this.planning = planning;
-        this.thread = one("plans");
-        this.second = one("plans-again");
-    }
-
-    private static ExecutorService one(String name) {
-        ThreadPoolExecutor one = new ThreadPoolExecutor(1, 1, IDLE_S, TimeUnit.SECONDS, new LinkedBlockingQueue<>(), work -> {
-            Thread made = new Thread(work, name);
-            made.setDaemon(true);
-            return made;
-        });
-        one.allowCoreThreadTimeOut(true);
-        return one;
     }
 
     /**
@@ -178,7 +154,7 @@ public final class PlanDesk implements AutoCloseable {
      * @throws IllegalArgumentException that says which pick no longer exists
      */
     public Plan rebuilt(LineUp lineUp, Gear gear, Picks picks) {
-        return (Plan) later(new Rebuilt(lineUp, gear, picks, List.copyOf(known.get())), () -> planning.rebuilt(lineUp, gear, picks));
+        return shorter.of(new Rebuilt(lineUp, gear, picks, List.copyOf(known.get())), () -> planning.rebuilt(lineUp, gear, picks));
     }
 
     /**
@@ -189,36 +165,7 @@ public final class PlanDesk implements AutoCloseable {
      * @throws IllegalStateException that says why no plan is left
      */
     public Change again(LineUp lineUp, Gear gear, Picks before, Lost lost, double pricePoints) {
-        return (Change) later(new Again(lineUp, gear, before, lost, pricePoints, List.copyOf(known.get())), () -> planning.again(lineUp, gear, before, lost, pricePoints));
-    }
-
-    private Object later(Object asked, Callable<Object> work) {
-        FutureTask<Object> task;
-        synchronized (shorter) {
-            task = shorter.get(asked);
-            if (task == null) {
-                task = new FutureTask<>(work);
-                shorter.put(asked, task);
-                dropOldest(shorter, KEPT_SHORTER);
-                second.execute(task);
-            }
-        }
-        try {
-            return task.get(WAIT_MS, TimeUnit.MILLISECONDS);
-        } catch (TimeoutException stillGoing) {
-            return null;
-        } catch (InterruptedException ended) {
-            Thread.currentThread().interrupt();
-            return null;
-        } catch (ExecutionException failed) {
-            if (failed.getCause() instanceof IllegalArgumentException || failed.getCause() instanceof IllegalStateException) {
-                throw (RuntimeException) failed.getCause(); // it would fail so again
-            }
-            synchronized (shorter) {
-                shorter.remove(asked);
-            }
-            throw failed.getCause() instanceof RuntimeException broken ? broken : new IllegalStateException("this could not be worked out", failed.getCause());
-        }
+        return shorter.of(new Again(lineUp, gear, before, lost, pricePoints, List.copyOf(known.get())), () -> planning.again(lineUp, gear, before, lost, pricePoints));
     }
 
     private void stop(String session) {
@@ -233,14 +180,9 @@ public final class PlanDesk implements AutoCloseable {
 
     private void drop() {
         while (works.size() > KEPT) {
-            works.values().iterator().next().stopped = true;
-            dropOldest(works, works.size() - 1);
-        }
-    }
-
-    private static void dropOldest(Map<?, ?> map, int most) {
-        while (map.size() > most) {
-            map.remove(map.keySet().iterator().next());
+            Work oldest = works.values().iterator().next();
+            oldest.stopped = true;
+            works.remove(oldest.asked);
         }
     }
 
@@ -289,6 +231,6 @@ public final class PlanDesk implements AutoCloseable {
             works.values().forEach(work -> work.stopped = true);
         }
         thread.shutdownNow();
-        second.shutdownNow();
+        shorter.close();
     }
 }

@@ -21,6 +21,7 @@ import pairwright.model.Technique;
 import pairwright.rules.PlannedArrival;
 import pairwright.rules.PlannedBank;
 import pairwright.rules.PlannedHearing;
+import pairwright.rules.PlannedInput;
 import pairwright.rules.PlannedLine;
 import pairwright.rules.PlannedWhole;
 
@@ -82,7 +83,17 @@ final class PlanFacts {
                 line.placement().mount().boomReachM() > 0,
                 line.standRatio(),
                 line.sharesStandWith() != null,
-                elsewhere(line), unlike(line));
+                elsewhere(line), unlike(line),
+                line.between().box() == null ? "" : line.between().box().called(), line.between().boxed(),
+                line.between().box() != null && line.between().box().power() == Between.BoxPower.BATTERY, line.between().instrument(),
+                line.between().pad() == null ? "" : line.between().padLabel(), line.between().padLossDb(), line.between().ownPadDb(),
+                line.between().ownPadDb() > line.placement().padDb(), line.between().overDb());
+    }
+
+    /** A line whose peaks are over what its channel takes. */
+    PlannedInput input(Line line) {
+        return new PlannedInput(called(line.number()), names.of(line.seat()), type(line), line.channelLabel() == null ? "channel " + line.number() : line.channelLabel(),
+                line.between().overDb());
     }
 
     /** Who has the other of a matched pair, told once for the two; empty where both are at one seat, or one of them is not in use. */
@@ -132,7 +143,7 @@ final class PlanFacts {
         return new PlannedArrival(names.of(arrival.seat()), called(arrival.lines().get(0)), called(arrival.lines().get(1)), arrival.own(),
                 technique != null && technique.stereo() || arrangement == Arrangement.TWO_ENDS || arrangement == Arrangement.NULLS_APART,
                 arrangement == Arrangement.NEAR_AND_FAR, arrival.delayMs(), arrival.firstNullHz(), arrival.rippleDb(), arrival.distanceRatio(),
-                arrival.inverted());
+                arrival.inverted(), arrival.lines().stream().anyMatch(line -> !Listening.inTheAir(lines.get(line).placement())));
     }
 
     PlannedBank bank(Plan.Supply supply) {

@@ -69,6 +69,15 @@ final class PlanJudge {
         if (boosters > 0) {
             counts.add(new Plan.Count("inline boosters", boosters, resources.boosters().size()));
         }
+        int boxes = (int) lines.stream().filter(line -> line.between().box() != null).count();
+        if (boxes > 0) {
+            counts.add(new Plan.Count("line boxes", boxes, resources.boxesThere()));
+        }
+        int pads = (int) lines.stream().filter(line -> line.between().pad() != null).count();
+        int wanted = (int) lines.stream().filter(line -> line.between().overDb() != null && line.between().overDb() > 0).count();
+        if (pads + wanted > 0) {
+            counts.add(new Plan.Count("pads in a line", pads + wanted, resources.pads().size()));
+        }
         return counts;
     }
 }

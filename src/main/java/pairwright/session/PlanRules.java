@@ -17,6 +17,7 @@ import pairwright.rules.Finding;
 import pairwright.rules.LeftOut;
 import pairwright.rules.PlanFact;
 import pairwright.rules.PlannedArrival;
+import pairwright.rules.PlannedInput;
 import pairwright.rules.PlannedTwo;
 import pairwright.rules.RuleBase;
 
@@ -25,24 +26,33 @@ import pairwright.rules.RuleBase;
  * what they read and has no opinion. Safe to share between threads.
  */
 final class PlanRules {
-    private static final double CLEAR_CONTRAST_DB = 6;
-    private static final double NO_LONGER_ALIKE_DB = 3;
     private static final double TENTHS = 10;
     /** No two options are further apart than the corners and slopes of microphones reach. */
     private static final double FARTHEST_DB = 60;
 
     private final RuleBase rules;
+    private final double clearContrastDb;
+    private final double noContrastDb;
     private final Map<Boolean, Long> leftOut = new ConcurrentHashMap<>();
+    private final Map<Double, Long> tooStrong = new ConcurrentHashMap<>();
     private final Map<Pairing, Long> twos = new ConcurrentHashMap<>();
     private final Map<Boolean, LongSummaryStatistics> ranges = new ConcurrentHashMap<>();
 
-    PlanRules(RuleBase rules) {
+    /** @param catalogue says what a difference in tone is */
+    PlanRules(RuleBase rules, Catalogue catalogue) {
         this.rules = rules;
+        this.clearContrastDb = catalogue.custom("clear-contrast");
+        this.noContrastDb = catalogue.custom("no-contrast");
     }
 
     /** What it costs that a seat gets no microphone, below 0, in hundredths of a point. */
     long leftOutCentipoints(Seat seat) {
         return leftOut.computeIfAbsent(seat.must(), must -> sum(rules.plan(false, List.of(new LeftOut(SeatNames.of(seat), must)))));
+    }
+
+    /** What it costs that the peaks of a line are so much over what its channel takes, below 0, in hundredths of a point. */
+    long tooStrongCentipoints(double overDb) {
+        return tooStrong.computeIfAbsent(InputLevel.tenth(overDb), over -> sum(rules.plan(false, List.of(new PlannedInput("", "", "", "", over)))));
     }
 
     /**
@@ -82,7 +92,7 @@ final class PlanRules {
                 Pairing pairing = Pairing.of(apart, first.get(i), second.get(j));
                 pairings[i][j] = pairing;
                 if (!twos.containsKey(pairing)) {
-                    open.computeIfAbsent(pairing, one -> one.fact("", ""));
+                    open.computeIfAbsent(pairing, one -> fact(one, "", ""));
                 }
             }
         }
@@ -151,12 +161,13 @@ final class PlanRules {
             boolean must = lineUp.seat(seat).map(Seat::must).orElse(false);
             all.add(weighed.add(new LeftOut(facts.names().of(seat), must), List.of(seat), List.of()));
         }
+        plan.lines().stream().filter(line -> line.between().overDb() != null && line.between().overDb() > 0)
+                .forEach(line -> all.add(weighed.add(facts.input(line), List.of(line.seat()), List.of(line.number()))));
         Map<String, Voice> voices = new HashMap<>();
         plan.served().forEach(served -> voices.put(served.seat(), Voice.of(served.option())));
         for (Two two : twos(lineUp)) {
             if (voices.containsKey(two.first()) && voices.containsKey(two.second())) {
-                PlannedTwo fact = Pairing.of(two.apart(), voices.get(two.first()), voices.get(two.second()))
-                        .fact(facts.names().of(two.first()), facts.names().of(two.second()));
+                PlannedTwo fact = fact(Pairing.of(two.apart(), voices.get(two.first()), voices.get(two.second())), facts.names().of(two.first()), facts.names().of(two.second()));
                 all.add(weighed.add(fact, List.of(two.first(), two.second()), List.of()));
             }
         }
@@ -185,7 +196,7 @@ final class PlanRules {
                 }
             }
             Map<Pairing, PlannedTwo> open = new LinkedHashMap<>();
-            all.stream().filter(pairing -> !twos.containsKey(pairing)).forEach(pairing -> open.put(pairing, pairing.fact("", "")));
+            all.stream().filter(pairing -> !twos.containsKey(pairing)).forEach(pairing -> open.put(pairing, fact(pairing, "", "")));
             ask(open);
             return all.stream().mapToLong(twos::get).summaryStatistics();
         });
@@ -200,6 +211,11 @@ final class PlanRules {
         open.forEach((pairing, fact) -> twos.put(pairing, points.getOrDefault(fact, 0L)));
     }
 
+    private PlannedTwo fact(Pairing of, String first, String second) {
+        double contrastDb = of.contrastTenths / TENTHS;
+        return new PlannedTwo(first, second, of.apart, of.sameType, of.sameTechnique, contrastDb, Math.min(1, contrastDb / clearContrastDb), Math.max(0, 1 - contrastDb / noContrastDb));
+    }
+
     private static long sum(List<Finding> findings) {
         return findings.stream().mapToLong(Finding::centipoints).sum();
     }
@@ -209,12 +225,6 @@ final class PlanRules {
         static Pairing of(boolean apart, Voice first, Voice second) {
             double contrastDb = apart ? first.toneContrastDb(second) : first.colourContrastDb(second);
             return new Pairing(apart, first.sameType(second), first.sameTechnique(second), Math.round(contrastDb * TENTHS));
-        }
-
-        PlannedTwo fact(String first, String second) {
-            double contrastDb = contrastTenths / TENTHS;
-            return new PlannedTwo(first, second, apart, sameType, sameTechnique, contrastDb, Math.min(1, contrastDb / CLEAR_CONTRAST_DB),
-                    Math.max(0, 1 - contrastDb / NO_LONGER_ALIKE_DB));
         }
     }
 }

@@ -59,7 +59,7 @@ public record Planned(List<Plan> plans, List<Short> shortOf, List<WayOut> waysOu
     /**
      * Something that would make a plan possible.
      *
-     * @param kind borrow, drop or share
+     * @param kind borrow, drop, share, or input for an instrument input in place of a line box
      * @param says what to do, in a sentence
      * @param pricePoints the lower the easier
      * @param score of the plan that is possible then

@@ -70,7 +70,7 @@ public final class Planner {
      * @throws IllegalStateException where no plan is left; ask {@link #shortAgain} what is short
      */
     public Change again(LineUp lineUp, Gear gear, Picks before, Lost lost, double pricePoints) {
-        return Knowledge.answered(knowledge, now -> again(lineUp, gear, before, lost, now, step -> { }).again(before, lost, pricePoints, labels(gear, now)));
+        return Knowledge.answered(knowledge, now -> again(lineUp, gear, before, lost, now, step -> { }).again(lineUp, before, lost, pricePoints, labels(gear, now)));
     }
 
     /**
@@ -83,7 +83,7 @@ public final class Planner {
     }
 
     private Planning again(LineUp lineUp, Gear gear, Picks before, Lost lost, Knowledge now, Consumer<Progress> progress) {
-        LineUp left = lineUp.seated(lineUp.seats().stream().filter(seat -> !lost.seats().contains(seat.id())).toList());
+        LineUp left = lineUp.without(lost.seats());
         Gear rest = counted(gear).without(lost);
         return new Planning(left, rest, Set.copyOf(lost.channels()), now, bySeat(before), SetUpWork.since(left, now.catalogue().tasks(), rest, before, lost), progress);
     }
@@ -99,6 +99,7 @@ public final class Planner {
         if (gear.stock() != null) {
             gear.stock().units().forEach(unit -> labels.put(unit.id(), unit.label()));
         }
+        gear.pads().forEach(pad -> labels.put(pad.id(), pad.label()));
         if (gear.channels() != null) {
             gear.channels().forEach(channel -> labels.put(channel.id(), channel.label()));
         }
@@ -133,7 +134,7 @@ public final class Planner {
             this.now = now;
             this.standing = standing;
             this.progress = progress;
-            this.rules = new PlanRules(now.rules());
+            this.rules = new PlanRules(now.rules(), now.catalogue());
             List<AtSeat> seats = judging.of(lineUp, now, gear.stock(), new ChannelPool(gear.channels(), lostChannels), progress);
             this.layout = new Layout(lineUp, seats, gear, lostChannels, now.catalogue(), rules, standing, work);
         }
@@ -236,7 +237,8 @@ public final class Planner {
             return plan(1, (layout.work().overS(most) > 0 ? best(most) : best()).orElseThrow().beside(new BestPlan(only, only, solution)), standing);
         }
 
-        Change again(Picks before, Lost lost, double pricePoints, Map<String, String> labels) {
+        /** @param whole the line-up with those who are not coming, who have names as well */
+        Change again(LineUp whole, Picks before, Lost lost, double pricePoints, Map<String, String> labels) {
             // at no price at all, what stands is still preferred among equals
             long price = Math.max(1, Math.round(pricePoints * 100));
             Optional<Found> scratch = best();
@@ -246,7 +248,7 @@ public final class Planner {
             InTime inTime = new InTime(layout.work());
             for (int tries = 0; tries < MOST_TRIES; tries++) {
                 BestPlan kept = BestPlan.of(layout, problem -> kept(inTime.known(problem), price), price).orElseThrow(Planning::nothingLeft);
-                Change change = Steps.change(before, lost, plan(1, scratch.get().beside(kept), standing), scratch.get().solution().centipoints() / 100.0, lineUp,
+                Change change = Steps.change(before, lost, plan(1, scratch.get().beside(kept), standing), scratch.get().solution().centipoints() / 100.0, whole,
                         now.catalogue().tasks(), layout.work().time(), id -> labels.getOrDefault(id, id));
                 if (inTime.holds(change, layout.seats(), kept.ways())) {
                     return change;
@@ -277,9 +279,7 @@ public final class Planner {
             if (gear.boosters().stream().anyMatch(Gear.Booster::passesPhantom)) {
                 assumed.add("Inline boosters that let phantom power through, or of which nobody noted that they do not, are left aside.");
             }
-            if (!gear.pads().isEmpty()) {
-                assumed.add("Pads for a line are not planned: where a line needs one, it says so.");
-            }
+            assumed.addAll(Assumptions.ofPads(gear));
             return List.copyOf(assumed);
         }
     }

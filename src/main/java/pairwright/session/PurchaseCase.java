@@ -1,6 +1,7 @@
 package pairwright.session;
 
 import java.util.Arrays;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -10,6 +11,7 @@ import java.util.stream.IntStream;
 import pairwright.advice.Knowledge;
 import pairwright.advice.Offer;
 import pairwright.advice.OfferedMic;
+import pairwright.model.MicType;
 import pairwright.model.Stock;
 import pairwright.session.allocation.Allocator;
 
@@ -35,14 +37,16 @@ final class PurchaseCase {
         this.now = now;
         this.rules = rules;
         this.allocator = allocator;
-        this.bestWith = seats.stream().map(PurchaseCase::bestWith).toList();
+        this.bestWith = seats.stream().map(at -> bestWith(at, now.catalogue().mics().values())).toList();
     }
 
-    private static Map<String, Long> bestWith(AtSeat at) {
+    private static Map<String, Long> bestWith(AtSeat at, Collection<MicType> types) {
         Map<String, Long> best = new HashMap<>();
         for (Offer offer : at.offers().all()) {
             for (OfferedMic mic : offer.mics()) {
                 best.merge(mic.micType().id(), offer.centipoints(), Math::max);
+                // a box that is bought may be what a pickup was waiting for
+                types.stream().filter(type -> type.boxFor(mic.micType())).forEach(box -> best.merge(box.id(), offer.centipoints(), Math::max));
             }
         }
         return best;
@@ -68,7 +72,10 @@ final class PurchaseCase {
     /** How many units of each type the best plan takes at once. */
     static Map<String, Integer> used(BestPlan plan) {
         Map<String, Integer> used = new HashMap<>();
-        plan.ways().stream().filter(way -> way.offer() != null).forEach(way -> way.offer().mics().forEach(mic -> used.merge(mic.micType().id(), 1, Integer::sum)));
+        plan.ways().stream().filter(way -> way.offer() != null).forEach(way -> {
+            way.offer().mics().forEach(mic -> used.merge(mic.micType().id(), 1, Integer::sum));
+            way.courses().stream().filter(course -> course.box() != null).forEach(course -> used.merge(course.box().id(), 1, Integer::sum));
+        });
         return used;
     }
 

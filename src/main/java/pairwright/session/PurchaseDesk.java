@@ -5,9 +5,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.ExecutorService;
-import java.util.concurrent.LinkedBlockingQueue;
-import java.util.concurrent.ThreadPoolExecutor;
-import java.util.concurrent.TimeUnit;
 import java.util.function.Supplier;
 import pairwright.advice.HouseMemory;
 import pairwright.advice.Knowledge;
@@ -19,11 +16,10 @@ import pairwright.advice.Knowledge;
 public final class PurchaseDesk implements AutoCloseable {
     /** So many states are kept or worked on. */
     private static final int KEPT = 4;
-    private static final int IDLE_S = 10;
 
     private final Supplier<Knowledge> knowledge;
     private final HouseMemory memory;
-    private final ExecutorService thread;
+    private final ExecutorService thread = OneThread.named("purchases");
     private final Map<Asked, Work> works = new LinkedHashMap<>(KEPT * 2, 0.75f, true);
 
     /**
@@ -45,13 +41,6 @@ public final class PurchaseDesk implements AutoCloseable {
     public PurchaseDesk(Supplier<Knowledge> knowledge, HouseMemory memory) {
         this.knowledge = knowledge;
         this.memory = memory;
-        ThreadPoolExecutor one = new ThreadPoolExecutor(1, 1, IDLE_S, TimeUnit.SECONDS, new LinkedBlockingQueue<>(), work -> {
-            Thread made = new Thread(work, "purchases");
-            made.setDaemon(true);
-            return made;
-        });
-        one.allowCoreThreadTimeOut(true);
-        this.thread = one;
     }
 
     /**

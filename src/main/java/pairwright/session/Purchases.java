@@ -88,7 +88,7 @@ public final class Purchases {
         List<Goods> all = Goods.all(now.catalogue(), wish.mostTier());
         // two of each type that are matched, beside what there is: whatever is bought is judged already
         Stock everything = Goods.with(stock, all.stream().filter(goods -> goods.units() == 2).toList());
-        PlanRules rules = new PlanRules(now.rules());
+        PlanRules rules = new PlanRules(now.rules(), now.catalogue());
         for (Session session : wish.sessions()) {
             progress.accept(new Progress("Judging everything for " + session.name(), cases.size(), wish.sessions().size()));
             List<AtSeat> seats = judging.of(session.lineUp(), now, everything, new ChannelPool(wish.gear().channels(), Set.of()), step -> { });

@@ -1,49 +1,50 @@
 package pairwright.session;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
-import java.util.function.ToIntFunction;
 import java.util.stream.Collectors;
 import pairwright.advice.Offer;
 import pairwright.advice.OfferedMic;
 import pairwright.model.Arrangement;
 import pairwright.model.Body;
+import pairwright.model.Catalogue;
+import pairwright.model.MicFamily;
 import pairwright.model.MicType;
 import pairwright.model.Mount;
 import pairwright.model.PowerNeed;
 import pairwright.model.Standpoint;
 import pairwright.session.allocation.Cap;
-import pairwright.session.allocation.Feed;
-import pairwright.session.allocation.PhantomNeed;
 
 /** The gear of a session as the search reckons with it. */
 final class Resources {
     static final String BOOSTERS = "boosters";
     private static final String STAND = "stand ";
-    /** What borrowing costs against the cheapest microphone. */
-    private static final int STAND_PRICE = 1;
-    private static final int BOOSTER_PRICE = 1;
-    static final int CHANNEL_PRICE = 2;
+    private static final String PAD = "pad ";
 
     private final UnitPool units;
     private final ChannelPool channels;
     private final Stands stands;
     private final List<Gear.Booster> boosters;
-    private final ToIntFunction<String> tier;
+    private final Catalogue catalogue;
+    private final List<Gear.LinePad> pads;
 
     /**
      * @param lostChannels ids of channels that cannot be used any more
      * @param own ids of units that are offered by their own response
-     * @param tier price class of a mic type, 1 to 5
+     * @param catalogue where price classes and customs are
      */
-    Resources(Gear gear, Set<String> lostChannels, Set<String> own, ToIntFunction<String> tier) {
+    Resources(Gear gear, Set<String> lostChannels, Set<String> own, Catalogue catalogue) {
         this.units = new UnitPool(gear.stock(), own);
         this.channels = new ChannelPool(gear.channels(), lostChannels);
-        this.stands = new Stands(gear.stands());
+        this.stands = new Stands(gear.stands(), catalogue.custom("low-stand"));
+        this.catalogue = catalogue;
         this.boosters = gear.boosters().stream().filter(booster -> !booster.passesPhantom()).toList();
-        this.tier = tier;
+        this.pads = gear.pads();
     }
 
     UnitPool units() {
@@ -64,10 +65,24 @@ final class Resources {
     }
 
     List<Cap> caps() {
-        List<Cap> caps = new ArrayList<>(units.caps(tier));
-        stands.classes().forEach(one -> caps.add(new Cap(name(one), one.stands().size(), STAND_PRICE)));
-        caps.add(new Cap(BOOSTERS, boosters.size(), BOOSTER_PRICE));
+        List<Cap> caps = new ArrayList<>(units.caps(type -> catalogue.mics().get(type).tier()));
+        if (units.counted()) {
+            catalogue.mics().values().stream().filter(type -> !units.has(type.id()) && catalogue.mics().values().stream().anyMatch(type::boxFor)).forEach(type -> caps.add(units.none(type.id(), type.tier())));
+        }
+        pads.stream().collect(Collectors.groupingBy(Resources::padCap, TreeMap::new, Collectors.counting()))
+                .forEach((cap, count) -> caps.add(new Cap(cap, count.intValue(), price("borrowed-pad"))));
+        stands.classes().forEach(one -> caps.add(new Cap(name(one), one.stands().size(), price("borrowed-stand"))));
+        caps.add(new Cap(BOOSTERS, boosters.size(), price("borrowed-booster")));
         return caps;
+    }
+
+    /** What one more channel costs. */
+    int channelPrice() {
+        return price("borrowed-channel");
+    }
+
+    private int price(String custom) {
+        return (int) Math.ceil(catalogue.custom(custom));
     }
 
     private static String name(Stands.Class one) {
@@ -135,12 +150,47 @@ final class Resources {
                 boosters.stream().mapToDouble(Gear.Booster::phantomMa).max().orElse(0), false);
     }
 
-    /** What a microphone asks of each of its channels; empty where they are not counted. */
-    List<Feed> feed(OfferedMic mic, boolean boosted) {
-        double gainDb = mic.predicted().gainDb() == null ? 0 : mic.predicted().gainDb();
-        if (boosted) {
-            return channels.feed(gainDb - usualBooster().gainDb(), PhantomNeed.NEEDED, usualBooster().phantomMa());
-        }
-        return channels.feed(gainDb, SeatChoices.phantom(mic.micType(), mic.phantom()), mic.currentMa());
+    /**
+     * The types of line boxes that do for what wants one, the cheapest first: those there are, or any where units are not counted.
+     *
+     * @param borrowed whether those count of which there are none
+     */
+    List<MicType> boxes(MicType of, boolean borrowed) {
+        List<MicType> fit = catalogue.mics().values().stream().filter(type -> type.boxFor(of)).sorted(Comparator.comparingInt(MicType::tier).thenComparing(MicType::id)).toList();
+        List<MicType> there = fit.stream().filter(type -> units.has(type.id())).toList();
+        return !there.isEmpty() || borrowed || !units.counted() ? (there.isEmpty() ? fit.stream().limit(1).toList() : there) : List.of();
+    }
+
+    /** How many line boxes are free, of any type; null where units are not counted. */
+    Integer boxesThere() {
+        return units.counted() ? Integer.valueOf(catalogue.mics().values().stream().filter(type -> type.family() == MicFamily.LINE && type.captures()).mapToInt(type -> units.count(type.id())).sum()) : null;
+    }
+
+    MicType type(String id) {
+        return catalogue.mics().values().stream().filter(type -> type.id().equals(id)).findFirst().orElseThrow();
+    }
+
+    /** Pads for a line that are used: all of them, those that pass phantom power and those that do not. */
+    List<Gear.LinePad> pads() {
+        return pads;
+    }
+
+    /** What pads take away, the least first, of those that do for a line. */
+    List<Double> padLossesDb(boolean powered) {
+        return pads.stream().filter(pad -> pad.passes() || !powered).map(Gear.LinePad::lossDb).distinct().sorted().toList();
+    }
+
+    /** The caps that a pad comes from which takes away so much at least. */
+    Set<String> padCaps(double lossDb, boolean powered) {
+        return pads.stream().filter(pad -> pad.lossDb() >= lossDb && (pad.passes() || !powered)).map(Resources::padCap).collect(Collectors.toCollection(TreeSet::new));
+    }
+
+    static String padCap(Gear.LinePad pad) {
+        return PAD + pad.lossDb() + (pad.passes() ? " with phantom" : "");
+    }
+
+    /** Whether a cap counts pads. */
+    static boolean isPad(String cap) {
+        return cap.startsWith(PAD);
     }
 }

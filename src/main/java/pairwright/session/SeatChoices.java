@@ -24,8 +24,10 @@ final class SeatChoices {
     private static final String OUT = "nothing";
 
     private final Resources resources;
+    private final Courses courses;
     private final Body body;
     private final Function<Offer, Map<String, Integer>> work;
+    private final boolean phantom;
     private final List<Way> ways = new ArrayList<>();
     private final Map<Demand, Long> best = new HashMap<>();
 
@@ -33,9 +35,9 @@ final class SeatChoices {
      * One choice and what is behind it.
      *
      * @param offer null for leaving the seat out
-     * @param boosted whether an inline booster is in the line, for each microphone
+     * @param courses from each microphone to its channels
      */
-    record Way(Choice choice, Offer offer, List<Boolean> boosted) {
+    record Way(Choice choice, Offer offer, List<Course> courses) {
         /** What sets it apart for whoever looks for another idea: its technique and its types, wherever they stand. */
         List<String> kind() {
             return offer == null ? List.of() : Stream.concat(Stream.of(offer.technique()), offer.mics().stream().map(mic -> mic.micType().id())).toList();
@@ -48,19 +50,28 @@ final class SeatChoices {
     /**
      * @param body of the source; null where nobody noted it
      * @param offers best first
+     * @param phantom whether the seat may have phantom power
      * @param leftOutCentipoints what it is worth to leave the seat out; null where it must be served
      * @param rangeCentipoints how much more a seat beside another can make of one offer than of another that takes the same; 0 for a seat that is
      *     judged by itself
      * @param setUp offers that are looked at whatever they are worth, since they stand already
      * @param work what setting an offer up takes of the caps
      */
-    SeatChoices(Resources resources, Body body, List<Offer> offers, Long leftOutCentipoints, long rangeCentipoints, Predicate<Offer> setUp,
+    SeatChoices(Resources resources, Courses courses, Body body, List<Offer> offers, boolean phantom, Long leftOutCentipoints, long rangeCentipoints, Predicate<Offer> setUp,
             Function<Offer, Map<String, Integer>> work) {
         this.resources = resources;
+        this.courses = courses;
         this.body = body;
         this.work = work;
-        for (int i = 0; i < offers.size(); i++) {
-            add(offers.get(i), i, rangeCentipoints, setUp.test(offers.get(i)));
+        this.phantom = phantom;
+        // a box of which there is none is reckoned with only where nothing else serves the seat, so that it is said to be short
+        for (boolean borrowed = false; ; borrowed = true) {
+            for (int i = 0; i < offers.size(); i++) {
+                add(offers.get(i), i, rangeCentipoints, setUp.test(offers.get(i)), borrowed);
+            }
+            if (borrowed || !ways.isEmpty() || leftOutCentipoints != null) {
+                break;
+            }
         }
         if (leftOutCentipoints != null) {
             ways.add(leftOut(leftOutCentipoints));
@@ -75,7 +86,7 @@ final class SeatChoices {
         return ways;
     }
 
-    private void add(Offer offer, int number, long rangeCentipoints, boolean setUp) {
+    private void add(Offer offer, int number, long rangeCentipoints, boolean setUp, boolean borrowed) {
         List<Set<String>> stands = resources.standing(offer, body);
         if (stands == null) {
             return; // no stand here holds it
@@ -83,40 +94,47 @@ final class SeatChoices {
         Map<String, Integer> work = this.work.apply(offer);
         int way = 0;
         for (Map<String, Integer> takes : resources.units().ways(offer)) {
-            for (List<Boolean> boosted : boosts(offer)) {
+            for (List<Course> chosen : together(offer, borrowed)) {
                 Map<String, Integer> all = new HashMap<>(takes);
                 all.putAll(work);
-                int boosters = (int) boosted.stream().filter(one -> one).count();
-                if (boosters > 0) {
-                    all.put(Resources.BOOSTERS, boosters);
+                List<Set<String>> anyOf = new ArrayList<>(stands);
+                List<Feed> feeds = new ArrayList<>();
+                long centipoints = offer.centipoints();
+                for (Course course : chosen) {
+                    course.takes().forEach((cap, count) -> all.merge(cap, count, Integer::sum));
+                    anyOf.addAll(course.pads());
+                    feeds.addAll(course.feeds());
+                    centipoints += course.centipoints();
                 }
-                List<Feed> feeds = feeds(offer, boosted);
-                Demand demand = new Demand(all, feeds, stands);
-                Long most = best.putIfAbsent(demand, offer.centipoints());
-                if (setUp || most == null || rangeCentipoints > 0 && offer.centipoints() >= most - rangeCentipoints) {
-                    ways.add(new Way(new Choice("offer " + number + "." + way, Choice.Use.FULL, offer.centipoints(), all, feeds, stands), offer, boosted));
+                long worth = centipoints;
+                Long most = best.get(new Demand(all, feeds, anyOf));
+                best.merge(new Demand(all, feeds, anyOf), worth, Math::max);
+                if (setUp || most == null || worth > most || rangeCentipoints > 0 && worth >= most - rangeCentipoints) {
+                    ways.add(new Way(new Choice("offer " + number + "." + way, Choice.Use.FULL, worth, all, feeds, anyOf), offer, chosen));
                 }
                 way++;
             }
         }
     }
 
-    /** Without boosters; and with one in each line that has none too much gain, where there are boosters for all of them. */
-    private List<List<Boolean>> boosts(Offer offer) {
-        List<Boolean> none = offer.mics().stream().map(mic -> false).toList();
-        List<Boolean> low = offer.mics().stream().map(mic -> resources.wantsBooster(mic)).toList();
-        return low.contains(true) ? List.of(none, low) : List.of(none);
+    /** A course for each microphone; boosters in every line that wants one, or in none. */
+    private List<List<Course>> together(Offer offer, boolean borrowed) {
+        List<List<Course>> together = new ArrayList<>(List.of(List.of()));
+        for (OfferedMic mic : offer.mics()) {
+            List<Course> of = courses.of(mic, phantom, borrowed);
+            together = together.stream().flatMap(before -> of.stream().map(course -> Stream.concat(before.stream(), Stream.of(course)).toList())).toList();
+        }
+        return together.stream().filter(chosen -> allBoosted(offer, chosen)).toList();
     }
 
-    private List<Feed> feeds(Offer offer, List<Boolean> boosted) {
-        List<Feed> feeds = new ArrayList<>();
-        for (int i = 0; i < offer.mics().size(); i++) {
-            OfferedMic mic = offer.mics().get(i);
-            for (int channel = 0; channel < mic.micType().channels(); channel++) {
-                feeds.addAll(resources.feed(mic, boosted.get(i)));
+    private boolean allBoosted(Offer offer, List<Course> chosen) {
+        boolean any = chosen.stream().anyMatch(Course::boosted);
+        for (int mic = 0; any && mic < chosen.size(); mic++) {
+            if (!chosen.get(mic).boosted() && resources.wantsBooster(offer.mics().get(mic))) {
+                return false;
             }
         }
-        return feeds;
+        return true;
     }
 
     /** What phantom power is to a microphone. */

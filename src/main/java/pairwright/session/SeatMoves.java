@@ -46,7 +46,7 @@ public final class SeatMoves {
     private SeatMoves(LineUp lineUp, Catalogue catalogue) {
         this.lineUp = lineUp;
         this.hearing = Hearing.of(lineUp, catalogue);
-        this.space = new FloorSpace(lineUp);
+        this.space = new FloorSpace(lineUp, catalogue);
         this.names = SeatNames.of(lineUp);
     }
 
@@ -146,8 +146,8 @@ public final class SeatMoves {
         }
         Floor floor = lineUp.floor();
         double stepM = Math.max(FINEST_STEP_M, Math.sqrt(floor.widthM() * floor.depthM() * FACINGS_DEGREES.length / most));
-        for (double yM = FloorSpace.FROM_WALLS_M; yM <= floor.depthM() - FloorSpace.FROM_WALLS_M; yM += stepM) {
-            for (double xM = FloorSpace.FROM_WALLS_M; xM <= floor.widthM() - FloorSpace.FROM_WALLS_M; xM += stepM) {
+        for (double yM = space.fromWallsM(); yM <= floor.depthM() - space.fromWallsM(); yM += stepM) {
+            for (double xM = space.fromWallsM(); xM <= floor.widthM() - space.fromWallsM(); xM += stepM) {
                 for (int facing : FACINGS_DEGREES) {
                     candidates.add(seat.at(xM, yM, InRoom.turned(seat.facingDegrees() + facing)));
                 }

@@ -18,8 +18,6 @@ import pairwright.model.Source;
  * @param fits whether the room has a place for everybody; else those without one are in its lower left corner
  */
 public record Seating(List<Seat> seats, List<String> assumed, boolean fits) {
-    /** As far apart as players who listen to each other like to be. */
-    static final double USUAL_APART_M = 2;
     /** Nearer than that nobody can play. */
     static final double LEAST_APART_M = 0.6;
     /** Rather than closer than that, players sit in two rows. */
@@ -57,15 +55,15 @@ public record Seating(List<Seat> seats, List<String> assumed, boolean fits) {
     public static Seating of(Floor floor, List<Told> told, Catalogue catalogue) {
         List<Told> open = told.stream().filter(one -> !one.placed()).toList();
         List<Place> taken = told.stream().filter(Told::placed).map(one -> new Place(one.seat().xM(), one.seat().yM(), 0)).toList();
-        List<Place> places = places(floor, open.size(), taken);
+        List<Place> places = places(floor, open.size(), taken, catalogue.custom("between-players"));
         Map<Told, Place> put = assigned(open, places, catalogue);
         return seated(floor, told, put, open);
     }
 
     /** In one row as long as nobody sits too close in it; else in rows; at last without minding who has a place. */
-    private static List<Place> places(Floor floor, int wanted, List<Place> taken) {
+    private static List<Place> places(Floor floor, int wanted, List<Place> taken, double usualM) {
         for (boolean oneRow : new boolean[] {true, false}) {
-            for (double apartM = USUAL_APART_M; apartM > (oneRow ? LEAST_IN_A_ROW_M : LEAST_APART_M) - STEP_M / 2; apartM -= STEP_M) {
+            for (double apartM = usualM; apartM > (oneRow ? LEAST_IN_A_ROW_M : LEAST_APART_M) - STEP_M / 2; apartM -= STEP_M) {
                 List<Place> places = free(floor, wanted, apartM, oneRow, taken);
                 if (places.size() == wanted) {
                     return places;

@@ -106,7 +106,7 @@ final class SetUpWork {
             for (int half = 0; half < mic.micType().channels(); half++) {
                 Picks.Mic was = lines.size() < before.size() ? before.get(lines.size()) : null;
                 lines.add(new Picks.Mic(mic.micType().id(), mic.pattern(), mic.position().id(), mic.distanceM(), mic.aimDegrees(),
-                        was == null ? null : unit(mic, was), was == null ? null : still(channels, was.channel()), null, null));
+                        was == null ? null : unit(mic, was), was == null ? null : still(channels, was.channel()), null, null, null, null));
             }
         }
         return lines;

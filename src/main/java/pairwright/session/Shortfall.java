@@ -50,6 +50,7 @@ final class Shortfall {
         } else {
             unserved(judging, shortOf, waysOut);
         }
+        waysOut.addAll(InstrumentInputs.waysOut(lineUp, layout, allocator));
         waysOut.sort(Comparator.comparingDouble(Planned.WayOut::pricePoints).thenComparing(Planned.WayOut::says));
         return new Planned(List.of(), shortOf, waysOut, List.of(), List.of(), now.rules().version(), now.catalogue().version());
     }
@@ -58,7 +59,7 @@ final class Shortfall {
         List<AtSeat> anything = judging.of(lineUp, now, null, layout.resources().channels(), step -> { });
         for (AtSeat at : layout.unserved()) {
             String name = names.of(at.seat().id());
-            shortOf.add(new Planned.Short("microphones, and what holds them, that suit " + name, 1, 0, List.of(at.seat().id())));
+            shortOf.add(new Planned.Short((InstrumentInputs.byLead(at) ? "line boxes that suit " : "microphones, and what holds them, that suit ") + name, 1, 0, List.of(at.seat().id())));
             anything.stream().filter(other -> other.seat().equals(at.seat())).findFirst().flatMap(other -> other.offers().all().stream().findFirst()).ifPresentOrElse(
                     offer -> waysOut.add(new Planned.WayOut("borrow", "Borrow for " + name + ": " + types(offer) + ".", price(offer), offer.centipoints() / 100.0)),
                     () -> waysOut.add(new Planned.WayOut("drop", "Nothing in the catalogue stands for " + name + " under its limits: loosen them, or leave it out.", 1, 0)));
@@ -114,6 +115,6 @@ final class Shortfall {
             return now.catalogue().mics().get(micType).name();
         }
         Stands.Class stand = layout.resources().stand(name);
-        return stand != null ? stand.like().kind().id() + " stand" : name.equals(Resources.BOOSTERS) ? "inline booster" : name;
+        return stand != null ? stand.like().kind().id() + " stand" : name.equals(Resources.BOOSTERS) ? "inline booster" : Resources.isPad(name) ? "pad for a line" : name;
     }
 }

@@ -72,13 +72,18 @@ final class Steps {
         List<Picks.Mic> after = is == null ? List.of() : is.mics();
         for (int i = 0; i < Math.max(before.size(), after.size()); i++) {
             Picks.Mic old = at(before, i);
-            for (String task : tasks(old, at(after, i))) {
+            Picks.Mic now = at(after, i);
+            for (String task : tasks(old, now)) {
                 steps.add(step(task, seat, says(task, seat, i + 1, old)));
+            }
+            if (old != null && now != null) {
+                changed(seat, i + 1, old.box(), now.box(), steps);
+                changed(seat, i + 1, old.pad(), now.pad(), steps);
             }
         }
     }
 
-    /** What is to be done at one seat, task by task; power aside. */
+    /** What is to be done at one seat, task by task; power, boxes and pads aside. */
     static List<String> tasks(List<Picks.Mic> before, List<Picks.Mic> after) {
         List<String> tasks = new ArrayList<>();
         for (int i = 0; i < Math.max(before.size(), after.size()); i++) {
@@ -117,6 +122,14 @@ final class Steps {
             case REPATCH -> "Patch " + line(seat, number) + ", away from " + label.apply(was.channel()) + ".";
             default -> "Set up " + line(seat, number) + ".";
         };
+    }
+
+    /** What is in the line besides: a box or a pad that comes, goes or is another. */
+    private void changed(String seat, int number, String was, String is, List<Change.Step> steps) {
+        if (!Objects.equals(was, is)) {
+            steps.add(step(REPATCH, seat, was == null ? "Put " + label.apply(is) + " into " + line(seat, number) + "." : is == null
+                    ? "Take " + label.apply(was) + " out of " + line(seat, number) + "." : "Put " + label.apply(is) + " in the place of " + label.apply(was) + " into " + line(seat, number) + "."));
+        }
     }
 
     private Change.Step step(String task, String seat, String says) {

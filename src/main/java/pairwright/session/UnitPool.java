@@ -44,6 +44,30 @@ final class UnitPool {
         }
     }
 
+    boolean counted() {
+        return counted;
+    }
+
+    /** Whether any of a type is free. */
+    boolean has(String micType) {
+        return byType.containsKey(micType);
+    }
+
+    /** How many of a type are free. */
+    int count(String micType) {
+        return byType.getOrDefault(micType, List.of()).size();
+    }
+
+    /** A type of which there is none. */
+    Cap none(String micType, int price) {
+        return new Cap(TYPE + micType, 0, price);
+    }
+
+    /** What line boxes of a type take; nothing where units are not counted. */
+    Map<String, Integer> box(String micType, int count) {
+        return !counted ? Map.of() : hasOwn(micType) ? Map.of(TYPE + micType, count, PLAIN + micType, count) : Map.of(TYPE + micType, count);
+    }
+
     /** Two by two those that were matched, each once. */
     private static List<List<Stock.Held>> pairs(List<Stock.Held> units) {
         Set<Stock.Held> taken = new HashSet<>();
@@ -255,6 +279,23 @@ final class UnitPool {
 
     private static boolean mates(Stock.Held unit, Stock.Held other) {
         return other != unit && (other.id().equals(unit.pairMate()) || unit.id().equals(other.pairMate()));
+    }
+
+    /**
+     * Line boxes that nobody has yet, one after the other.
+     *
+     * @param gone ids of units that are handed out; what is given here is added
+     * @param standing the one that is there already; null for none
+     * @return null where units are not counted
+     */
+    Given handOutBox(String micType, String standing, Set<String> gone) {
+        if (!counted) {
+            return null;
+        }
+        List<Stock.Held> left = byType.get(micType).stream().filter(unit -> !gone.contains(unit.id()) && !isOwn(unit)).toList();
+        Stock.Held box = left.stream().filter(unit -> unit.id().equals(standing)).findFirst().orElseGet(() -> left.get(0));
+        gone.add(box.id());
+        return named(new Stock.Held[] {box}, 0);
     }
 
     private static Given named(Stock.Held[] units, int mic) {

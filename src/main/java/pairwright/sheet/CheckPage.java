@@ -114,7 +114,8 @@ public final class CheckPage {
     private static Channel channel(AtPlan at, PlanWords words, Plan plan, Line line, Map<String, AtPlan.Tick> ticks) {
         var mic = line.placement();
         String what = line.seat() + "|" + line.mic() + "|" + line.channel() + "|" + (line.unit() == null ? mic.micType() : line.unit().id()) + "|" + mic.position() + "|"
-                + Math.round(mic.distanceM() * 1000) + "|" + Math.round(mic.aimDegrees()) + "|" + line.phantom();
+                + Math.round(mic.distanceM() * 1000) + "|" + Math.round(mic.aimDegrees()) + "|" + line.phantom()
+                + (line.between().boxed() ? "|" + line.between().box().unit() : "") + (line.between().pad() == null ? "" : "|" + line.between().pad());
         List<Box> boxes = List.of(box(at, ticks, mark("stands|" + what), "Stands"), box(at, ticks, mark("patched|" + what), "Patched"), box(at, ticks, mark("heard|" + what), "Heard"));
         return new Channel(line.number(), line.name(), line.channelLabel() == null ? "" : line.channelLabel(), line.unit() == null ? "" : line.unit().label(),
                 line.unit() == null || line.unit().storedAt() == null ? "" : line.unit().storedAt(), mic.name(), facts(at, words, plan, line), words.cautions(line), boxes);
@@ -140,7 +141,17 @@ public final class CheckPage {
         if (line.booster() != null) {
             facts.add(new Fact("Booster", boosterLabel(at, line) + ", " + at.reader().value(line.boosterGainDb(), "dB") + " up", ""));
         }
-        facts.add(new Fact("Pad", mic.pad() ? at.reader().value(mic.padDb(), "dB") : "out", ""));
+        if (line.between().box() != null) {
+            facts.add(new Fact("Line box", line.between().box().called() + switch (line.between().box().power()) {
+                case PHANTOM -> ", on phantom power";
+                case BATTERY -> ", on a fresh cell";
+                case NONE -> ", needs no power";
+            }, ""));
+        }
+        if (line.between().instrument()) {
+            facts.add(new Fact("Line box", "none: into the instrument input", ""));
+        }
+        facts.add(new Fact("Pad", SetUpWords.pads(at.reader(), line), ""));
         facts.add(new Fact("High-pass", line.highPassHz() == null ? "off" : at.reader().frequency(line.highPassHz()), ""));
         facts.add(new Fact("Polarity", mic.invertPolarity() ? "inverted" : "as it is", ""));
         if (mic.predicted().peakDbSpl() != null) {

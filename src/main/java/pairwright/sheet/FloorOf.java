@@ -32,7 +32,9 @@ final class FloorOf {
         List<FloorPlan.Screen> screens = lineUp.gobos().stream()
                 .filter(gobo -> within(gobo.x1M(), widthM) && within(gobo.x2M(), widthM) && within(gobo.y1M(), depthM) && within(gobo.y2M(), depthM))
                 .map(gobo -> new FloorPlan.Screen(goboId.apply(gobo), goboName(gobo), gobo.x1M(), gobo.y1M(), gobo.x2M(), gobo.y2M(), gobo.heightM())).toList();
-        return new FloorPlan(widthM, depthM, players, screens, mics, marked);
+        Floor.Patch patch = floor.patch();
+        return new FloorPlan(widthM, depthM, players, screens, mics, marked, patch == null || !within(patch.xM(), widthM) || !within(patch.yM(), depthM) ? null
+                : new FloorPlan.Box(patch.xM(), patch.yM()));
     }
 
     private static double sound(double sizeM) {

@@ -2,6 +2,7 @@ package pairwright.sheet;
 
 import java.util.List;
 import pairwright.drawing.Drawing;
+import pairwright.model.Severity;
 
 /**
  * An option as a page shows it.
@@ -94,6 +95,10 @@ public record OptionView(
      * @param href page of the rule
      */
     public record CautionView(String severity, String word, String says, String who, String rule, String href) {
+        /** Whether it is only good to know. */
+        public boolean isNote() {
+            return severity.equals(Severity.NOTE.id());
+        }
     }
 
     /**

@@ -12,6 +12,8 @@ import java.util.TreeMap;
 import java.util.stream.Stream;
 import pairwright.locker.Unit;
 import pairwright.model.PowerNeed;
+import pairwright.session.Between;
+import pairwright.session.Leads;
 import pairwright.session.Line;
 import pairwright.session.Plan;
 import pairwright.session.StandKind;
@@ -42,7 +44,7 @@ public record PackingList(String session, List<Place> places, List<Counted> coun
     public static PackingList of(AtPlan at, Plan plan) {
         Map<String, Set<String>> whom = new LinkedHashMap<>();
         for (Line line : plan.lines()) {
-            Stream.of(line.unit() == null ? null : line.unit().id(), line.booster(), line.stand(), line.channel()).filter(Objects::nonNull)
+            Stream.of(line.unit() == null ? null : line.unit().id(), line.booster(), line.between().box() == null ? null : line.between().box().unit(), line.between().pad(), line.stand(), line.channel()).filter(Objects::nonNull)
                     .forEach(unit -> whom.computeIfAbsent(unit, any -> new LinkedHashSet<>()).add(line.name()));
         }
         Map<String, List<Thing>> places = new TreeMap<>(Comparator.nullsLast(Comparator.naturalOrder()));
@@ -56,6 +58,11 @@ public record PackingList(String session, List<Place> places, List<Counted> coun
 
     private static Thing thing(AtPlan at, Plan plan, String id, Unit unit, String names) {
         if (unit == null) {
+            Line in = plan.lines().stream().filter(one -> id.equals(one.between().pad()) || one.between().boxed() && id.equals(one.between().box().unit())).findFirst().orElse(null);
+            if (in != null) {
+                boolean pad = id.equals(in.between().pad());
+                return new Thing(id, pad ? in.between().padLabel() : in.between().box().called(), null, pad ? "Pad for a line" : in.between().box().name(), names, null);
+            }
             Line line = plan.lines().stream().filter(one -> one.unit() != null && one.unit().id().equals(id)).findFirst().orElse(null);
             return new Thing(id, line == null ? id : line.unit().label(), line == null ? null : line.unit().tag(), line == null ? "" : line.placement().name(), names,
                     line == null ? null : line.unit().note());
@@ -71,17 +78,22 @@ public record PackingList(String session, List<Place> places, List<Counted> coun
             List<Line> lines = plan.lines().stream().filter(line -> line.standKind() == kind && line.stand() == null && line.sharesStandWith() == null).toList();
             add(all, StandSheet.kind(kind), lines);
         }
-        List<Line> leads = plan.lines().stream().filter(line -> line.placement().channels() > 0).toList();
-        int count = leads.stream().mapToInt(line -> line.placement().channels()).sum();
-        if (count > 0) {
-            all.add(new Counted("Microphone leads", count, "every channel, and take some to spare"));
-        }
+        Leads leads = StandSheet.leads(at, plan);
+        leads.counts().forEach(count -> all.add(new Counted("Microphone leads, " + Csv.text(count.lengthM()) + " m", count.count(), lines(leads.runs().stream()
+                .filter(run -> run.lengthsM().contains(count.lengthM())).map(run -> Integer.toString(run.line())).toList()))));
         add(all, "Leads from an instrument", plan.lines().stream().filter(line -> SetUpWords.wired(line.placement())).toList());
+        add(all, "Short leads from a pickup to its box or instrument input", plan.lines().stream().filter(line -> line.between().boxed() || line.between().instrument()).toList());
+        add(all, "Line boxes", plan.lines().stream().filter(line -> line.between().boxed() && line.between().box().unit() == null).toList());
+        add(all, "Fresh cells for a line box", plan.lines().stream().filter(line -> line.between().box() != null && line.between().box().power() == Between.BoxPower.BATTERY).toList());
         add(all, "Supplies with the cable that belongs to them", plan.lines().stream().filter(line -> {
             var type = at.catalogue().mics().get(line.placement().micType());
             return type != null && type.power() == PowerNeed.OWN_SUPPLY;
         }).toList());
         return all;
+    }
+
+    private static String lines(List<String> numbers) {
+        return (numbers.size() == 1 ? "line " : "lines ") + String.join(", ", numbers);
     }
 
     private static void add(List<Counted> all, String what, List<Line> lines) {

@@ -23,6 +23,7 @@ import java.util.List;
  * @param wishes families
  * @param types single types that are asked for or shut out
  * @param circumstances what else is said
+ * @param player who plays, as the house calls them; empty for nobody named
  * @param techniques with an empty one first
  * @param options how many are shown
  */
@@ -45,6 +46,7 @@ public record Parts(
         List<Choice> wishes,
         List<Kept> types,
         List<Choice> circumstances,
+        String player,
         List<List<Choice>> techniques,
         List<Choice> options) {
 

@@ -63,6 +63,7 @@ final class PartsOf {
                 Choices.families(catalogue, meant.wishes()),
                 types(limits),
                 Choices.of(vocabulary.circumstances(), Vocabulary.Circumstance::id, Vocabulary.Circumstance::name, meant.circumstances()),
+                meant.player() == null ? "" : meant.player(),
                 oneEach(Choices.of(catalogue.techniques().values(), Technique::id, Technique::name, List.of()), meant.techniques(), "Whichever is best"),
                 IntStream.rangeClosed(1, MOST_OPTIONS).mapToObj(count -> new Choice(Integer.toString(count), Integer.toString(count),
                         count == meant.options())).toList());

@@ -150,7 +150,7 @@ public final class PlanPage {
         first.served().forEach(served -> ofFirst.put(served.seat(), title(at, firstWords, served)));
         List<Fact> differs = plan == first ? List.of() : plan.served().stream().filter(served -> !title(at, words, served).equals(ofFirst.get(served.seat())))
                 .map(served -> new Fact(at.seatName(served.seat()), title(at, words, served), "")).toList();
-        Map<String, Long> counts = words.cautions().stream().collect(Collectors.groupingBy(OptionView.CautionView::severity, Collectors.counting()));
+        Map<String, Long> counts = words.grave().stream().collect(Collectors.groupingBy(OptionView.CautionView::severity, Collectors.counting()));
         String cautions = counted(counts.getOrDefault(Severity.DANGER.id(), 0L), "danger", "dangers") + ", "
                 + counted(counts.getOrDefault(Severity.CARE.id(), 0L), "thing to take care of", "things to take care of");
         return new Card(plan.rank(), at.to("plan?plan=" + plan.rank()), current, Picks.of(plan).equals(at.taken()), Points.score(plan.score(), at.reader()),
@@ -176,7 +176,7 @@ public final class PlanPage {
         boolean mayTake = at.at().mayWrite() && !chosen.taken();
         SendForm take = !mayTake ? null : SendForm.to(at.visit(), at.path("plan/take"), "take", List.of()).hiding("plan", Integer.toString(plan.rank()));
         int units = Booked.units(Picks.of(plan)).size();
-        return new Shown(plan.rank(), chosen.taken(), words.cautions().stream().filter(caution -> !caution.severity().equals(Severity.NOTE.id())).toList(), seats, leftOut(at, plan), words.reasons(), Points.score(options, at.reader()),
+        return new Shown(plan.rank(), chosen.taken(), words.grave().stream().filter(caution -> !caution.isNote()).toList(), seats, leftOut(at, plan), words.reasons(), Points.score(options, at.reader()),
                 Points.score(plan.score(), at.reader()), used(plan), supplies(at, plan), take, book(at, plan),
                 (at.booking() == null ? "Book its " : "Book instead its ") + units + (units == 1 ? " unit" : " units"),
                 at.booking() == null ? null : at.at().at().link("/locker/bookings/" + at.booking(), "What is booked for it"));

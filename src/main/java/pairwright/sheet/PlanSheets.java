@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import pairwright.drawing.Drawing;
 import pairwright.drawing.FloorDrawing;
+import pairwright.drawing.FloorWords;
 import pairwright.model.Severity;
 import pairwright.session.Line;
 import pairwright.session.Plan;
@@ -50,6 +51,7 @@ public final class PlanSheets {
      * @param cautions what must not be missed
      * @param patch what to do in which order
      * @param floor the room from above
+     * @param floorKey what its marks mean
      * @param setUps leaf by leaf
      * @param bleed who is heard where
      * @param timing and when
@@ -57,7 +59,7 @@ public final class PlanSheets {
      * @param packing what to fetch
      * @param address this very page
      */
-    public record Content(String heading, List<Channel> input, List<OptionView.CautionView> cautions, List<String> patch, Drawing floor, List<SetUp> setUps, BleedPage.Content bleed,
+    public record Content(String heading, List<Channel> input, List<OptionView.CautionView> cautions, List<String> patch, Drawing floor, String floorKey, List<SetUp> setUps, BleedPage.Content bleed,
             TimingPage.Content timing, StandSheet.Content stands, PackingList packing, String address) {
     }
 
@@ -123,8 +125,9 @@ public final class PlanSheets {
         PlanWords words = new PlanWords(at, plan);
         boolean all = name.equals("all");
         return new Content(heading(at), all || name.equals("input") ? plan.lines().stream().map(line -> channel(at, line)).toList() : List.of(),
-                all || name.equals("cautions") ? words.cautions() : List.of(), all || name.equals("cautions") ? plan.patch().stream().map(at.reader()::sentence).toList() : List.of(),
-                all || name.equals("floor") ? FloorDrawing.of(PlanFloor.of(at, plan), "floor", at.reader()) : null, all || name.equals("set-ups") ? setUps(at, words, plan) : List.of(), all || name.equals("tables") ? BleedPage.content(at, plan) : null,
+                all || name.equals("cautions") ? words.grave() : List.of(), all || name.equals("cautions") ? plan.patch().stream().map(at.reader()::sentence).toList() : List.of(),
+                all || name.equals("floor") ? FloorDrawing.of(PlanFloor.of(at, plan), "floor", at.reader()) : null,
+                all || name.equals("floor") ? FloorWords.key(PlanFloor.of(at, plan)) : "", all || name.equals("set-ups") ? setUps(at, words, plan) : List.of(), all || name.equals("tables") ? BleedPage.content(at, plan) : null,
                 all || name.equals("tables") ? TimingPage.content(at, plan) : null, all || name.equals("stands") ? StandSheet.of(at, plan) : null,
                 all || name.equals("packing") ? PackingList.of(at, plan) : null, at.visit().same(at.reader().imperial()));
     }
@@ -137,8 +140,8 @@ public final class PlanSheets {
         var mic = line.placement();
         String stand = line.sharesStandWith() != null ? "with " + line.sharesStandWith() : line.standLabel() != null ? line.standLabel()
                 : line.standKind() == null ? SetUpWords.held(mic.mount()) : line.standKind().id();
-        return new Channel(line.number(), line.channelLabel() == null ? "" : line.channelLabel(), line.name(), line.unit() == null ? "" : line.unit().label(), mic.name(),
-                line.phantom() ? "on" : "off", mic.pad() ? at.reader().value(mic.padDb(), "dB") : "", line.highPassHz() == null ? "" : at.reader().frequency(line.highPassHz()),
+        return new Channel(line.number(), line.channelLabel() == null ? "" : line.channelLabel(), line.name(), line.unit() == null ? "" : line.unit().label(), SetUpWords.byWayOf(line),
+                line.phantom() ? "on" : "off", line.between().allPadsDb() == 0 ? "" : SetUpWords.pads(at.reader(), line), line.highPassHz() == null ? "" : at.reader().frequency(line.highPassHz()),
                 mic.invertPolarity() ? "inverted" : "", stand, line.gainDb() == null ? "" : at.reader().value(line.gainDb(), "dB"));
     }
 

@@ -49,7 +49,7 @@ final class PlanWords {
     }
 
     SetUpWords setUp(Seat seat) {
-        return new SetUpWords(at.catalogue(), question(seat), at.reader());
+        return new SetUpWords(at.catalogue(), question(seat), at.reader()).on(new AimOnFloor(at.lineUp(), plan, at.catalogue()), plan.linesOf(seat.id()));
     }
 
     /** The types at a seat, and how they relate. */
@@ -70,14 +70,21 @@ final class PlanWords {
         return side.says().equals(above.says()) ? List.of(above) : List.of(above, side);
     }
 
-    /** What must not be missed in all of the plan, once each, with whom it is about; gravest first, then in the order of the plan. */
-    List<OptionView.CautionView> cautions() {
+    /**
+     * What must not be missed in all of the plan, once each, with whom it is about; gravest first, then in the order of the plan. What is only good to
+     * know of one line stands beside that line, and would bury the rest.
+     */
+    List<OptionView.CautionView> grave() {
         Gathered gathered = new Gathered();
         plan.cautions().forEach(gathered::add);
         plan.served().forEach(served -> served.option().cautions().forEach(caution -> gathered.add(served.seat(), caution)));
         plan.lines().forEach(line -> line.cautions().forEach(gathered::add));
         plan.timing().forEach(arrival -> arrival.cautions().forEach(gathered::add));
-        return gathered.views(Severity.DANGER, Severity.CARE, Severity.NOTE);
+        List<OptionView.CautionView> views = new ArrayList<>(gathered.views(Severity.DANGER, Severity.CARE));
+        Gathered whole = new Gathered();
+        plan.cautions().forEach(whole::add);
+        views.addAll(whole.views(Severity.NOTE));
+        return views;
     }
 
     /** Every danger, and what belongs to no line: where each line has its own beside it. */

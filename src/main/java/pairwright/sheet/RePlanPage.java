@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import pairwright.catalogue.Shown;
 import pairwright.session.Change;
 import pairwright.session.Line;
@@ -69,8 +70,8 @@ public final class RePlanPage {
     public record Changed(List<Step> steps, String time, String kept, List<Fact> figures, List<OptionView.CautionView> cautions, List<Fact> gets, SendForm take) {
     }
 
-    /** One thing to do: what kind of thing, for whom, in a sentence, and how long it takes. */
-    public record Step(String kind, String who, String says, String time) {
+    /** One thing to do, in a sentence, and how long it takes. */
+    public record Step(String says, String time) {
     }
 
     /** A change that was asked for and can be taken. */
@@ -161,14 +162,14 @@ public final class RePlanPage {
             for (Picks.Mic mic : seat.mics()) {
                 add(at, units, mic.unit(), seat.seat());
                 add(at, units, mic.stand(), seat.seat());
-                add(at, units, mic.booster(), seat.seat());
+                Stream.of(mic.booster(), mic.box(), mic.pad()).forEach(id -> add(at, units, id, seat.seat()));
                 add(at, channels, mic.channel(), seat.seat());
             }
         }
         Map<String, String> seats = new LinkedHashMap<>();
         at.lineUp().seats().forEach(seat -> seats.put(seat.id(), at.seatName(seat)));
         List<Group> groups = new ArrayList<>();
-        group(groups, "unit", "Microphones, stands and boosters that failed or are gone", units, wanted.lost().units());
+        group(groups, "unit", "Microphones, stands and what is in a line that failed or are gone", units, wanted.lost().units());
         group(groups, "channel", "Channels that failed", channels, wanted.lost().channels());
         group(groups, "seat", "Who is not coming", seats, wanted.lost().seats());
         return groups;
@@ -199,20 +200,19 @@ public final class RePlanPage {
 
     private static Changed changed(AtPlan at, Change change, Wanted wanted) {
         PlanWords words = new PlanWords(at, change.plan());
-        List<Step> steps = change.steps().stream().map(step -> new Step(kind(step.kind()), step.seat() == null ? "" : at.seatName(step.seat()), at.reader().sentence(step.says()),
-                time(step.timeS()))).toList();
+        List<Step> steps = change.steps().stream().map(step -> new Step(at.reader().sentence(step.says()), time(step.timeS()))).toList();
         List<Fact> figures = new ArrayList<>();
         if (change.setUp() != null) {
             figures.add(new Fact("Time to set up", change.setUp().words(), ""));
         }
-        Collections.addAll(figures, new Fact("Less than the old plan", Points.score(change.costPoints(), at.reader()), ""),
-                new Fact("This plan", Points.score(change.plan().score(), at.reader()), ""),
-                new Fact("The best that could be reached", Points.score(change.bestScore(), at.reader()), ""));
+        Collections.addAll(figures, new Fact("This plan", Points.score(change.plan().score(), at.reader()), ""),
+                new Fact("The best that could be reached", Points.score(change.bestScore(), at.reader()), ""),
+                new Fact("Given up for what stays", Points.score(change.costPoints(), at.reader()), ""));
         List<Fact> gets = change.plan().served().stream().filter(served -> !change.kept().contains(served.seat())).map(served -> new Fact(at.seatName(served.seat()),
                 at.lineUp().seat(served.seat()).map(seat -> words.title(seat, served.option())).orElse(""), change.plan().linesOf(served.seat()).stream()
                         .map(line -> line.unit() == null ? "line " + line.number() : line.unit().label() + " on line " + line.number()).collect(Collectors.joining(", ")))).toList();
-        return new Changed(steps, time(change.timeS()), change.kept().stream().map(at::seatName).collect(Collectors.joining(", ")), figures, words.cautions(), gets,
-                take(at, wanted));
+        return new Changed(steps, time(change.timeS()), change.kept().stream().map(at::seatName).collect(Collectors.joining(", ")), figures, words.grave(), gets,
+                steps.isEmpty() && at.taken() != null ? null : take(at, wanted));
     }
 
     private static SendForm take(AtPlan at, Wanted wanted) {
@@ -231,14 +231,6 @@ public final class RePlanPage {
             form = form.hiding("seat", seat);
         }
         return wanted.lost().minutes() == 0 ? form : form.hiding("minutes", Integer.toString(wanted.lost().minutes()));
-    }
-
-    private static String kind(String kind) {
-        return switch (kind) {
-            case "set-up" -> "Set up";
-            case "repatch" -> "Patch anew";
-            default -> Choices.capital(kind);
-        };
     }
 
     /** "4 min", "under a minute". */

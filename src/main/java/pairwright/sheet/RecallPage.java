@@ -12,6 +12,7 @@ import pairwright.locker.Mark;
 import pairwright.locker.MarkDraft;
 import pairwright.model.Fault;
 import pairwright.model.MicType;
+import pairwright.model.Naming;
 import pairwright.model.Position;
 import pairwright.session.Line;
 import pairwright.session.Plan;
@@ -89,7 +90,7 @@ public final class RecallPage {
         List<Choice> positions = new ArrayList<>(List.of(new Choice(SAME, "the same", position.isEmpty())));
         positions(at, line).forEach(one -> positions.add(new Choice(one.id(), at.reader().sentence(one.name()), one.id().equals(position))));
         String planned = (line.unit() == null ? line.placement().name() : line.unit().label() + ", " + line.placement().name()) + ", "
-                + (SetUpWords.wired(line.placement()) ? "" : at.reader().distance(line.placement().distanceM()) + ", ") + at.reader().sentence(line.placement().positionName());
+                + (SetUpWords.wired(line.placement()) ? "" : at.reader().distance(line.placement().distanceM()) + ", ") + Naming.small(at.reader().sentence(line.placement().positionName()));
         return new OfLine(key, line.number(), line.name(), planned, kept, type, positions, sent ? or(typed.first(key + ".to")) : mark == null ? "" : or(mark.changedTo()),
                 sent ? or(typed.first(key + ".why")) : mark == null ? "" : or(mark.why()));
     }

@@ -47,6 +47,9 @@ record SessionFault(List<Integer> rows, List<Integer> goboRows, Reader reader) {
         if (gobo.matches() && Integer.parseInt(gobo.group(1)) < goboRows.size()) {
             return "/gobo/" + goboRows.get(Integer.parseInt(gobo.group(1))) + (gobo.group(2) == null ? "/x1M" : gobo.group(2));
         }
+        if (pointer.startsWith("/room/patch")) {
+            return "/" + (pointer.endsWith("yM") ? SessionNames.PATCH_Y : SessionNames.PATCH_X);
+        }
         return pointer.startsWith("/room/") && !pointer.equals("/room/room") ? pointer.substring("/room".length()) : pointer.startsWith("/room") ? "/room" : pointer;
     }
 }

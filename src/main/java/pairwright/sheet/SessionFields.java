@@ -22,7 +22,11 @@ record SessionFields(Sent sent, Reader reader, Catalogue catalogue) {
         return filled(Stream.of(FormField.line("name", "Name").needed(), FormField.moment("from", "From"), FormField.moment("until", "Until"),
                 FormField.choice("room", "Room like", rooms).hint("How quiet it is, and its sizes where you leave them empty."),
                 FormField.line("widthM", "Wide" + unit), FormField.line("depthM", "Deep" + unit), FormField.line("heightM", "High" + unit),
-                FormField.line("reverbTimeS", "Rings for, s").hint("Reverberation time in the middle of the spectrum."), FormField.line("plans", "Plans wanted").hint("1 to 5 different ones."),
+                FormField.line("reverbTimeS", "Rings for, s").hint("Reverberation time in the middle of the spectrum."),
+                FormField.line(SessionNames.PATCH_X, "Leads end, from the left" + unit),
+                FormField.line(SessionNames.PATCH_Y, "Leads end, from the front" + unit)
+                        .hint("Where the box or the desk of the channels stands. With it the leads are as long as they must be; without, it is taken to be in the middle of a wall."),
+                FormField.line("plans", "Plans wanted").hint("1 to 5 different ones."),
                 FormField.line("setUpMinutes", "Minutes to set up").hint("No plan takes more. Empty for as long as it takes."), FormField.line("setUpHands", "Pairs of hands that set up").hint("One unless said.")));
     }
 

@@ -14,6 +14,8 @@ final class SessionNames {
     static final String SEAT = "seat";
     static final String GOBO = "gobo";
     static final String CONTRAST = "contrast";
+    static final String PATCH_X = "patchXM";
+    static final String PATCH_Y = "patchYM";
     /** What is not kept yet has an id that begins so. */
     static final String NEW = "new-";
     private static final int MOST_ROWS = 200;

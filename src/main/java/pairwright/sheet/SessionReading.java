@@ -127,7 +127,18 @@ final class SessionReading {
         Floor was = before == null ? new Floor(null, like.widthM(), like.depthM(), like.heightM(), like.reverbTimeS()) : before.floor();
         return new Floor(id, Objects.requireNonNullElse(numbers.length("widthM", was.widthM()), like.widthM()), Objects.requireNonNullElse(numbers.length("depthM", was.depthM()), like.depthM()),
                 Objects.requireNonNullElse(numbers.length("heightM", was.heightM()), like.heightM()),
-                Objects.requireNonNullElse(numbers.number("reverbTimeS", "s", was.reverbTimeS()), like.reverbTimeS()));
+                Objects.requireNonNullElse(numbers.number("reverbTimeS", "s", was.reverbTimeS()), like.reverbTimeS()), patch(was.patch()));
+    }
+
+    /** Where the leads end; null for not said. */
+    private Floor.Patch patch(Floor.Patch was) {
+        Double xM = numbers.length(SessionNames.PATCH_X, was == null ? null : was.xM());
+        Double yM = numbers.length(SessionNames.PATCH_Y, was == null ? null : was.yM());
+        if ((sent.first(SessionNames.PATCH_X) == null) != (sent.first(SessionNames.PATCH_Y) == null)) {
+            String missing = sent.first(SessionNames.PATCH_X) == null ? SessionNames.PATCH_X : SessionNames.PATCH_Y;
+            faults.add(new Fault("/" + missing, "Where the leads end takes both, from the left wall and from the front. Give both, or leave both empty"));
+        }
+        return xM == null || yM == null ? null : new Floor.Patch(xM, yM);
     }
 
     private void seat(int row) {

@@ -37,6 +37,10 @@ final class SessionValues {
         made.put("depthM", made.length(lineUp.floor().depthM()));
         made.put("heightM", made.length(lineUp.floor().heightM()));
         made.put("reverbTimeS", made.number(lineUp.floor().reverbTimeS()));
+        if (lineUp.floor().patch() != null) {
+            made.put(SessionNames.PATCH_X, made.length(lineUp.floor().patch().xM()));
+            made.put(SessionNames.PATCH_Y, made.length(lineUp.floor().patch().yM()));
+        }
         made.put("plans", Integer.toString(lineUp.plans()));
         made.put("setUpMinutes", lineUp.setUp() == null ? "" : Integer.toString(lineUp.setUp().minutes()));
         made.put("setUpHands", lineUp.setUp() == null ? "" : Integer.toString(lineUp.setUp().hands()));

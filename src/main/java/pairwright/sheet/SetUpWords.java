@@ -16,6 +16,7 @@ import pairwright.model.Placement;
 import pairwright.model.Question;
 import pairwright.model.Source;
 import pairwright.model.Technique;
+import pairwright.session.Line;
 
 /** How microphones are set up, in words: one way for the page, the sheet and the terminal. */
 public final class SetUpWords {
@@ -25,15 +26,33 @@ public final class SetUpWords {
     private final Catalogue catalogue;
     private final Question question;
     private final Reader reader;
+    private final AimOnFloor floor;
+    private final List<Line> lines;
 
     /**
      * @param question as it was understood
      * @param reader in whose measures
      */
     public SetUpWords(Catalogue catalogue, Question question, Reader reader) {
+        this(catalogue, question, reader, null, List.of());
+    }
+
+    private SetUpWords(Catalogue catalogue, Question question, Reader reader, AimOnFloor floor, List<Line> lines) {
         this.catalogue = catalogue;
         this.question = question;
         this.reader = reader;
+        this.floor = floor;
+        this.lines = lines;
+    }
+
+    /** The same for a seat of a plan, whose neighbours have names: with its lines, one for each microphone. */
+    public SetUpWords on(AimOnFloor other, List<Line> itsLines) {
+        return new SetUpWords(catalogue, question, reader, other, List.copyOf(itsLines));
+    }
+
+    /** The line of a microphone; null where there is no floor. */
+    private Line line(int index) {
+        return lines.stream().filter(line -> line.mic() == index + 1).findFirst().orElse(null);
     }
 
     /** The types of an option, and how they relate. */
@@ -108,12 +127,17 @@ public final class SetUpWords {
             boolean side = catalogue.mics().get(mic.micType()).address() == Address.SIDE;
             return Naming.saysWhereItLooks(mic.positionName()) ? side ? "marked side forward" : "" : side ? "its marked side aimed at it" : "aimed at it";
         }
-        return degrees + " degrees " + (mic.aimDegrees() < 0 ? "toward the neighbour" : "off");
+        Line line = line(index);
+        return line != null ? floor.turned(line) : degrees + " degrees " + (mic.aimDegrees() < 0 ? "toward the neighbour" : "off");
     }
 
     /** Where its null points, if at a neighbour; empty otherwise. */
     String nulled(Option option, int index) {
         Placement mic = option.mics().get(index);
+        Line line = line(index);
+        if (line != null) {
+            return floor.nulled(line);
+        }
         Neighbour loudest = loudest();
         return mic.nullMissDegrees() == null || mic.nullMissDegrees() > ON_IT_DEGREES || loudest == null ? ""
                 : "null to the " + Naming.small(catalogue.sources().get(loudest.source()).name());
@@ -130,6 +154,23 @@ public final class SetUpWords {
     Arrangement arrangement(Option option) {
         Technique technique = catalogue.techniques().get(option.technique());
         return technique == null ? null : technique.arrangement();
+    }
+
+    /** Which pads are in, and where; "out" for none. */
+    static String pads(Reader reader, Line line) {
+        List<String> pads = new ArrayList<>();
+        if (line.between().ownPadDb() > 0) {
+            pads.add(reader.value(line.between().ownPadDb(), "dB"));
+        }
+        if (line.between().pad() != null) {
+            pads.add(line.between().padLabel() + " in the line");
+        }
+        return pads.isEmpty() ? "out" : String.join(" and ", pads);
+    }
+
+    /** The type, and by way of which line box it goes if it is none itself. */
+    static String byWayOf(Line line) {
+        return line.placement().name() + (line.between().boxed() ? ", through " + line.between().box().called() : line.between().instrument() ? ", into the instrument input" : "");
     }
 
     /** What holds it; empty for a lead. */

@@ -2,6 +2,9 @@ package pairwright.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
+import pairwright.model.Lead;
+import pairwright.session.Leads;
 import pairwright.session.Line;
 import pairwright.session.Plan;
 import pairwright.session.StandKind;
@@ -25,8 +28,8 @@ public final class StandSheet {
     public record Count(String kind, int stands) {
     }
 
-    /** One line: what holds it, which stand that is, how high, how steady. */
-    public record Row(int number, String name, String held, String stand, String height, String steady, boolean tips) {
+    /** One line: what holds it, which stand that is, how high, how steady, and its lead. */
+    public record Row(int number, String name, String held, String stand, String height, String steady, boolean tips, String lead) {
     }
 
     static Content of(AtPlan at, Plan plan) {
@@ -37,26 +40,53 @@ public final class StandSheet {
                 counts.add(new Count(kind(kind), stands));
             }
         }
-        return new Content(counts, plan.lines().stream().map(line -> row(at, line)).toList(), leads(at, plan));
+        Leads leads = leads(at, plan);
+        return new Content(counts, plan.lines().stream().map(line -> row(at, line, leads)).toList(), says(at, plan, leads));
     }
 
-    private static Row row(AtPlan at, Line line) {
+    private static Row row(AtPlan at, Line line, Leads leads) {
         boolean tips = line.standRatio() != null && line.standRatio() < 1;
-        String steady = line.standRatio() == null ? "" : "holds " + at.measures().number(line.standRatio(), 1) + " times what tips it";
+        String steady = line.standRatio() == null ? "" : line.standRatio().isInfinite() ? "nothing can tip it" : "holds " + at.measures().number(line.standRatio(), 1) + " times what tips it";
         String stand = line.sharesStandWith() != null ? "on the stand of line " + line.sharesStandWith() : line.standLabel() != null ? line.standLabel()
                 : line.standKind() == null ? "" : "any";
         return new Row(line.number(), line.name(), line.standKind() == null ? Choices.capital(SetUpWords.held(line.placement().mount())) : kindOne(line.standKind()), stand,
-                line.placement().heightM() == null ? "" : at.reader().distance(line.placement().heightM()), steady, tips);
+                line.placement().heightM() == null ? "" : at.reader().distance(line.placement().heightM()), steady, tips,
+                leads.runs().stream().filter(run -> run.line() == line.number()).findFirst().map(run -> lead(at, run)).orElse(""));
     }
 
-    private static List<String> leads(AtPlan at, Plan plan) {
+    /** How long each lead of a plan has to be. */
+    static Leads leads(AtPlan at, Plan plan) {
+        return Leads.of(at.lineUp(), plan, at.catalogue().leads().get(Lead.MICROPHONE));
+    }
+
+    /** "15 m", "2 \u00d7 15 m", "30 m and 5 m". */
+    private static String lead(AtPlan at, Leads.Run run) {
+        String lengths = run.lengthsM().stream().map(at.reader()::distance).collect(Collectors.joining(" and "));
+        return run.leads() > 1 ? run.leads() + " \u00d7 " + lengths : lengths;
+    }
+
+    private static List<String> says(AtPlan at, Plan plan, Leads found) {
         List<String> leads = new ArrayList<>();
-        int mics = plan.lines().stream().mapToInt(line -> line.placement().channels()).sum();
-        leads.add(mics + (mics == 1 ? " microphone lead" : " microphone leads") + " to the desk or its boxes, one for each channel. How long they must be depends on the way"
-                + " round the room, which the line-up does not say.");
+        int mics = found.runs().stream().mapToInt(Leads.Run::leads).sum();
+        if (mics > 0) {
+            leads.add(mics + (mics == 1 ? " microphone lead" : " microphone leads") + " to the box of the channels, one for each: "
+                    + found.counts().stream().map(count -> count.count() + " of " + at.reader().distance(count.lengthM())).collect(Collectors.joining(", ")) + ".");
+            Lead usual = at.catalogue().leads().get(Lead.MICROPHONE);
+            leads.add("Each along the walls and up to its microphone, a " + at.measures().number(usual.slackShare() * 100, 0) + "% longer way and " + at.reader().distance(usual.slackM())
+                    + " for the ends, rounded up to a usual length. " + (found.box().assumed() == null ? "" : "Nobody said where the box is: taken in the middle of the "
+                    + wall(found.box().assumed()) + ", from where it takes least. Say under Line-up where the leads end."));
+        }
         long wired = plan.lines().stream().filter(line -> SetUpWords.wired(line.placement())).count();
         if (wired > 0) {
             leads.add(wired + (wired == 1 ? " lead" : " leads") + " from an instrument to its box.");
+        }
+        long boxes = plan.lines().stream().filter(line -> line.between().boxed()).count();
+        if (boxes > 0) {
+            leads.add(boxes + (boxes == 1 ? " short lead from a pickup to its box." : " short leads from a pickup to its box."));
+        }
+        long inputs = plan.lines().stream().filter(line -> line.between().instrument()).count();
+        if (inputs > 0) {
+            leads.add(inputs + (inputs == 1 ? " lead from a pickup" : " leads from pickups") + " to an instrument input, 5 m at the most.");
         }
         long boosters = plan.lines().stream().filter(line -> line.booster() != null).count();
         if (boosters > 0) {
@@ -64,6 +94,15 @@ public final class StandSheet {
         }
         leads.add("Setting all of it up takes about " + plan.setUp().words() + ".");
         return leads;
+    }
+
+    /** As the plan is drawn, the lower wall is the front. */
+    private static String wall(String assumed) {
+        return switch (assumed) {
+            case "lower" -> "front wall";
+            case "upper" -> "back wall";
+            default -> assumed + " wall";
+        };
     }
 
     /** Several of a kind. */

@@ -39,6 +39,7 @@ final class UnitFacts {
         }
         if (unit.pad() != null && unit.pad().lossDb() != null) {
             add("Takes away", value(unit.pad().lossDb(), "dB"), "");
+            add("Phantom power", passes(unit.pad().passesPhantom()), "");
         }
         if (unit.booster() != null) {
             booster(unit.booster());
@@ -74,7 +75,11 @@ final class UnitFacts {
     private void booster(BoosterData booster) {
         add("Adds", value(booster.gainDb(), "dB"), "");
         add("Draws", booster.phantomMa() == null ? null : number(booster.phantomMa()) + " mA", "");
-        add("Phantom power", booster.passesPhantom() == null ? null : booster.passesPhantom() ? "Reaches the microphone" : "Stops here", "");
+        add("Phantom power", passes(booster.passesPhantom()), "");
+    }
+
+    private static String passes(Boolean passesPhantom) {
+        return passesPhantom == null ? null : passesPhantom ? "Reaches the microphone" : "Stops here";
     }
 
     private String number(double value) {

@@ -55,7 +55,10 @@ final class UnitForm {
             case MIC -> mic(all, unit);
             case CHANNEL -> channel(all, unit.channel() == null ? new ChannelData(null, null, null, null, null, null, null) : unit.channel());
             case STAND -> stand(all, unit.stand() == null ? new StandData(null, null, null, null, null) : unit.stand());
-            case PAD -> all.add(number("pad.lossDb", "Takes away, dB", unit.pad() == null ? null : unit.pad().lossDb()).needed());
+            case PAD -> {
+                all.add(number("pad.lossDb", "Takes away, dB", unit.pad() == null ? null : unit.pad().lossDb()).needed());
+                all.add(passes("pad.passesPhantom", unit.pad() == null ? null : unit.pad().passesPhantom()));
+            }
             case BOOSTER -> booster(all, unit.booster() == null ? new BoosterData(null, null, null) : unit.booster());
         }
         return all;
@@ -93,8 +96,16 @@ final class UnitForm {
     private void booster(List<FormField> all, BoosterData booster) {
         all.add(number("booster.gainDb", "Gain, dB", booster.gainDb()));
         all.add(number("booster.phantomMa", "Draws, mA", booster.phantomMa()).hint("From the phantom power of the channel."));
-        all.add(FormField.choice("booster.passesPhantom", "Phantom power reaches the microphone", List.of(new Choice("", "Not known", false),
-                new Choice("yes", "Yes", false), new Choice("no", "No", false))).value(booster.passesPhantom() == null ? "" : booster.passesPhantom() ? "yes" : "no"));
+        all.add(passes("booster.passesPhantom", booster.passesPhantom()));
+    }
+
+    private static FormField passes(String name, Boolean passes) {
+        return FormField.choice(name, "Phantom power reaches the microphone", List.of(new Choice("", "Not known", false), new Choice("yes", "Yes", false), new Choice("no", "No", false)))
+                .value(passes == null ? "" : passes ? "yes" : "no");
+    }
+
+    private static Boolean passes(Sent sent, String name) {
+        return sent.first(name) == null ? null : sent.first(name).equals("yes");
     }
 
     private FormField number(String name, String label, Double value) {
@@ -112,9 +123,9 @@ final class UnitForm {
                         read(sent, "channel.phantomMa")),
                 kind != UnitKind.STAND ? null : new StandData(read(sent, "stand.massKg"), read(sent, "stand.reachM"), read(sent, "stand.footRadiusM"), legs(sent),
                         read(sent, "stand.heightM")),
-                kind != UnitKind.PAD ? null : new PadData(read(sent, "pad.lossDb")),
+                kind != UnitKind.PAD ? null : new PadData(read(sent, "pad.lossDb"), passes(sent, "pad.passesPhantom")),
                 kind != UnitKind.BOOSTER ? null : new BoosterData(read(sent, "booster.gainDb"), read(sent, "booster.phantomMa"),
-                        sent.first("booster.passesPhantom") == null ? null : sent.first("booster.passesPhantom").equals("yes")),
+                        passes(sent, "booster.passesPhantom")),
                 kind != UnitKind.MIC ? List.of() : response(sent.lines("response")));
     }
 

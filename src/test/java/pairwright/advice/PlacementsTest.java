@@ -5,6 +5,10 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import pairwright.acoustics.Radiation;
+import pairwright.acoustics.Room;
 import pairwright.model.Limits;
 import pairwright.model.Neighbour;
 import pairwright.rules.Placed;
@@ -30,6 +34,22 @@ class PlacementsTest {
     @Test
     void aNeighbourBehindIsHeardAsFarOffTheAxisOnEitherSide() {
         assertEquals(separation(150, 15), separation(180, 15), 1e-9, "165 degrees on one side and on the other");
+    }
+
+    /** Behind a source is quieter than before it, as the end of a pipe is, and not silent, as the back of a lobe would be. */
+    @ParameterizedTest
+    @CsvSource({"flute, 130", "french-horn, 140", "kick-drum, 155", "cajon, 165", "singing-voice, 0"})
+    void asMuchOfASourceGoesTowardItsOwnMicrophoneAsTowardThoseOfOthersAtThatAngle(String source, double angleDegrees) {
+        Workshop at = Workshop.of(source, Limits.NONE);
+        List<Placed> omnis = at.placed().stream().filter(one -> one.mic().id().equals("small-condenser-omni") && one.aimDegrees() == 0
+                && one.position().offAxisDegrees().typical() == angleDegrees && one.position().mount().onStand()).toList();
+        assertFalse(omnis.isEmpty());
+        double indexDb = at.scene().setting().source().directivityIndexDb().at(Band.HZ_1000);
+        double equalM = Room.criticalDistanceM(at.scene().setting().room().volumeM3(), at.scene().setting().room().reverbTimeS());
+        for (Placed omni : omnis) {
+            double apartM = omni.distanceM() + at.scene().setting().source().level().centreOffsetM();
+            assertEquals(indexDb + Radiation.towardDb(indexDb, angleDegrees) + 20 * Math.log10(equalM / apartM), omni.predicted().directToReverbDb(), 1e-9);
+        }
     }
 
     private static double separation(double neighbourDegrees, double aimDegrees) {

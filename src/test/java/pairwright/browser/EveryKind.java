@@ -22,7 +22,7 @@ final class EveryKind {
             "/locker/units/new", "/locker/units/new?kind=mic", "/locker/units/" + Barn.RIBBON + "/alter", "/locker/units/" + Barn.RIBBON + "/remove",
             "/locker/history", "/locker/import", "/locker/bookings", "/locker/bookings/1", "/locker/bookings/1/alter", "/locker/bookings/1/cancel", "/locker/bookings/new",
             "/locker/bookings/new?until=soon", "/locker/bookings/new?unit=loft-pencil-1&unit=yard-vocal-1",
-            "/sessions", "/sessions/new", "/sessions/" + Barn.SESSION, "/sessions/" + Barn.SESSION + "?units=imperial", "/sessions/" + Barn.SESSION + "/remove",
+            "/sessions", "/sessions/new", "/sessions/buy?budget=0", "/sessions/" + Barn.SESSION, "/sessions/" + Barn.SESSION + "?units=imperial", "/sessions/" + Barn.SESSION + "/remove",
             "/locker/desk", "/locker/desk?way=back&by=Cleo&for=1&did=out&unit=loft-pencil-1&booking=2",
             "/locker/coverage", "/locker/coverage?served=maybe",
             PLAN + "plan", PLAN + "plan?plan=many", PLAN + "bleed", PLAN + "timing?rate=far", PLAN + "check", PLAN + "replan?price=much", PLAN + "sheets", PLAN + "sheets/all", PLAN + "recall");

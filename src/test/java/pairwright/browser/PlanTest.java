@@ -68,6 +68,32 @@ class PlanTest {
     }
 
     @Test
+    void whoIsNotComingIsTickedByKeyboardAndWhatIsToBeDoneStandsFirst(Browser browser) {
+        planned(browser, "replan");
+        browser.find("input[name=seat][value=bass]").sendKeys(Keys.SPACE);
+        browser.find("form.replan button").sendKeys(Keys.ENTER);
+        browser.until("it is planned anew", () -> browser.at().contains("seat=bass") && !browser.all(".change").isEmpty());
+        assertTrue(browser.find(".change").getLocation().getY() < browser.find("form.replan").getLocation().getY());
+        assertTrue(browser.find("input[name=seat][value=bass]").isSelected(), "what was asked stays in sight");
+        Axe.assertNoViolations(browser);
+        browser.size(320, 740);
+        assertTrue(fits(browser));
+    }
+
+    @Test
+    void whatBecameOfALineIsNotedByKeyboard(Browser browser) {
+        planned(browser, "recall");
+        browser.find(".recall-line input[value=changed]").sendKeys(Keys.SPACE);
+        browser.find(".recall-line input[name$='.why']").clear();
+        browser.find(".recall-line input[name$='.why']").sendKeys("the bell swung past it");
+        browser.find("form.recall p.actions button").sendKeys(Keys.ENTER);
+        browser.until("it says so", () -> !browser.all("#just-done").isEmpty());
+        assertEquals("the bell swung past it", browser.find(".recall-line input[name$='.why']").getDomProperty("value"));
+        assertTrue(browser.find(".recall-line input[value=changed]").isSelected());
+        Axe.assertNoViolations(browser);
+    }
+
+    @Test
     void sheetsComeOutOnAHandfulOfLeavesOfEitherPaper(Browser browser) {
         planned(browser, "sheets/all");
         int leaves = browser.all(".leaf").size();

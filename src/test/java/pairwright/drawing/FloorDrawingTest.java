@@ -55,6 +55,19 @@ class FloorDrawingTest {
     }
 
     @Test
+    void whereTheLeadsEndIsDrawnAndSaidWhereSomebodySaidIt() {
+        FloorPlan plan = two(Set.of());
+        assertTrue(Picture.of(FloorDrawing.of(plan, "floor", Reader.METRIC)).all("g", "lead-box").isEmpty());
+        Drawing drawing = FloorDrawing.of(new FloorPlan(8, 6, plan.players(), plan.screens(), plan.mics(), Set.of(), new FloorPlan.Box(8, 1.5)), "floor", Reader.METRIC);
+        Picture picture = Picture.of(drawing);
+        double[] box = at(picture.all("g", "lead-box").get(0));
+        Element wall = picture.all("rect", "wall").get(0);
+        assertEquals(Double.parseDouble(wall.getAttribute("x")) + Double.parseDouble(wall.getAttribute("width")), box[0], 0.11);
+        assertEquals(Double.parseDouble(wall.getAttribute("y")) + Double.parseDouble(wall.getAttribute("height")) * 0.75, box[1], 0.11);
+        assertTrue(drawing.says().contains("The leads end at a box: 8 m from the left wall, 1.5 m from the front."), drawing.says());
+    }
+
+    @Test
     void aPlayerStandsWhereTheyAreAndLooksWhereTheyLook() {
         Picture picture = Picture.of(FloorDrawing.of(two(Set.of()), "floor", Reader.METRIC));
         Element wall = picture.all("rect", "wall").get(0);

@@ -24,10 +24,13 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import pairwright.advice.KnowledgeStore;
 import pairwright.catalogue.Json;
 import pairwright.http.LockerSite.Got;
 import pairwright.locker.Act;
 import pairwright.locker.Condition;
+import pairwright.locker.DocumentDraft;
+import pairwright.locker.MarkDraft;
 import pairwright.locker.Role;
 import pairwright.locker.UnitDraft;
 import pairwright.locker.UnitKind;
@@ -310,5 +313,24 @@ class AskLockerPagesTest {
                 assertFalse(engineer.page().page().select("a[href*=bookings/new]").isEmpty(), address);
             }
         }
+    }
+
+    @Test
+    void whoPlaysIsAskedForAndWhatWasKeptWithThemCounts() {
+        fill(site);
+        String duo = "{\"lineUp\": [{\"id\": \"horn\", \"player\": \"Wren\", \"source\": \"trumpet\", \"xM\": 1, \"yM\": 1, \"facingDegrees\": 0}]}";
+        String position = KnowledgeStore.builtIn().current().catalogue().sources().get("trumpet").positions().get(0).id();
+        site.locker.change(Act.by("Ada"), changes -> {
+            for (int session = 1; session <= 4; session++) {
+                changes.put(DocumentDraft.lineUp("day-" + session, "Day " + session, null, null, duo), null);
+                changes.marks("day-" + session, List.of(new MarkDraft("horn", 1, "trumpet", null, "Wren", "long-ribbon", position, null, true, null, null, null, null)), null);
+            }
+            return "";
+        });
+        Got named = page(TRUMPET + "&onlyType=long-ribbon&player=Wren");
+        assertEquals("Wren", named.page().page().selectFirst("#player").attr("value"));
+        assertTrue(named.text().contains("with this player"), named.text());
+        assertFalse(page(TRUMPET + "&onlyType=long-ribbon&player=Ines").text().contains("with this player"));
+        assertEquals("", page(TRUMPET + "&player=").page().page().selectFirst("#player").attr("value"), "an empty field names nobody");
     }
 }

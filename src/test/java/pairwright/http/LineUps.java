@@ -33,7 +33,8 @@ final class LineUps {
 
     LineUp next() {
         int count = 1 + random.nextInt(12);
-        Floor floor = new Floor(random.nextBoolean() ? null : one(catalogue.rooms().keySet()), 10 + metres(20), 10 + metres(20), 2 + metres(10), 0.05 + metres(3));
+        Floor floor = new Floor(random.nextBoolean() ? null : one(catalogue.rooms().keySet()), 10 + metres(20), 10 + metres(20), 2 + metres(10), 0.05 + metres(3),
+                random.nextBoolean() ? null : new Floor.Patch(metres(10), metres(10)));
         List<Seat> seats = IntStream.range(0, count).mapToObj(i -> seat(i, floor)).toList();
         List<Gobo> gobos = IntStream.range(0, random.nextInt(4)).mapToObj(i -> new Gobo("screen-" + i, metres(5), metres(5), 5 + metres(5), 5 + metres(5), 0.2 + metres(1.8))).toList();
         List<List<String>> contrast = count > 1 && random.nextBoolean() ? List.of(List.of("seat-0", "seat-1")) : List.of();

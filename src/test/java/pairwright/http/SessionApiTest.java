@@ -70,6 +70,20 @@ class SessionApiTest {
         return serving.locker.units().stream().filter(unit -> micType.equals(unit.micType()) && unit.condition().usable()).map(unit -> unit.id()).toList();
     }
 
+    @Test
+    void theExampleIsPlannedWithTheLockerOfTheDemoAndItsLeadsAreCounted() {
+        Reply reply = ask("POST", ALL + "/plan", ALL + "/plan", serving.get(ALL + "/example.json").body().replaceFirst("\"plans\" ?: ?3", "\"plans\": 1"));
+        assertEquals(200, reply.status(), reply.body());
+        JsonNode plan = reply.json().at("/plans/0");
+        assertEquals(plan.path("lines").size(), plan.at("/leads/runs").size());
+        int leads = 0;
+        for (JsonNode count : plan.at("/leads/counts")) {
+            leads += count.path("count").asInt();
+        }
+        assertTrue(leads >= plan.path("lines").size(), plan.path("leads").toString());
+        assertTrue(plan.at("/leads/box/assumed").isTextual(), plan.path("leads").toString());
+    }
+
     private List<String> booms() {
         return serving.locker.units().stream().map(unit -> unit.id()).filter(id -> id.startsWith("boom-")).toList();
     }

@@ -90,9 +90,9 @@ class SessionBodyTest {
     @Test
     void whatWasPickedComesBackAsItWasWritten() throws JsonProcessingException {
         Picks picks = new Picks(List.of(
-                new Picks.AtSeat("tp", "single", List.of(new Picks.Mic("long-ribbon", Pattern.FIGURE_8, "bell", 0.612345, -12.5, "long-ribbon-1", "rack-1", "boom-1", "booster-1"))),
-                new Picks.AtSeat("gone", "spaced", List.of(new Picks.Mic("passive-di", null, "output", null, null, null, null, null, null),
-                        new Picks.Mic("passive-di", null, "output", 0.0, 0.0, null, null, null, null)))));
+                new Picks.AtSeat("tp", "single", List.of(new Picks.Mic("long-ribbon", Pattern.FIGURE_8, "bell", 0.612345, -12.5, "long-ribbon-1", "rack-1", "boom-1", "booster-1", "line-box-1", "pad-20-1"))),
+                new Picks.AtSeat("gone", "spaced", List.of(new Picks.Mic("passive-di", null, "output", null, null, null, null, null, null, null, null),
+                        new Picks.Mic("passive-di", null, "output", 0.0, 0.0, null, null, null, null, null, null)))));
         JsonNode body = tree("{" + TWO + "}");
         ((com.fasterxml.jackson.databind.node.ObjectNode) body).set("plan", JSON.readTree(JSON.writeValueAsString(SessionJson.of(picks))));
         assertEquals(picks, SessionBody.again(body, KNOWN).request().before());
@@ -125,16 +125,16 @@ class SessionBodyTest {
     @Test
     void theLockerOfARequestIsReadAndWhatIsLeftOutIsNotCounted() {
         Gear gear = read("{" + TWO + ", 'locker': {'units': [{'id': 'a', 'micType': 'long-ribbon', 'pairMate': 'b'}, {'id': 'b', 'micType': 'long-ribbon'}, {'id': 'c', 'micType': 'lo-fi', 'pairMate': 'a'}],"
-                + " 'channels': [{'id': '1', 'bank': 'Rack', 'phantom': 'bank', 'maxGainDb': 66, 'noiseDbu': -127, 'supplyMa': 40, 'inputOhm': 2400}, {'id': '2'}],"
-                + " 'boosters': [{'id': 'x', 'gainDb': 25}, {'id': 'y', 'gainDb': 20, 'phantomMa': 3, 'passesPhantom': false}], 'pads': [{'id': 'p', 'lossDb': 10}]}}").gear();
+                + " 'channels': [{'id': '1', 'bank': 'Rack', 'phantom': 'bank', 'minGainDb': 8, 'maxGainDb': 66, 'noiseDbu': -127, 'supplyMa': 40, 'inputOhm': 2400}, {'id': '2'}],"
+                + " 'boosters': [{'id': 'x', 'gainDb': 25}, {'id': 'y', 'gainDb': 20, 'phantomMa': 3, 'passesPhantom': false}], 'pads': [{'id': 'p', 'lossDb': 10}, {'id': 'q', 'lossDb': 20, 'passesPhantom': true}]}}").gear();
         assertEquals(List.of("b", "a"), gear.stock().units().subList(0, 2).stream().map(unit -> unit.pairMate()).toList());
         assertNull(gear.stock().units().get(2).pairMate(), "another type is no mate");
         assertTrue(gear.stock().units().stream().allMatch(unit -> unit.free()));
-        assertEquals(new Gear.Channel("1", "1", "Rack", PhantomSwitch.BANK, 66.0, 2400.0, -127.0, 40.0), gear.channels().get(0));
+        assertEquals(new Gear.Channel("1", "1", "Rack", PhantomSwitch.BANK, 8.0, 66.0, 2400.0, -127.0, 40.0), gear.channels().get(0));
         assertEquals(PhantomSwitch.CHANNEL, gear.channels().get(1).phantom());
         assertNull(gear.stands());
         assertEquals(List.of(true, false), gear.boosters().stream().map(Gear.Booster::passesPhantom).toList(), "unless it is said, one may pass phantom power on");
-        assertEquals(10, gear.pads().get(0).lossDb());
+        assertEquals(List.of(new Gear.LinePad("p", "p", 10, null), new Gear.LinePad("q", "q", 20, true)), gear.pads());
         Gear stands = read("{" + TWO + ", 'locker': {'stands': [{'id': 's', 'kind': 'overhead'}, {'id': 't'}, {'id': 'u', 'reachM': 0.8, 'massKg': 3, 'heightM': 1.6}]}}").gear();
         assertEquals(List.of(StandKind.OVERHEAD, StandKind.STRAIGHT, StandKind.BOOM), stands.stands().stream().map(Gear.Stand::kind).toList());
         assertNull(stands.stock());
@@ -190,6 +190,10 @@ class SessionBodyTest {
                         "/lineUp/1/id: the id a is given twice, first to entry 1.", "/lineUp/1: the seats a and a are 0.22 m apart. Put 0.3 m or more between them")),
                 Arguments.of("{'lineUp': [{'id': 'A b', 'source': 'flute'}]}", List.of("/lineUp/0/id: \"A b\" is no id. Use small letters")),
                 Arguments.of("{'room': {'widthM': 0.5, 'colour': 'red'}, 'lineUp': ['flute']}", List.of("/room/colour: there is no field", "/room/widthM: widthM must be 1 to 100, but was 0.5")),
+                Arguments.of("{'room': {'widthM': 8, 'depthM': 6, 'patch': {'xM': 8.5, 'yM': -1}}, 'lineUp': ['flute']}", List.of("/room/patch/xM: xM must be 0 to 8, as the room is that wide, but was 8.5",
+                        "/room/patch/yM: yM must be 0 to 6, as the room is that deep, but was -1")),
+                Arguments.of("{'room': {'patch': {'xM': 1, 'zM': 1}}, 'lineUp': ['flute']}", List.of("/room/patch/zM: there is no field", "/room/patch/yM: it is not said where the leads end along y.")),
+                Arguments.of("{'room': {'patch': 'left'}, 'lineUp': ['flute']}", List.of("/room/patch: patch must be an object with xM and yM, where the leads end, but was")),
                 Arguments.of("{'room': 'bran', 'lineUp': ['flute']}", List.of("/room/room: there is no room \"bran\". Maybe barn")),
                 Arguments.of("{'room': [], 'lineUp': ['flute']}", List.of("/room: room must be an object with widthM, depthM, heightM and reverbTimeS, or the id of a room, but was a list")),
                 Arguments.of("{'room': {'widthM': 1, 'depthM': 1}, 'lineUp': ['flute', 'oboe', 'tuba']}", List.of("/lineUp: a room of 1 by 1 m has no place for all 3 seats")),

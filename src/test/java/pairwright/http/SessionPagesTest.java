@@ -2,6 +2,7 @@ package pairwright.http;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
@@ -19,6 +20,7 @@ import pairwright.locker.Act;
 import pairwright.locker.DocumentDraft;
 import pairwright.locker.DocumentKind;
 import pairwright.locker.Role;
+import pairwright.session.Floor;
 import pairwright.session.LineUp;
 import pairwright.session.Seat;
 import pairwright.session.SetUpTime;
@@ -187,6 +189,22 @@ class SessionPagesTest {
         assertEquals(before.floor(), after.floor());
         assertEquals(before.gobos(), after.gobos());
         assertEquals("Bo", after.seats().get(1).player());
+    }
+
+    @Test
+    void whereTheLeadsEndIsSaidWithBothOrNotAtAll() {
+        bring(BARN_DAY);
+        Got half = press(site.get(SESSION), "save", Map.of("patchXM", "2"));
+        assertEquals(400, half.status());
+        assertTrue(fault(half, "patchYM").contains("Give both, or leave both empty"), half.text());
+        Got outside = press(site.get(SESSION), "save", Map.of("patchXM", "2", "patchYM", "7"));
+        assertTrue(fault(outside, "patchYM").contains("This must be 0 m to 6 m, as the room is that deep, but was 7 m"), outside.text());
+        assertEquals(303, press(site.get(SESSION), "save", Map.of("patchXM", "2", "patchYM", "0")).status());
+        assertEquals(new Floor.Patch(2, 0), kept("barn-day").floor().patch());
+        Got page = site.get(SESSION);
+        assertEquals(1, page.page().page().select("svg .lead-box").size());
+        assertEquals(303, press(page, "save", Map.of("patchXM", "", "patchYM", "")).status());
+        assertNull(kept("barn-day").floor().patch());
     }
 
     @Test

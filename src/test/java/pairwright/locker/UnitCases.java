@@ -26,7 +26,7 @@ interface UnitCases extends LockerCase {
                         new ChannelData("Rack 1 to 4", 8.1, 66.0, 2400.0, -127.25, PhantomSwitch.BANK, 40.0), null, null, null, null),
                 new UnitDraft("bare-1", UnitKind.CHANNEL, null, "Bare", null, null, null, Condition.LOST, null, null, null, null, null, null, null),
                 new UnitDraft("base-1", UnitKind.STAND, null, "Base", null, null, null, null, null, null, null, new StandData(4.8, 0.0, 0.15, 0, null), null, null, null),
-                new UnitDraft("pad-1", UnitKind.PAD, null, "Pad", null, null, null, null, null, null, null, null, new PadData(20.0), null, null),
+                new UnitDraft("pad-1", UnitKind.PAD, null, "Pad", null, null, null, null, null, null, null, null, new PadData(20.0, true), null, null),
                 new UnitDraft("boost-1", UnitKind.BOOSTER, null, "Boost", null, null, null, null, null, null, null, null, null, new BoosterData(25.0, 3.5, false), null),
                 new UnitDraft("boost-2", UnitKind.BOOSTER, null, "Boost 2", null, null, null, null, null, null, null, null, null, new BoosterData(20.0, null, null), null));
         List<Unit> added = new ArrayList<>();

@@ -107,7 +107,8 @@ class UnitTableRoundTripTest {
                 .as(ChannelData::new).map(channel -> draft(UnitKind.CHANNEL, null, channel, null, null, null, null));
         Arbitrary<UnitDraft> stands = Combinators.combine(number(0.05, 200), number(0, 6), number(0.02, 3), Arbitraries.of(0, 3, 12).injectNull(0.3), number(0.02, 10))
                 .as(StandData::new).map(stand -> draft(UnitKind.STAND, null, null, stand, null, null, null));
-        Arbitrary<UnitDraft> pads = Arbitraries.doubles().between(1, 80).map(lossDb -> draft(UnitKind.PAD, null, null, null, new PadData(lossDb), null, null));
+        Arbitrary<UnitDraft> pads = Combinators.combine(Arbitraries.doubles().between(1, 80), Arbitraries.of(true, false).injectNull(0.3))
+                .as(PadData::new).map(pad -> draft(UnitKind.PAD, null, null, null, pad, null, null));
         Arbitrary<UnitDraft> boosters = Combinators.combine(Arbitraries.doubles().between(1, 60), number(0, 30), Arbitraries.of(true, false).injectNull(0.3))
                 .as(BoosterData::new).map(booster -> draft(UnitKind.BOOSTER, null, null, null, null, booster, null));
         return Arbitraries.oneOf(mics, channels, stands, pads, boosters);

@@ -69,7 +69,7 @@ class UnitTableTest {
         assertEquals(List.of(new ResponsePoint(63, -1.2), new ResponsePoint(1000, 0), new ResponsePoint(8000, -3)), units.get(0).response());
         assertEquals(new ChannelData("A", 10.0, 65.0, 2400.0, -128.0, PhantomSwitch.BANK, 40.0), units.get(1).channel());
         assertEquals(new StandData(12.5, 1.8, 0.45, 3, 2.4), units.get(2).stand());
-        assertEquals(new PadData(20.0), units.get(3).pad());
+        assertEquals(new PadData(20.0, null), units.get(3).pad());
         assertEquals(new BoosterData(25.0, 3.0, false), units.get(4).booster());
         assertEquals(List.of(2, 3, 4, 5, 6), preview.rows().stream().map(TablePreview.Row::line).toList());
     }

@@ -65,9 +65,9 @@ class PlanRuleTextTest {
     @Property(tries = 300)
     void noTwoRulesSayDifferentThingsToDoAboutOneArrival(@ForAll boolean own, @ForAll boolean stereo, @ForAll boolean depth,
             @ForAll @DoubleRange(min = 0, max = 60) double delayMs, @ForAll @DoubleRange(min = 0, max = 40) double rippleDb,
-            @ForAll @DoubleRange(min = 1, max = 12) double distanceRatio, @ForAll boolean inverted) {
+            @ForAll @DoubleRange(min = 1, max = 12) double distanceRatio, @ForAll boolean inverted, @ForAll boolean wired) {
         PlannedArrival arrival = new PlannedArrival("the kit", "near", "far", own, stereo, depth, delayMs, delayMs < 0.015 ? null : Double.valueOf(500 / delayMs),
-                rippleDb, distanceRatio, inverted);
+                rippleDb, distanceRatio, inverted, wired);
         List<String> treats = RULES.plan(true, List.of(arrival)).stream().map(finding -> finding.rule().treat()).filter(treat -> treat != null).distinct().toList();
         assertTrue(treats.size() <= 1, treats.toString());
     }

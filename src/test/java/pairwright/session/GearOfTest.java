@@ -71,7 +71,7 @@ class GearOfTest {
         assertEquals(Set.of("hand-3", "wide-body-1", "line-box-2"), gear.stock().units().stream().filter(unit -> !unit.free()).map(Stock.Held::id).collect(Collectors.toSet()));
         assertEquals(List.of("rack-1", "rack-2", "rack-3", "rack-4", "rack-5", "rack-6", "rack-7", "ribbon-channel-1", "ribbon-channel-2", "single-1", "single-2", "rack-8"),
                 gear.channels().stream().map(Gear.Channel::id).toList(), "by label, and what is limited last");
-        assertEquals(new Gear.Channel("rack-1", "Rack channel 1", "Rack 1 to 4", PhantomSwitch.BANK, 66.0, 2400.0, -127.0, 40.0), gear.channels().get(0));
+        assertEquals(new Gear.Channel("rack-1", "Rack channel 1", "Rack 1 to 4", PhantomSwitch.BANK, 8.0, 66.0, 2400.0, -127.0, 40.0), gear.channels().get(0));
         assertEquals(PhantomSwitch.NONE, gear.channels().get(7).phantom());
         assertEquals(List.of(StandKind.BOOM, StandKind.BOOM, StandKind.BOOM, StandKind.SHORT, StandKind.STRAIGHT, StandKind.OVERHEAD), gear.stands().stream().map(Gear.Stand::kind).toList());
         assertEquals(List.of(new Gear.Booster("booster-1", "Booster 1", 25, 3, false), new Gear.Booster("booster-2", "Booster 2", 20, 4, true)), gear.boosters());

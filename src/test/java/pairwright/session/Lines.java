@@ -38,6 +38,6 @@ final class Lines {
 
     static Line line(int number, Seat seat, int mic, Placement placement, Line.Spot spot) {
         return new Line(number, null, null, null, null, seat.id(), seat.id(), seat.source(), mic, placement, spot, null, null, null, null, null, null, 0, false,
-                false, 0, null, null, List.of());
+                false, 0, null, null, Between.NOTHING, List.of());
     }
 }

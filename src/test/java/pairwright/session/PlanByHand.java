@@ -68,7 +68,7 @@ final class PlanByHand {
     static Gear gear(int channels, List<Stock.Held> units) {
         List<Gear.Channel> all = new ArrayList<>();
         for (int i = 1; i <= channels; i++) {
-            all.add(new Gear.Channel("in-" + i, "input " + i, "the interface", PhantomSwitch.BANK, 60.0, 1500.0, -128.0, 40.0));
+            all.add(new Gear.Channel("in-" + i, "input " + i, "the interface", PhantomSwitch.BANK, null, 60.0, 1500.0, -128.0, 40.0));
         }
         return new Gear(units == null ? null : new Stock(true, units), all, null, null, null);
     }
@@ -80,7 +80,7 @@ final class PlanByHand {
         return new Line(number, odd.channel() == null ? "in-" + number : odd.channel(), odd.channel() == null ? "input " + number : odd.channel(),
                 odd.bank() == null ? "the interface" : odd.bank(), new Given(unit, unit.toUpperCase(java.util.Locale.ROOT), null, null, odd.note(), null, null, null),
                 seat.id(), seat.id() + " " + mic, seat.source(), mic, placement, null, null, null, null, odd.standRatio(), null, null, 0,
-                odd.phantom() == null ? needs : odd.phantom(), needs, needs ? 3 : 0, odd.gainDb() == null ? Double.valueOf(35) : odd.gainDb(), odd.highPassHz(), List.of());
+                odd.phantom() == null ? needs : odd.phantom(), needs, needs ? 3 : 0, odd.gainDb() == null ? Double.valueOf(35) : odd.gainDb(), odd.highPassHz(), Between.NOTHING, List.of());
     }
 
     private static Placement placement(MicType mic, Position position, Odd odd) {

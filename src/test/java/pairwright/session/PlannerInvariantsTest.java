@@ -39,7 +39,7 @@ class PlannerInvariantsTest {
     private static Gear some(Random random) {
         Gear all = Sextet.GEAR;
         return new Gear(new Stock(true, all.stock().units().stream().map(unit -> random.nextInt(3) == 0 ? out(unit, true) : unit).toList()), part(all.channels(), random),
-                part(all.stands(), random), part(all.boosters(), random), all.pads());
+                part(all.stands(), random), part(all.boosters(), random), part(all.pads(), random));
     }
 
     private static <T> List<T> part(List<T> all, Random random) {
@@ -58,11 +58,17 @@ class PlannerInvariantsTest {
         Set<String> free = gear.stock().units().stream().filter(Stock.Held::free).map(Stock.Held::id).collect(Collectors.toSet());
         Map<String, Gear.Channel> channels = gear.channels().stream().collect(Collectors.toMap(Gear.Channel::id, one -> one));
         Set<String> stands = gear.stands().stream().map(Gear.Stand::id).collect(Collectors.toSet());
+        Set<String> pads = gear.pads().stream().map(Gear.LinePad::id).collect(Collectors.toSet());
         Set<String> taken = new HashSet<>();
         Map<String, Double> drawnMa = new HashMap<>();
         for (Line line : plan.lines()) {
             assertTrue(free.contains(line.unit().id()), line.unit().id() + " is not free");
             assertTrue(taken.add(line.unit().id()) && taken.add("channel " + line.channel()), line.name() + " takes what is taken");
+            assertTrue(!line.between().boxed() || free.contains(line.between().box().unit()) && taken.add(line.between().box().unit()), line.name() + " has a box that is not there");
+            assertTrue(line.between().boxed() || line.between().instrument() || !Rooms.CATALOGUE.mics().get(line.placement().micType()).wantsBox(), line.name() + " has no box");
+            assertTrue(line.between().pad() == null || pads.contains(line.between().pad()) && taken.add("pad " + line.between().pad()), line.name() + " has a pad that is not there");
+            assertTrue(line.between().pad() == null || !line.phantomWanted() || gear.pads().stream().anyMatch(pad -> pad.id().equals(line.between().pad()) && pad.passes()),
+                    line.name() + " has a pad that stops its power");
             Gear.Channel channel = channels.get(line.channel());
             assertTrue(channel != null, line.channel() + " is not there");
             assertFalse(line.phantomWanted() && (!line.phantom() || channel.phantom() == PhantomSwitch.NONE), line.name() + " has no phantom power");

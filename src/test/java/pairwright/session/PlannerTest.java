@@ -127,6 +127,19 @@ class PlannerTest {
     }
 
     @Test
+    void whoIsNotComingIsNeitherToldApartFromAnybodyNorKeptInASection() {
+        LineUp together = new LineUp("Sextet", Sextet.LINE_UP.floor(), Sextet.LINE_UP.seats(), Sextet.LINE_UP.gobos(), List.of(List.of("fiddle", "tenor"), List.of("tenor", "voice")),
+                List.of(List.of("guitar", "fiddle"), List.of("bass", "fiddle", "cajon")), null, null, 1);
+        Change change = PLANNER.again(together, Sextet.GEAR, Picks.of(first()), new Lost(null, null, List.of("fiddle")), 100);
+        assertTrue(change.plan().linesOf("fiddle").isEmpty());
+        assertTrue(change.steps().stream().noneMatch(step -> step.says().contains("from fiddle")), change.steps().toString());
+        assertEquals(change.bestScore() - change.plan().score(), change.costPoints(), 1e-9);
+        assertTrue(change.plan().reasons().stream().noneMatch(said -> said.seats().contains("fiddle")), change.plan().reasons().toString());
+        assertEquals(List.of(List.of("tenor", "voice")), together.without(List.of("fiddle")).contrast());
+        assertEquals(List.of(List.of("bass", "cajon")), together.without(List.of("fiddle")).keep());
+    }
+
+    @Test
     void withOneChannelForSixItSaysWhatIsShort() {
         Gear one = new Gear(Sextet.GEAR.stock(), Sextet.GEAR.channels().subList(0, 1), Sextet.GEAR.stands(), null, null);
         Planned none = PLANNER.plan(Sextet.LINE_UP, one, step -> { });
@@ -152,7 +165,7 @@ class PlannerTest {
                 List.of(List.of("guitar", "voice")), null, null, 1);
         Knowledge now = Sextet.KNOWLEDGE.current();
         Layout layout = new Layout(apart, new Judging(HouseMemory.NOTHING).of(apart, now, Sextet.GEAR.stock(), new ChannelPool(Sextet.GEAR.channels()), step -> { }),
-                Sextet.GEAR, Set.of(), now.catalogue(), new PlanRules(now.rules()), Map.of());
+                Sextet.GEAR, Set.of(), now.catalogue(), new PlanRules(now.rules(), now.catalogue()), Map.of());
         Allocator allocator = new Allocator();
         BestPlan hoped = BestPlan.of(layout, allocator).orElseThrow();
         Solution weighed = allocator.best(layout.problem(layout.first(120))).orElseThrow();
@@ -164,15 +177,15 @@ class PlannerTest {
     @Test
     void whatIsThereAndNotPlannedWithIsTold() {
         Gear more = new Gear(Sextet.GEAR.stock(), Sextet.GEAR.channels(), Sextet.GEAR.stands(), List.of(new Gear.Booster("b", "Booster", 22, 2, true)),
-                List.of(new Gear.LinePad("p", "Pad", 20)));
+                List.of(new Gear.LinePad("p", "Pad", 20, null)));
         List<String> assumed = PLANNER.plan(Sextet.LINE_UP, more, step -> { }).assumed();
         assertTrue(assumed.stream().anyMatch(one -> one.startsWith("Inline boosters that let phantom power through")), assumed.toString());
-        assertTrue(assumed.stream().anyMatch(one -> one.startsWith("Pads for a line are not planned")), assumed.toString());
+        assertTrue(assumed.stream().anyMatch(one -> one.startsWith("Nobody noted whether phantom power passes Pad,")), assumed.toString());
     }
 
     @Test
     void aSupplyThatGivesTooLittleIsToldInMilliamperes() {
-        List<Gear.Channel> weak = Sextet.GEAR.channels().stream().limit(8).map(channel -> new Gear.Channel(channel.id(), channel.label(), "Rack", channel.phantom(), channel.mostGainDb(),
+        List<Gear.Channel> weak = Sextet.GEAR.channels().stream().limit(8).map(channel -> new Gear.Channel(channel.id(), channel.label(), "Rack", channel.phantom(), channel.leastGainDb(), channel.mostGainDb(),
                 channel.inputOhm(), channel.noiseDbu(), 1.0)).toList();
         LineUp powered = Sextet.LINE_UP.seated(Sextet.LINE_UP.seats().stream().limit(2).map(seat -> new Seat(seat.id(), null, seat.source(), seat.xM(), seat.yM(), seat.facingDegrees(), null, null,
                 null, null, new Limits(1, null, null, null, null, null, List.of("small-condenser-cardioid"), null), true, null, false)).toList());

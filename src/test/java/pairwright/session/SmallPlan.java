@@ -100,6 +100,6 @@ public final class SmallPlan {
         String name = (seat.player() == null ? seat.id() : seat.player()) + (of > 1 ? " " + which : "");
         return new Line(number, "rack-a-" + number, "Rack A " + number, "Rack A", new Given(unit, "Barn " + mic.micType() + " " + which, "0" + number, number % 3 == 0 ? null : "Shelf " + number % 3, number == 1 ? "Hums near the lamp" : null, null, null, null),
                 seat.id(), name, seat.source(), which, mic, air ? new Line.Spot(seat.xM(), seat.yM() + 0.5, mic.heightM(), 180, 0) : null, air ? "boom-" + number : null,
-                air ? "Boom " + number : null, air ? StandKind.BOOM : null, air ? 1.4 : null, null, null, 0, mic.phantom(), mic.phantom(), mic.currentMa(), 34.0, air ? 63.0 : null, List.of());
+                air ? "Boom " + number : null, air ? StandKind.BOOM : null, air ? 1.4 : null, null, null, 0, mic.phantom(), mic.phantom(), mic.currentMa(), 34.0, air ? 63.0 : null, new Between(null, false, null, null, 0, mic.padDb(), null), List.of());
     }
 }

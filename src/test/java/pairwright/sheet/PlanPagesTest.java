@@ -126,6 +126,31 @@ class PlanPagesTest {
     }
 
     @Test
+    void whatIsOnlyGoodToKnowStandsBesideItsLineAndDoesNotBuryTheRest() {
+        for (Document page : List.of(page(PlanPage.of(engineer("plan"))), page(PlanSheets.of(engineer("sheets/cautions"), "cautions")))) {
+            assertEquals(0, page.select(".chosen > .cautions .note, .leaf > .cautions .note").size());
+            assertFalse(page.select(".chosen > .cautions .danger, .leaf > .cautions .danger").isEmpty());
+        }
+        Document check = page(CheckPage.of(engineer("check"), Map.of()));
+        long notes = SmallPlan.plan(1).served().stream().flatMap(served -> served.option().mics().size() == 1 ? served.option().cautions().stream() : java.util.stream.Stream.empty())
+                .filter(caution -> caution.severity().id().equals("note")).count();
+        assertTrue(notes > 0 && check.select(".channel .note").size() >= notes, "folded, not left out");
+        check.select("details.more-notes").forEach(folded -> assertEquals(folded.select("li").size() + " notes", folded.selectFirst("summary").ownText()));
+    }
+
+    @Test
+    void theStandSheetSaysHowLongEachLeadIsAndCountsThem() {
+        Document page = page(PlanSheets.of(engineer("sheets/stands"), "stands"));
+        List<String> leads = page.select("td[data-label=Lead]").eachText();
+        assertEquals(SmallPlan.plan(1).lines().size(), leads.size());
+        assertTrue(leads.stream().allMatch(lead -> lead.matches("(\\d+ × )?\\d+ m( and \\d+ m)*")), leads.toString());
+        assertTrue(page.text().contains("Nobody said where the box is: taken in the middle of the front wall"), page.text());
+        PackingList list = PackingList.of(engineer("sheets/packing"), SmallPlan.plan(1));
+        int counted = list.counted().stream().filter(one -> one.what().startsWith("Microphone leads, ")).mapToInt(PackingList.Counted::count).sum();
+        assertTrue(counted >= SmallPlan.plan(1).lines().size(), list.counted().toString());
+    }
+
+    @Test
     void theReasonsAddUpToTheScore() {
         Plan plan = SmallPlan.plan(1);
         Document page = page(PlanPage.of(engineer("plan")));
@@ -311,9 +336,10 @@ class PlanPagesTest {
             assertEquals(2.5, pricePoints);
             return new Change(SmallPlan.plan(2), List.of(new Change.Step("set-up", "tenor", "Set up Loft pencil 2.", 240)), 240, List.of("bass"), 1.25, 40, null);
         }));
-        assertEquals("Set up Set up Loft pencil 2. 4 min", page.select(".change-steps li").text());
+        assertEquals("Set up Loft pencil 2. 4 min", page.select(".change-steps li").text());
         assertTrue(page.text().contains("Untouched: Abe."));
         assertEquals(List.of("barn-x"), page.select("form#take-change input[name=unit]").eachAttr("value"));
+        assertTrue(page.body().html().indexOf("change-steps") < page.body().html().indexOf("class=\"replan\""), "what is to be done stands before what was asked");
         Page wrong = RePlanPage.of(engineer("replan", "price", "much"), (before, lost, pricePoints) -> {
             throw new AssertionError("nothing is planned for a price that is none");
         });

@@ -1,0 +1,77 @@
+package pairwright.session;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.FutureTask;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
+
+/**
+ * What takes no longer than a reader waits, most of the time: worked out once for each state of things it was asked for, one after the other. Safe to share
+ * between threads.
+ */
+final class Shortly implements AutoCloseable {
+    /** So many are kept; the one nobody asked for longest is dropped. */
+    private static final int KEPT = 24;
+    /** Whoever looks at a page waits so long before it says that something is still being worked out. */
+    private static final int WAIT_MS = 1500;
+
+    private final ExecutorService thread;
+    private final Map<Object, FutureTask<?>> tasks = new LinkedHashMap<>(KEPT * 2, 0.75f, true);
+
+    /** @param name of its thread */
+    Shortly(String name) {
+        this.thread = OneThread.named(name);
+    }
+
+    /**
+     * Waits a moment for it.
+     *
+     * @param asked equal where the same is asked for in the same state of things
+     * @param work is not begun again where it said that it would fail again: by an IllegalArgumentException or an IllegalStateException
+     * @return null where it takes longer; asked again it has come on
+     */
+    @SuppressWarnings("unchecked") // what was asked for says what it is
+    <T> T of(Object asked, Callable<T> work) {
+        FutureTask<T> task;
+        synchronized (tasks) {
+            task = (FutureTask<T>) tasks.get(asked);
+            if (task == null) {
+                task = new FutureTask<>(work);
+                tasks.put(asked, task);
+                while (tasks.size() > KEPT) {
+                    tasks.remove(tasks.keySet().iterator().next());
+                }
+                thread.execute(task);
+            }
+        }
+        try {
+            return task.get(WAIT_MS, TimeUnit.MILLISECONDS);
+        } catch (TimeoutException stillGoing) {
+            return null;
+        } catch (InterruptedException ended) {
+            Thread.currentThread().interrupt();
+            return null;
+        } catch (ExecutionException failed) {
+            throw said(asked, failed.getCause());
+        }
+    }
+
+    private RuntimeException said(Object asked, Throwable cause) {
+        if (!(cause instanceof IllegalArgumentException || cause instanceof IllegalStateException)) {
+            synchronized (tasks) {
+                tasks.remove(asked);
+            }
+        }
+        return cause instanceof RuntimeException broken ? broken : new IllegalStateException("this could not be worked out", cause);
+    }
+
+    /** Stops; what is not done is left. */
+    @Override
+    public void close() {
+        thread.shutdownNow();
+    }
+}
