@@ -21,6 +21,8 @@ import pairwright.session.allocation.Problem;
  */
 final class SetUpWork {
     static final String CAP = "seconds of set-up work";
+    /** More than any plan takes. */
+    static final int ANY_TIME_S = 1_000_000;
     /** Another unit or channel than the one that was there, whichever. */
     private static final String ANOTHER = "";
 
