@@ -7,11 +7,14 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import pairwright.advice.Offer;
 import pairwright.locker.PhantomSwitch;
 import pairwright.model.Catalogue;
+import pairwright.model.Stock;
 import pairwright.session.allocation.Bank;
+import pairwright.session.allocation.Cap;
 import pairwright.session.allocation.Channel;
 import pairwright.session.allocation.Choice;
 import pairwright.session.allocation.PairTerm;
@@ -22,8 +25,7 @@ import pairwright.session.allocation.Solution;
 /**
  * A line-up with its offers and its gear, laid out for the search: for every seat its ways, best first, and what two seats are worth together.
  *
- * <p>The search is given the first few ways of each seat. Whether that was enough is proven afterwards: no plan with a way that was left out can have
- * more than the best of every seat, less what that way is behind the best of its own.
+ * <p>The search is given few of the ways of each seat, see {@link Narrowed}: no plan with a way that is left aside can be as good as one that is known.
  */
 final class Layout {
     private final List<AtSeat> seats;
@@ -35,11 +37,19 @@ final class Layout {
     private final PlanRules rules;
     private final Map<String, Offer> setUp = new HashMap<>();
     private final Map<String, Picks.AtSeat> picked;
+    private final SetUpWork work;
     private final Gear gear;
     private final Set<String> lostChannels;
     private final Catalogue catalogue;
 
     Layout(LineUp lineUp, List<AtSeat> seats, Gear gear, Set<String> lostChannels, Catalogue catalogue, PlanRules rules, Map<String, Picks.AtSeat> standing) {
+        this(lineUp, seats, gear, lostChannels, catalogue, rules, standing, SetUpWork.fromNothing(lineUp.setUp(), catalogue.tasks()));
+    }
+
+    /** @param work what setting up takes, and how much of it can be done */
+    Layout(LineUp lineUp, List<AtSeat> seats, Gear gear, Set<String> lostChannels, Catalogue catalogue, PlanRules rules, Map<String, Picks.AtSeat> standing,
+            SetUpWork work) {
+        this.work = work;
         this.seats = seats;
         this.rules = rules;
         this.picked = standing;
@@ -54,12 +64,12 @@ final class Layout {
         for (AtSeat at : seats) {
             index.put(at.seat().id(), index.size());
             Picks.AtSeat picked = standing.get(at.seat().id());
-            Offer same = picked == null ? null : at.picked(picked);
+            Offer same = picked == null || !isThere(picked, gear.stock()) ? null : at.picked(picked);
             if (same != null) {
                 setUp.put(at.seat().id(), same);
             }
             SeatChoices choices = new SeatChoices(resources, courses, at.source().body(), at.offers().all(), !Boolean.FALSE.equals(at.seat().limits().phantom()), at.seat().must() ? null : Long.valueOf(rules.leftOutCentipoints(at.seat())),
-                    range(at.seat().id()), offer -> offer == same);
+                    range(at.seat().id()), offer -> offer == same, offer -> work.takes(at.seat().id(), offer));
             Comparator<SeatChoices.Way> best = Comparator.comparingLong((SeatChoices.Way way) -> way.choice().centipoints()).reversed();
             ways.add(choices.ways().stream().sorted(best).toList());
             kinds.add(Stream.concat(choices.ways().stream(), choices.beaten().stream()).sorted(best).toList());
@@ -74,6 +84,11 @@ final class Layout {
         return new Layout(lineUp.without(List.of(out.seat().id())), others, gear, lost, catalogue, rules, picked);
     }
 
+    /** Whether what was picked for a seat is not lost; what nobody named is not. */
+    private static boolean isThere(Picks.AtSeat picked, Stock stock) {
+        return stock == null || picked.mics().stream().map(Picks.Mic::unit).allMatch(id -> id == null || stock.units().stream().anyMatch(unit -> unit.id().equals(id)));
+    }
+
     private long range(String seat) {
         return twos.stream().filter(two -> two.first().equals(seat) || two.second().equals(seat))
                 .mapToLong(two -> rules.mostTwoCentipoints(two.apart()) - rules.leastTwoCentipoints(two.apart())).sum();
@@ -83,6 +98,10 @@ final class Layout {
         return resources;
     }
 
+    SetUpWork work() {
+        return work;
+    }
+
     List<AtSeat> seats() {
         return seats;
     }
@@ -90,6 +109,16 @@ final class Layout {
     /** Whether any two seats are to be heard together. */
     boolean weighsTogether() {
         return !twos.isEmpty();
+    }
+
+    /** How many pairs of some ways are to be heard together. */
+    long pairsOf(List<List<SeatChoices.Way>> some) {
+        return twos.stream().mapToLong(two -> (long) some.get(index.get(two.first())).size() * some.get(index.get(two.second())).size()).sum();
+    }
+
+    /** What all who are to be heard together can be worth beside each other at the most, hundredths of a point. */
+    long mostTogether() {
+        return twos.stream().mapToLong(two -> Math.max(0, rules.mostTwoCentipoints(two.apart()))).sum();
     }
 
     /** All ways of every seat, best first. */
@@ -143,37 +172,8 @@ final class Layout {
         return first;
     }
 
-    /**
-     * Of every seat those ways that can be in a plan worth that much or more, and those that stand already.
-     *
-     * @param centipoints of a plan that was found, what is kept counted
-     * @param keptCentipoints what it is worth to leave a seat as it is set up
-     */
-    List<List<SeatChoices.Way>> within(long centipoints, long keptCentipoints) {
-        long[] best = new long[seats.size()];
-        long most = 0;
-        for (int seat = 0; seat < best.length; seat++) {
-            int of = seat;
-            best[seat] = ways.get(seat).stream().mapToLong(way -> worth(of, way, keptCentipoints)).max().orElse(0);
-            most += best[seat];
-        }
-        for (PlanRules.Two two : twos) {
-            most += Math.max(0, rules.mostTwoCentipoints(two.apart()));
-        }
-        List<List<SeatChoices.Way>> within = new ArrayList<>();
-        for (int seat = 0; seat < best.length; seat++) {
-            int of = seat;
-            long spare = most - centipoints;
-            within.add(ways.get(seat).stream().filter(way -> best[of] - worth(of, way, keptCentipoints) <= spare || stands(of, way)).toList());
-        }
-        return within;
-    }
-
-    private long worth(int seat, SeatChoices.Way way, long keptCentipoints) {
-        return way.choice().centipoints() + (stands(seat, way) ? keptCentipoints : 0);
-    }
-
-    private boolean stands(int seat, SeatChoices.Way way) {
+    /** Whether a seat is set up so already. */
+    boolean stands(int seat, SeatChoices.Way way) {
         return way.offer() != null && way.offer() == setUp.get(seats.get(seat).seat().id());
     }
 
@@ -182,6 +182,12 @@ final class Layout {
         int seat = index.get(at.seat().id());
         boolean wasOut = !picked.containsKey(at.seat().id());
         return ways.get(seat).stream().filter(way -> wasOut ? way.offer() == null : stands(seat, way)).toList();
+    }
+
+    /** The problem of all ways, each seat by itself. */
+    Problem alone() {
+        return new Problem(IntStream.range(0, seats.size()).mapToObj(seat -> new pairwright.session.allocation.Seat(seats.get(seat).seat().id(), seats.get(seat).seat().must(),
+                ways.get(seat).stream().map(SeatChoices.Way::choice).toList())).toList(), caps(), resources.channels().banks());
     }
 
     /** The problem of some of the ways of each seat, what two of them are worth together counted for any two. */
@@ -211,7 +217,11 @@ final class Layout {
         }
         Map<String, Integer> channelPrices = new HashMap<>();
         resources.channels().banks().forEach(bank -> bank.channels().forEach(group -> channelPrices.put(group, resources.channelPrice())));
-        return new Problem(all, resources.caps(), resources.channels().banks(), pairs, List.of(), channelPrices);
+        return new Problem(all, caps(), resources.channels().banks(), pairs, List.of(), channelPrices);
+    }
+
+    private List<Cap> caps() {
+        return Stream.concat(resources.caps().stream(), work.caps().stream()).toList();
     }
 
     private static Choice hoping(Choice choice, long centipoints) {
@@ -244,7 +254,7 @@ final class Layout {
                 }
             }
         }
-        return new SetUp(new Problem(all, resources.caps(), resources.channels().banks()), new Solution(all.stream().map(one -> 0).toList(), 0, 0, false, 0, false,
+        return new SetUp(new Problem(all, caps(), resources.channels().banks()), new Solution(all.stream().map(one -> 0).toList(), 0, 0, false, 0, false,
                 channels, all.stream().map(one -> List.<String>of()).toList(), live));
     }
 

@@ -36,6 +36,11 @@ class SessionConformanceTest {
     /** Three sources for one microphone. */
     private static final String TOO_FEW = "{'lineUp': ['flute', 'oboe', 'trumpet'], 'plans': 1, 'locker': {'units': [{'id': 'h-1', 'micType': 'handheld-moving-coil'}]}}";
 
+    /** A keyboard with its box, and a microphone that is too strong for any channel without a pad. */
+    private static final String BOXED = "{'plans': 1, 'lineUp': ['keyboard-lead', {'source': 'trumpet', 'maxMics': 1}], 'locker': {'units': [{'id': 'd-1', 'micType': 'passive-di', 'label': 'Box'},"
+            + " {'id': 'r-1', 'micType': 'active-ribbon'}], 'channels': [{'id': 'c-1', 'minGainDb': 55, 'maxGainDb': 65}, {'id': 'c-2', 'minGainDb': 55, 'maxGainDb': 65}],"
+            + " 'pads': [{'id': 'x-1', 'lossDb': 60, 'passesPhantom': true}]}}";
+
     private final Set<String> seen = new TreeSet<>();
     private final Set<String> fields = new TreeSet<>();
     private final List<String> wrong = new ArrayList<>();
@@ -48,6 +53,8 @@ class SessionConformanceTest {
             planned(open);
             stored(open);
             moved(open);
+            assertEquals(200, ask(open, "POST", PLAN, PLAN, quoted(BOXED)).status());
+            hurried(open);
             held(open);
             assertEquals(422, ask(open, "POST", PLAN, PLAN, quoted(TOO_FEW)).status());
             for (String path : List.of(PLAN, AGAIN)) {
@@ -115,6 +122,24 @@ class SessionConformanceTest {
                 + " {'id': 'p', 'micType': 'small-condenser-omni'}, {'id': 'q', 'micType': 'small-condenser-omni'}], 'channels': [{'id': 'one'}, {'id': 'two'}, {'id': 'three'}]}}"));
         assertEquals(200, reply.status(), reply.body());
         assertTrue(!reply.json().path("moves").isEmpty() && reply.json().path("noMoves").asText("").isEmpty(), reply.body());
+    }
+
+    /** Time for one line, where there are two to be had. */
+    private void hurried(LockerServing open) {
+        String two = "{" + ROOM + ", 'plans': 1, 'setUp': {'minutes': 5}, 'lineUp': [{'id': 'horn', 'source': 'trumpet', 'maxMics': 1}, {'id': 'flute', 'source': 'flute', 'maxMics': 1, 'must': false}], " + GEAR;
+        Reply reply = ask(open, "POST", PLAN, PLAN, quoted(two + "}"));
+        assertEquals(200, reply.status(), reply.body());
+        assertEquals(1, reply.json().at("/plans/0/lines").size());
+        assertEquals(List.of(5, 1, 300), List.of(reply.json().at("/plans/0/setUp/minutes").asInt(), reply.json().at("/plans/0/setUp/hands").asInt(), reply.json().at("/plans/0/setUp/workS").asInt()));
+        assertEquals(10, reply.json().at("/timeShort/neededMinutes").asInt());
+        assertEquals("Nothing stands for the flute.", reply.json().at("/timeShort/without/0").asText());
+        Reply again = ask(open, "POST", AGAIN, AGAIN, quoted(two + ", 'lost': {'minutes': 5}, 'plan': ") + reply.json().at("/plans/0") + "}");
+        assertEquals(200, again.status(), again.body());
+        assertEquals(0, again.json().path("steps").size());
+        assertEquals(0, again.json().at("/setUp/minutes").asInt(-1));
+        Reply none = ask(open, "POST", PLAN, PLAN, quoted(two.replace("'minutes': 5", "'minutes': 4") + "}"));
+        assertEquals(422, none.status());
+        assertTrue(none.body().contains("minutes of set-up work for one pair of hands: 5 needed, 4 there"), none.body());
     }
 
     /** A pair on one stand, and a quiet ribbon that no channel has the gain for. */
