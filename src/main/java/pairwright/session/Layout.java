@@ -179,7 +179,7 @@ final class Layout {
     /** The problem of all ways, each seat by itself. */
     Problem alone() {
         return new Problem(IntStream.range(0, seats.size()).mapToObj(seat -> new pairwright.session.allocation.Seat(seats.get(seat).seat().id(), seats.get(seat).seat().must(),
-                ways.get(seat).stream().map(SeatChoices.Way::choice).toList())).toList(), resources.caps(), resources.channels().banks());
+                ways.get(seat).stream().map(SeatChoices.Way::choice).toList())).toList(), caps(), resources.channels().banks());
     }
 
     /** The problem of some of the ways of each seat, what two of them are worth together counted for any two. */
