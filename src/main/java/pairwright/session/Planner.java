@@ -13,6 +13,7 @@ import pairwright.advice.HouseMemory;
 import pairwright.advice.Knowledge;
 import pairwright.model.Stock;
 import pairwright.session.allocation.Allocator;
+import pairwright.session.allocation.NotDecided;
 import pairwright.session.allocation.Problem;
 import pairwright.session.allocation.Solution;
 
@@ -198,7 +199,11 @@ public final class Planner {
 
         /** The best of all, from nothing. */
         private Optional<Found> best() {
-            return BestPlan.of(layout, allocator).map(Found::of);
+            try {
+                return BestPlan.of(layout, allocator).map(Found::of);
+            } catch (NotDecided unknown) {
+                return Optional.empty(); // who can be served is found anyhow
+            }
         }
 
         /** The best of all from nothing, where one plan is known. */
