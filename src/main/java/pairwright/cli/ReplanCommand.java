@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
+import java.util.function.Consumer;
 import pairwright.advice.Knowledge;
 import pairwright.catalogue.YamlFile;
 import pairwright.http.SessionBody;
@@ -17,6 +18,7 @@ import pairwright.session.Change;
 import pairwright.session.Gear;
 import pairwright.session.LineUp;
 import pairwright.session.Planner;
+import pairwright.session.Progress;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -92,12 +94,13 @@ final class ReplanCommand implements Callable<Integer> {
 
     private int again(SessionRequest request, Gear gear, Planner planner, Knowledge known) {
         PlanText text = PlanUse.text(request, known);
+        Consumer<Progress> progress = use.progress();
         Change change;
         try {
-            change = planner.again(request.lineUp(), gear, request.before(), request.lost(), request.pricePoints());
+            change = planner.again(request.lineUp(), gear, request.before(), request.lost(), request.pricePoints(), progress);
         } catch (IllegalStateException none) {
             LineUp left = request.lineUp().without(request.lost().seats());
-            return use.printed().impossible(planner.plan(left, SessionGear.left(gear, request.lost()), use.progress()), request, known, text);
+            return use.printed().impossible(planner.plan(left, SessionGear.left(gear, request.lost()), progress), request, known, text);
         }
         return use.printed().print(SessionView.Changed.of(change, request, known.catalogue()), change.plan(), request, known, () -> text.of(change));
     }

@@ -10,7 +10,6 @@ import pairwright.advice.Knowledge;
 import pairwright.locker.Locker;
 import pairwright.session.Change;
 import pairwright.session.Gear;
-import pairwright.session.LineUp;
 import pairwright.session.Planned;
 import pairwright.session.Planner;
 
@@ -69,17 +68,12 @@ final class SessionPlanRoutes {
         Gear gear = SessionGear.of(request, locker);
         Change change = turns.taken(progress -> {
             try {
-                return planner.again(request.lineUp(), gear, request.before(), request.lost(), request.pricePoints());
+                return planner.again(request.lineUp(), gear, request.before(), request.lost(), request.pricePoints(), progress);
             } catch (IllegalStateException none) {
-                throw impossible(planner.plan(left(request), SessionGear.left(gear, request.lost()), progress));
+                throw impossible(planner.plan(request.lineUp().without(request.lost().seats()), SessionGear.left(gear, request.lost()), progress));
             }
         });
         Routes.answer(context, json, SessionView.Changed.of(change, request, knowledge.get().catalogue()));
-    }
-
-    /** Without those who are not coming. */
-    private static LineUp left(SessionRequest request) {
-        return request.lineUp().without(request.lost().seats());
     }
 
     private static SessionRequest sound(SessionBody.Read read) {

@@ -94,17 +94,12 @@ public final class SessionView {
             Between.Box box = between.box();
             return new LineShown(line.number(), line.channel(), line.channelLabel(), line.bank(), line.unit() == null ? null : line.unit().id(), line.unit(), line.seat(),
                     line.name(), line.source(), technique, line.mic(), at.micType(), at.name(), at.family(), at.pattern(), at.position(), at.positionName(),
-                    at.distanceM(), at.heightM(), at.aimDegrees(), line.spot(), line.stand(), line.standLabel(), line.standKind(), finite(line.standRatio()), line.sharesStandWith(),
+                    at.distanceM(), at.heightM(), at.aimDegrees(), line.spot(), line.stand(), line.standLabel(), line.standKind(), line.standRatio(), line.sharesStandWith(),
                     line.booster(), line.boosterGainDb(), line.phantom(), line.phantomWanted(), line.currentMa(), box == null ? null : box.unit(), box == null ? null : box.label(),
                     box == null ? null : box.micType(), box == null ? null : box.power(), between.instrument(), between.allPadsDb() > 0, between.allPadsDb(), between.ownPadDb(), between.pad(),
                     between.padLossDb(), between.overDb(), at.invertPolarity(),
                     at.predicted().typicalDbSpl(), at.predicted().peakDbSpl(), line.gainDb(), line.highPassHz(), line.cautions());
         }
-    }
-
-    /** JSON knows no number without end: where nothing can tip a stand there is none. */
-    private static Double finite(Double ratio) {
-        return ratio == null || ratio.isInfinite() ? null : ratio;
     }
 
     /** A source that two lines hear, as {@link Arrival} has it, with the delay in whole samples at 48 kHz. */

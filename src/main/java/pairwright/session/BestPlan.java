@@ -9,19 +9,22 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import pairwright.session.allocation.Allocator;
+import pairwright.session.allocation.NotDecided;
 import pairwright.session.allocation.Problem;
 import pairwright.session.allocation.Solution;
 
 /**
- * The best plan of a layout, searched among the first few ways of each seat; where that is not proven to be enough, among all that could be in it.
+ * The best plan of a layout. First a good plan is searched among the likeliest ways of each seat, then the best among those that can be in a plan that is as good.
  *
  * @param among the ways that were searched, seat by seat
- * @param exact those of them of which any two were weighed together, with those that were chosen
- * @param solution of them
+ * @param exact the first ways of each seat, and those that were chosen
+ * @param solution of those that were searched
  */
 record BestPlan(List<List<SeatChoices.Way>> among, List<List<SeatChoices.Way>> exact, Solution solution) {
-    /** Nearly always that many of each seat are proven to be enough. */
+    /** So many of each seat are enough to find another plan that differs in kind. */
     private static final int FIRST = 30;
+    /** So many of each seat nearly always hold a plan that is as good as the best, or hardly worse. */
+    private static final int LIKELIEST = 10;
 
     /** None where there is no plan. */
     static Optional<BestPlan> of(Layout layout, Allocator allocator) {
@@ -39,26 +42,55 @@ record BestPlan(List<List<SeatChoices.Way>> among, List<List<SeatChoices.Way>> e
             return Optional.empty();
         }
         List<List<SeatChoices.Way>> some = layout.first(FIRST);
-        Optional<Solution> first = search.apply(layout.problem(some));
-        List<List<SeatChoices.Way>> wanted = first.isEmpty() ? layout.ways() : layout.within(first.get().centipoints(), keptCentipoints);
-        List<List<SeatChoices.Way>> all = union(some, wanted);
-        if (all.equals(some)) {
-            return first.map(solution -> new BestPlan(some, some, solution));
+        Narrowed narrowed = new Narrowed(layout, keptCentipoints);
+        Optional<Solution> good = good(search, layout.problem(narrowed.likeliest(LIKELIEST, 0))).or(() -> search.apply(layout.problem(some)));
+        List<List<SeatChoices.Way>> all = good.isEmpty() ? layout.ways() : narrowed.within(good.get().centipoints());
+        return among(layout, all, some, search);
+    }
+
+    /**
+     * The best where a plan is known already; none where none is worth as much.
+     *
+     * @param centipoints of a plan, nothing kept counted
+     */
+    static Optional<BestPlan> atLeast(Layout layout, Allocator allocator, long centipoints) {
+        Narrowed narrowed = new Narrowed(layout, 0);
+        long good = good(allocator::best, layout.problem(narrowed.likeliest(LIKELIEST, centipoints))).map(Solution::centipoints).orElse(centipoints);
+        return among(layout, narrowed.within(Math.max(centipoints, good)), layout.first(FIRST), allocator::best);
+    }
+
+    /** Where it takes too long, none. */
+    private static Optional<Solution> good(Function<Problem, Optional<Solution>> search, Problem problem) {
+        try {
+            return search.apply(problem);
+        } catch (NotDecided unknown) {
+            return Optional.empty();
         }
-        List<List<SeatChoices.Way>> exact = some;
+    }
+
+    /**
+     * The best of some ways.
+     *
+     * @param first the ways to begin with, where there are too many to weigh any two together
+     */
+    private static Optional<BestPlan> among(Layout layout, List<List<SeatChoices.Way>> all, List<List<SeatChoices.Way>> first, Function<Problem, Optional<Solution>> search) {
+        List<List<SeatChoices.Way>> exact = layout.pairsOf(all) <= Narrowed.MOST_PAIRS ? all : common(all, first);
         while (true) {
             Optional<Solution> found = search.apply(layout.problem(all, exact));
             if (found.isEmpty()) {
                 return Optional.empty();
             }
             BestPlan best = new BestPlan(all, exact, found.get());
-            List<List<SeatChoices.Way>> chosen = best.ways().stream().map(List::of).toList();
-            List<List<SeatChoices.Way>> more = union(exact, chosen);
+            List<List<SeatChoices.Way>> more = union(exact, best.chosen());
             if (more.equals(exact) || !layout.weighsTogether()) {
-                return Optional.of(new BestPlan(all, more, found.get()));
+                return Optional.of(new BestPlan(all, union(first, best.chosen()), found.get()));
             }
             exact = more; // what was hoped of them is counted now
         }
+    }
+
+    private List<List<SeatChoices.Way>> chosen() {
+        return ways().stream().map(List::of).toList();
     }
 
     /** Of each seat one way of every kind, the chosen one of its own: of whoever wants another plan a microphone a hand further off is none. */
@@ -72,6 +104,15 @@ record BestPlan(List<List<SeatChoices.Way>> among, List<List<SeatChoices.Way>> e
             kinds.add(List.copyOf(of.values()));
         }
         return kinds;
+    }
+
+    private static List<List<SeatChoices.Way>> common(List<List<SeatChoices.Way>> all, List<List<SeatChoices.Way>> some) {
+        List<List<SeatChoices.Way>> common = new ArrayList<>();
+        for (int seat = 0; seat < all.size(); seat++) {
+            Set<SeatChoices.Way> of = Set.copyOf(some.get(seat));
+            common.add(all.get(seat).stream().filter(of::contains).toList());
+        }
+        return common;
     }
 
     private static List<List<SeatChoices.Way>> union(List<List<SeatChoices.Way>> some, List<List<SeatChoices.Way>> more) {

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
@@ -33,6 +34,9 @@ final class ChannelPool {
     private final boolean counted;
     private final Set<String> lost;
     private final double mostGainDb;
+    private final double leastGainDb;
+    /** A channel of each group that can be used; those of one do for the same. */
+    private final Map<String, Gear.Channel> groups = new TreeMap<>();
 
     /** What shares a supply and is switched alike. */
     private record Shared(String bank, PhantomSwitch phantom) {
@@ -61,6 +65,8 @@ final class ChannelPool {
             channels.add(List.copyOf(list));
         });
         this.mostGainDb = counted ? usable().mapToDouble(ChannelPool::gainDb).max().orElse(0) : ENOUGH_DB;
+        this.leastGainDb = usable().mapToDouble(ChannelPool::gainDb).min().orElse(ENOUGH_DB);
+        usable().forEach(channel -> groups.putIfAbsent(group(channel), channel));
     }
 
     private Stream<Gear.Channel> usable() {
@@ -163,13 +169,16 @@ final class ChannelPool {
 
     /** The least gain any channel goes up to. */
     double leastGainDb() {
-        return usable().mapToDouble(ChannelPool::gainDb).min().orElse(ENOUGH_DB);
+        return leastGainDb;
     }
 
     /** The groups of those channels that have that much gain; where none has, of those that have most. */
     private Set<String> groups(Predicate<Gear.Channel> fitting, double wantedGainDb) {
-        double leastDb = Math.min(wantedGainDb, usable().filter(fitting).mapToDouble(ChannelPool::gainDb).max().orElse(0));
-        return usable().filter(fitting).filter(channel -> gainDb(channel) >= leastDb).map(ChannelPool::group).collect(Collectors.toCollection(TreeSet::new));
+        Map<String, Gear.Channel> fit = new TreeMap<>(groups);
+        fit.values().removeIf(fitting.negate());
+        double leastDb = Math.min(wantedGainDb, fit.values().stream().mapToDouble(ChannelPool::gainDb).max().orElse(0));
+        fit.values().removeIf(channel -> gainDb(channel) < leastDb);
+        return fit.keySet();
     }
 
     /** Whether any channel that can be used is such a one. */

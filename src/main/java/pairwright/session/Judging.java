@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Consumer;
 import java.util.stream.IntStream;
@@ -34,6 +35,17 @@ final class Judging {
 
     /** All that the offers of a seat follow from. The knowledge is meant by identity: what is swapped in later is another. */
     private record Key(Knowledge now, Seat seat, Question question, Floor floor, List<Seat> seats, List<Gobo> gobos, Stock stock, List<Kept> memory) {
+        /** Of what tells the seats of a line-up apart: to go through the whole catalogue each time would take longer than to find one of a few that are alike. */
+        @Override
+        public int hashCode() {
+            return Objects.hash(System.identityHashCode(now), seat, floor);
+        }
+
+        @Override
+        public boolean equals(Object other) {
+            return other instanceof Key key && now == key.now && seat.equals(key.seat) && question.equals(key.question) && floor.equals(key.floor) && seats.equals(key.seats)
+                    && gobos.equals(key.gobos) && Objects.equals(stock, key.stock) && memory.equals(key.memory);
+        }
     }
 
     Judging(HouseMemory memory) {

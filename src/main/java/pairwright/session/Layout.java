@@ -7,9 +7,11 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.IntStream;
 import pairwright.advice.Offer;
 import pairwright.locker.PhantomSwitch;
 import pairwright.model.Catalogue;
+import pairwright.model.Stock;
 import pairwright.session.allocation.Bank;
 import pairwright.session.allocation.Channel;
 import pairwright.session.allocation.Choice;
@@ -21,8 +23,7 @@ import pairwright.session.allocation.Solution;
 /**
  * A line-up with its offers and its gear, laid out for the search: for every seat its ways, best first, and what two seats are worth together.
  *
- * <p>The search is given the first few ways of each seat. Whether that was enough is proven afterwards: no plan with a way that was left out can have
- * more than the best of every seat, less what that way is behind the best of its own.
+ * <p>The search is given few of the ways of each seat, see {@link Narrowed}: no plan with a way that is left aside can be as good as one that is known.
  */
 final class Layout {
     private final List<AtSeat> seats;
@@ -52,7 +53,7 @@ final class Layout {
         for (AtSeat at : seats) {
             index.put(at.seat().id(), index.size());
             Picks.AtSeat picked = standing.get(at.seat().id());
-            Offer same = picked == null ? null : at.picked(picked);
+            Offer same = picked == null || !isThere(picked, gear.stock()) ? null : at.picked(picked);
             if (same != null) {
                 setUp.put(at.seat().id(), same);
             }
@@ -68,6 +69,11 @@ final class Layout {
         Set<String> lost = new HashSet<>(lostChannels);
         lost.add(channel.id());
         return new Layout(lineUp.without(List.of(out.seat().id())), others, gear, lost, catalogue, rules, picked);
+    }
+
+    /** Whether what was picked for a seat is not lost; what nobody named is not. */
+    private static boolean isThere(Picks.AtSeat picked, Stock stock) {
+        return stock == null || picked.mics().stream().map(Picks.Mic::unit).allMatch(id -> id == null || stock.units().stream().anyMatch(unit -> unit.id().equals(id)));
     }
 
     private long range(String seat) {
@@ -86,6 +92,16 @@ final class Layout {
     /** Whether any two seats are to be heard together. */
     boolean weighsTogether() {
         return !twos.isEmpty();
+    }
+
+    /** How many pairs of some ways are to be heard together. */
+    long pairsOf(List<List<SeatChoices.Way>> some) {
+        return twos.stream().mapToLong(two -> (long) some.get(index.get(two.first())).size() * some.get(index.get(two.second())).size()).sum();
+    }
+
+    /** What all who are to be heard together can be worth beside each other at the most, hundredths of a point. */
+    long mostTogether() {
+        return twos.stream().mapToLong(two -> Math.max(0, rules.mostTwoCentipoints(two.apart()))).sum();
     }
 
     /** All ways of every seat, best first. */
@@ -134,37 +150,8 @@ final class Layout {
         return first;
     }
 
-    /**
-     * Of every seat those ways that can be in a plan worth that much or more, and those that stand already.
-     *
-     * @param centipoints of a plan that was found, what is kept counted
-     * @param keptCentipoints what it is worth to leave a seat as it is set up
-     */
-    List<List<SeatChoices.Way>> within(long centipoints, long keptCentipoints) {
-        long[] best = new long[seats.size()];
-        long most = 0;
-        for (int seat = 0; seat < best.length; seat++) {
-            int of = seat;
-            best[seat] = ways.get(seat).stream().mapToLong(way -> worth(of, way, keptCentipoints)).max().orElse(0);
-            most += best[seat];
-        }
-        for (PlanRules.Two two : twos) {
-            most += Math.max(0, rules.mostTwoCentipoints(two.apart()));
-        }
-        List<List<SeatChoices.Way>> within = new ArrayList<>();
-        for (int seat = 0; seat < best.length; seat++) {
-            int of = seat;
-            long spare = most - centipoints;
-            within.add(ways.get(seat).stream().filter(way -> best[of] - worth(of, way, keptCentipoints) <= spare || stands(of, way)).toList());
-        }
-        return within;
-    }
-
-    private long worth(int seat, SeatChoices.Way way, long keptCentipoints) {
-        return way.choice().centipoints() + (stands(seat, way) ? keptCentipoints : 0);
-    }
-
-    private boolean stands(int seat, SeatChoices.Way way) {
+    /** Whether a seat is set up so already. */
+    boolean stands(int seat, SeatChoices.Way way) {
         return way.offer() != null && way.offer() == setUp.get(seats.get(seat).seat().id());
     }
 
@@ -173,6 +160,12 @@ final class Layout {
         int seat = index.get(at.seat().id());
         boolean wasOut = !picked.containsKey(at.seat().id());
         return ways.get(seat).stream().filter(way -> wasOut ? way.offer() == null : stands(seat, way)).toList();
+    }
+
+    /** The problem of all ways, each seat by itself. */
+    Problem alone() {
+        return new Problem(IntStream.range(0, seats.size()).mapToObj(seat -> new pairwright.session.allocation.Seat(seats.get(seat).seat().id(), seats.get(seat).seat().must(),
+                ways.get(seat).stream().map(SeatChoices.Way::choice).toList())).toList(), resources.caps(), resources.channels().banks());
     }
 
     /** The problem of some of the ways of each seat, what two of them are worth together counted for any two. */

@@ -22,7 +22,7 @@ import pairwright.model.Placement;
  * @param stand id of the stand; null for none, and where stands are not counted
  * @param standLabel what is written on it
  * @param standKind what kind it takes; null where nothing stands
- * @param standRatio resisting over overturning moment of that stand with that microphone, its arm over a leg, infinite where nothing can tip it; null where not known or nothing leans
+ * @param standRatio resisting over overturning moment of that stand with that microphone, its arm over a leg; null where not known or nothing leans
  * @param sharesStandWith number of the line whose stand carries both; null for none
  * @param booster id of an inline booster; null for none
  * @param boosterGainDb what it adds; 0 for none

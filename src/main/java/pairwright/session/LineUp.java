@@ -41,21 +41,16 @@ public record LineUp(String name, Floor floor, List<Seat> seats, List<Gobo> gobo
         return new LineUp(other, floor, seats, gobos, contrast, keep, from, until, plans);
     }
 
-    /** The same without some of its seats, and without what was wanted of them and others together. */
-    public LineUp without(List<String> gone) {
-        return new LineUp(name, floor, seats.stream().filter(seat -> !gone.contains(seat.id())).toList(), gobos, contrast.stream().filter(two -> two.stream().noneMatch(gone::contains)).toList(),
-                keep.stream().map(section -> section.stream().filter(seat -> !gone.contains(seat)).toList()).filter(section -> section.size() > 1).toList(), from, until, plans);
+    /** The same without some of the seats, and without what was wanted of them beside others. */
+    public LineUp without(Collection<String> gone) {
+        return new LineUp(name, floor, seats.stream().filter(seat -> !gone.contains(seat.id())).toList(), gobos,
+                contrast.stream().filter(two -> two.stream().noneMatch(gone::contains)).toList(),
+                keep.stream().map(section -> section.stream().filter(seat -> !gone.contains(seat)).toList()).filter(section -> section.size() > 1).toList(),
+                from, until, plans);
     }
 
     /** The same with other seats. */
     public LineUp seated(List<Seat> others) {
         return new LineUp(name, floor, others, gobos, contrast, keep, from, until, plans);
-    }
-
-    /** The same without some; they need not sound like anybody any more, or unlike. */
-    LineUp without(Collection<String> gone) {
-        List<Seat> left = seats.stream().filter(seat -> !gone.contains(seat.id())).toList();
-        return new LineUp(name, floor, left, gobos, contrast.stream().filter(two -> two.stream().noneMatch(gone::contains)).toList(),
-                keep.stream().map(section -> section.stream().filter(seat -> !gone.contains(seat)).toList()).filter(section -> section.size() > 1).toList(), from, until, plans);
     }
 }

@@ -102,7 +102,7 @@ public final class PlanDesk implements AutoCloseable {
 
             @Override
             public Change again(LineUp lineUp, Gear gear, Picks before, Lost lost, double pricePoints) {
-                return planner.again(lineUp, gear, before, lost, pricePoints);
+                return planner.again(lineUp, gear, before, lost, pricePoints, step -> { });
             }
         });
     }

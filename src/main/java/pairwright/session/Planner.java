@@ -44,7 +44,7 @@ public final class Planner {
      * @throws pairwright.session.allocation.NotDecided where neither a plan nor its impossibility was found in time
      */
     public Planned plan(LineUp lineUp, Gear gear, Consumer<Progress> progress) {
-        return Knowledge.answered(knowledge, now -> new Planning(lineUp, counted(gear), Set.of(), now, Map.of(), progress).planned());
+        return Knowledge.answered(knowledge, now -> new Planning(lineUp, counted(gear), Lost.NOTHING, now, Map.of(), progress).planned());
     }
 
     /**
@@ -54,7 +54,7 @@ public final class Planner {
      * @throws IllegalArgumentException where what was picked for a seat can no longer be had, with the seat and the reason
      */
     public Plan rebuilt(LineUp lineUp, Gear gear, Picks picks) {
-        return Knowledge.answered(knowledge, now -> new Planning(lineUp, counted(gear), Set.of(), now, bySeat(picks), step -> { }).rebuilt());
+        return Knowledge.answered(knowledge, now -> new Planning(lineUp, counted(gear), Lost.NOTHING, now, bySeat(picks), step -> { }).rebuilt());
     }
 
     /**
@@ -65,12 +65,12 @@ public final class Planner {
      * @param before what is set up
      * @param lost since then
      * @param pricePoints how many points it must be worth to touch a seat that could stay as it is
+     * @param progress is told how far it is, from any thread
      * @throws IllegalStateException where no plan is left; ask {@link #plan} what is short
      */
-    public Change again(LineUp lineUp, Gear gear, Picks before, Lost lost, double pricePoints) {
-        LineUp left = lineUp.without(lost.seats());
-        Gear rest = counted(gear).without(lost);
-        return Knowledge.answered(knowledge, now -> new Planning(left, rest, Set.copyOf(lost.channels()), now, bySeat(before), step -> { }).again(lineUp, before, lost, pricePoints, labels(gear, now)));
+    public Change again(LineUp lineUp, Gear gear, Picks before, Lost lost, double pricePoints, Consumer<Progress> progress) {
+        return Knowledge.answered(knowledge, now -> new Planning(lineUp.without(lost.seats()), counted(gear), lost, now, bySeat(before), progress)
+                .again(lineUp, before, pricePoints, labels(gear, now)));
     }
 
     /** What is written on things, lost ones as well. */
@@ -103,21 +103,24 @@ public final class Planner {
     private final class Planning {
         private final LineUp lineUp;
         private final Gear gear;
+        private final Lost lost;
         private final Knowledge now;
         private final Map<String, Picks.AtSeat> standing;
         private final Consumer<Progress> progress;
         private final PlanRules rules;
         private final Layout layout;
 
-        Planning(LineUp lineUp, Gear gear, Set<String> lostChannels, Knowledge now, Map<String, Picks.AtSeat> standing, Consumer<Progress> progress) {
+        /** @param whole with what is lost, since what can be put where is judged of all there was: so nothing is judged again for a loss */
+        Planning(LineUp lineUp, Gear whole, Lost lost, Knowledge now, Map<String, Picks.AtSeat> standing, Consumer<Progress> progress) {
             this.lineUp = lineUp;
-            this.gear = gear;
+            this.gear = whole.without(lost);
+            this.lost = lost;
             this.now = now;
             this.standing = standing;
             this.progress = progress;
             this.rules = new PlanRules(now.rules(), now.catalogue());
-            List<AtSeat> seats = judging.of(lineUp, now, gear.stock(), new ChannelPool(gear.channels(), lostChannels), progress);
-            this.layout = new Layout(lineUp, seats, gear, lostChannels, now.catalogue(), rules, standing);
+            List<AtSeat> seats = judging.of(lineUp, now, whole.stock(), new ChannelPool(gear.channels(), Set.copyOf(lost.channels())), progress);
+            this.layout = new Layout(lineUp, seats, gear, Set.copyOf(lost.channels()), now.catalogue(), rules, standing);
         }
 
         Planned planned() {
@@ -174,6 +177,11 @@ public final class Planner {
             return BestPlan.of(layout, allocator).map(Found::of);
         }
 
+        /** The best of all from nothing, where one plan is known. */
+        private Found atLeast(Solution known) {
+            return Found.of(BestPlan.atLeast(layout, allocator, points(known)).orElseThrow());
+        }
+
         /** The best where it is worth something to leave a seat as it is set up. */
         private Optional<Solution> kept(Problem problem, long keptCentipoints) {
             Layout.SetUp setUp = layout.setUp();
@@ -204,19 +212,20 @@ public final class Planner {
             }
             Solution solution = kept(layout.problem(only), 1).orElseThrow(() -> new IllegalArgumentException(
                     "What was picked takes more than there is now. Plan again, or free what is missing"));
-            return plan(1, best().orElseThrow().beside(new BestPlan(only, only, solution)), standing);
+            return plan(1, atLeast(solution).beside(new BestPlan(only, only, solution)), standing);
         }
 
         /** @param whole the line-up with those who are not coming, who have names as well */
-        Change again(LineUp whole, Picks before, Lost lost, double pricePoints, Map<String, String> labels) {
+        Change again(LineUp whole, Picks before, double pricePoints, Map<String, String> labels) {
             // at no price at all, what stands is still preferred among equals
             long price = Math.max(1, Math.round(pricePoints * 100));
-            Optional<Found> scratch = best();
-            if (scratch.isEmpty()) {
-                throw new IllegalStateException("With what is left not every seat that must be served can be. Plan anew to see what is short");
-            }
-            BestPlan kept = BestPlan.of(layout, problem -> kept(problem, price), price).orElseThrow();
-            return Steps.change(before, lost, plan(1, scratch.get().beside(kept), standing), scratch.get().solution().centipoints() / 100.0, whole,
+            progress.accept(new Progress("Searching for what can stay", 0, 1));
+            BestPlan kept = BestPlan.of(layout, problem -> kept(problem, price), price).orElseThrow(() -> new IllegalStateException(
+                    "With what is left not every seat that must be served can be. Plan anew to see what is short"));
+            progress.accept(new Progress("Searching for the best plan", 0, 1));
+            Found scratch = atLeast(kept.solution());
+            progress.accept(new Progress("Writing the plan", 0, 1));
+            return Steps.change(before, lost, plan(1, scratch.beside(kept), standing), Math.max(scratch.solution().centipoints(), points(kept.solution())) / 100.0, whole,
                     now.catalogue().tasks(), id -> labels.getOrDefault(id, id));
         }
 

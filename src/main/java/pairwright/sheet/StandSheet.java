@@ -11,6 +11,9 @@ import pairwright.session.StandKind;
 
 /** What stands and hangs where: stands, what needs none, and leads. */
 public final class StandSheet {
+    /** What is as steady as that is no more so for being told exactly. */
+    private static final double STEADY_RATIO = 10;
+
     private StandSheet() {
     }
 
@@ -46,7 +49,7 @@ public final class StandSheet {
 
     private static Row row(AtPlan at, Line line, Leads leads) {
         boolean tips = line.standRatio() != null && line.standRatio() < 1;
-        String steady = line.standRatio() == null ? "" : line.standRatio().isInfinite() ? "nothing can tip it" : "holds " + at.measures().number(line.standRatio(), 1) + " times what tips it";
+        String steady = line.standRatio() == null ? "" : line.standRatio() >= STEADY_RATIO ? "holds ten times what tips it, or more" : "holds " + at.measures().number(line.standRatio(), 1) + " times what tips it";
         String stand = line.sharesStandWith() != null ? "on the stand of line " + line.sharesStandWith() : line.standLabel() != null ? line.standLabel()
                 : line.standKind() == null ? "" : "any";
         return new Row(line.number(), line.name(), line.standKind() == null ? Choices.capital(SetUpWords.held(line.placement().mount())) : kindOne(line.standKind()), stand,

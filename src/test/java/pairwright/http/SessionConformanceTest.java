@@ -36,6 +36,11 @@ class SessionConformanceTest {
     /** Three sources for one microphone. */
     private static final String TOO_FEW = "{'lineUp': ['flute', 'oboe', 'trumpet'], 'plans': 1, 'locker': {'units': [{'id': 'h-1', 'micType': 'handheld-moving-coil'}]}}";
 
+    /** A keyboard with its box, and a microphone that is too strong for any channel without a pad. */
+    private static final String BOXED = "{'plans': 1, 'lineUp': ['keyboard-lead', {'source': 'trumpet', 'maxMics': 1}], 'locker': {'units': [{'id': 'd-1', 'micType': 'passive-di', 'label': 'Box'},"
+            + " {'id': 'r-1', 'micType': 'active-ribbon'}], 'channels': [{'id': 'c-1', 'minGainDb': 55, 'maxGainDb': 65}, {'id': 'c-2', 'minGainDb': 55, 'maxGainDb': 65}],"
+            + " 'pads': [{'id': 'x-1', 'lossDb': 60, 'passesPhantom': true}]}}";
+
     private final Set<String> seen = new TreeSet<>();
     private final Set<String> fields = new TreeSet<>();
     private final List<String> wrong = new ArrayList<>();
@@ -48,6 +53,7 @@ class SessionConformanceTest {
             planned(open);
             stored(open);
             moved(open);
+            assertEquals(200, ask(open, "POST", PLAN, PLAN, quoted(BOXED)).status());
             held(open);
             assertEquals(422, ask(open, "POST", PLAN, PLAN, quoted(TOO_FEW)).status());
             for (String path : List.of(PLAN, AGAIN)) {

@@ -56,6 +56,7 @@ class SessionGuideTest {
         thenSays("how many different plans, 1 to %d; %d unless said", LineUp.MOST_PLANS, LineUp.USUAL_PLANS);
         thenSays("and `heightM` high (%.1f unless said)", SessionBody.USUAL_GOBO_M);
         thenSays("two seats of one id or closer than %.1f m", LineUpCheck.LEAST_APART_M);
+        thenSays("a gobo shorter or lower than %.1f m", LineUpCheck.SHORTEST_GOBO_M);
         thenSays("now, for %s hours, unless said", inWords(AtHand.USUAL_LENGTH.toHours()));
         thenSays("%s at once at most, others wait %s seconds", inWords(SessionPlanRoutes.AT_ONCE), inWords(SessionPlanRoutes.PATIENCE.toSeconds()));
         thenSays("the latest %s that fit the catalogue", inWords(SessionStore.MOST_TOGETHER));

@@ -130,19 +130,26 @@ class BetweenTest {
         assertTrue(Math.abs(alone - input.score()) < 5, alone + " and " + input.score());
     }
 
-    /** A condenser without a pad of its own, loud enough for an input that does not go below 45 dB. */
-    private static final String STRONG = "small-condenser-omni";
+    /** It needs phantom power and has no pad of its own. */
+    private static final String STRONG = "active-ribbon";
     private static final LineUp LOUD = lineUp(seat("horn", "trumpet", 3, STRONG, true));
-    private static final List<Gear.Channel> HIGH = List.of(channel("1", PhantomSwitch.CHANNEL, 45, 1500));
+    private static final double HIGH_DB = over(LOUD, STRONG, 30);
+    private static final List<Gear.Channel> HIGH = List.of(channel("1", PhantomSwitch.CHANNEL, HIGH_DB, 1500));
+
+    /** The lowest gain of a channel for which the peaks of a microphone, where it stands best, are too strong by so much. */
+    private static double over(LineUp lineUp, String type, double overDb) {
+        Line line = plan(lineUp, gear(stock(type), List.of(channel("any", PhantomSwitch.CHANNEL, -60, 1500)))).lines().get(0);
+        return 22 - 6 - line.placement().predicted().outputPeakDbu() + overDb;
+    }
 
     @Test
     void aStrongMicrophoneGetsThePadThatPassesPhantomPower() {
-        Gear gear = gear(stock(STRONG), HIGH, new Gear.LinePad("unknown", "Unknown", 20, null), new Gear.LinePad("stops", "Stops", 20, false),
-                new Gear.LinePad("strong", "Strong", 40, true), new Gear.LinePad("passes", "Passes", 20, true));
+        Gear gear = gear(stock(STRONG), HIGH, new Gear.LinePad("unknown", "Unknown", 35, null), new Gear.LinePad("stops", "Stops", 35, false),
+                new Gear.LinePad("strong", "Strong", 60, true), new Gear.LinePad("passes", "Passes", 35, true));
         Plan plan = plan(LOUD, gear);
         Line line = plan.lines().get(0);
         assertEquals("passes", line.between().pad(), "the weakest that does");
-        assertEquals(20, line.between().padLossDb());
+        assertEquals(35, line.between().padLossDb());
         assertEquals(0, line.between().overDb());
         assertTrue(line.gainDb() >= line.placement().predicted().gainDb() + 10, "what the pad takes the preamplifier gives");
         assertTrue(line.cautions().stream().anyMatch(said -> said.rule().equals("PLN-048")), line.cautions().toString());
@@ -152,8 +159,8 @@ class BetweenTest {
 
     @Test
     void withoutSuchAPadItIsSaidAndCosts() {
-        Plan with = plan(LOUD, gear(stock(STRONG), HIGH, new Gear.LinePad("passes", "Passes", 40, true)));
-        Plan without = plan(LOUD, gear(stock(STRONG), HIGH, new Gear.LinePad("unknown", "Unknown", 40, null)));
+        Plan with = plan(LOUD, gear(stock(STRONG), HIGH, new Gear.LinePad("passes", "Passes", 60, true)));
+        Plan without = plan(LOUD, gear(stock(STRONG), HIGH, new Gear.LinePad("unknown", "Unknown", 60, null)));
         Line line = without.lines().get(0);
         assertNull(line.between().pad());
         assertTrue(line.between().overDb() > 0);
@@ -165,7 +172,8 @@ class BetweenTest {
 
     @Test
     void aPadOfItsOwnIsSwitchedInFirst() {
-        Line line = plan(lineUp(seat("horn", "trumpet", 3, "large-condenser-cardioid", true)), gear(stock("large-condenser-cardioid"), List.of(channel("1", PhantomSwitch.CHANNEL, 30, 1500)),
+        LineUp own = lineUp(seat("horn", "trumpet", 3, "small-condenser-omni", true));
+        Line line = plan(own, gear(stock("small-condenser-omni"), List.of(channel("1", PhantomSwitch.CHANNEL, over(own, "small-condenser-omni", 8), 1500)),
                 new Gear.LinePad("passes", "Passes", 20, true))).lines().get(0);
         assertNull(line.between().pad());
         assertTrue(line.between().ownPadDb() > line.placement().padDb(), line.between().toString());
@@ -175,7 +183,7 @@ class BetweenTest {
 
     @Test
     void aChannelThatGoesLowEnoughIsTakenBeforeAPad() {
-        List<Gear.Channel> both = List.of(channel("high", PhantomSwitch.CHANNEL, 45, 1500), channel("low", PhantomSwitch.CHANNEL, -10, 1500));
+        List<Gear.Channel> both = List.of(channel("high", PhantomSwitch.CHANNEL, HIGH_DB, 1500), channel("low", PhantomSwitch.CHANNEL, -60, 1500));
         Line line = plan(LOUD, gear(stock(STRONG), both)).lines().get(0);
         assertEquals("low", line.channel());
         assertEquals(0, line.between().overDb());
@@ -184,8 +192,8 @@ class BetweenTest {
     @Test
     void ofTwoStrongOnesOnePadGoesToOne() {
         LineUp two = lineUp(seat("horn", "trumpet", 3, STRONG, true), seat("slide", "trombone", 6, STRONG, true));
-        List<Gear.Channel> high = List.of(channel("1", PhantomSwitch.CHANNEL, 45, 1500), channel("2", PhantomSwitch.CHANNEL, 45, 1500));
-        Plan plan = plan(two, gear(stock(STRONG, STRONG), high, new Gear.LinePad("p", "P", 40, true)));
+        List<Gear.Channel> high = List.of(channel("1", PhantomSwitch.CHANNEL, HIGH_DB, 1500), channel("2", PhantomSwitch.CHANNEL, HIGH_DB, 1500));
+        Plan plan = plan(two, gear(stock(STRONG, STRONG), high, new Gear.LinePad("p", "P", 60, true)));
         assertEquals(1, plan.lines().stream().filter(line -> line.between().pad() != null).count());
         assertEquals(1, plan.lines().stream().filter(line -> line.between().overDb() > 0).count());
         assertEquals(new Plan.Count("pads in a line", 2, 1), plan.counts().stream().filter(count -> count.of().equals("pads in a line")).findFirst().orElseThrow());

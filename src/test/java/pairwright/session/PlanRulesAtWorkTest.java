@@ -102,6 +102,22 @@ class PlanRulesAtWorkTest {
                 new AtWork("PLN-030", ribbon.channels(channel("a").gain(45)).boosters(25), ribbon.channels(channel("a").gain(45))));
     }
 
+    private static Stream<AtWork> boxesAndPads() {
+        Sessions pickup = live(at("bass", "double-bass", 3, 3, 0, 1, "piezo-pickup")).units(unit("a", "piezo-pickup"), unit("b", "active-di"));
+        Sessions bare = live(at("bass", "double-bass", 3, 3, 0, 1, "piezo-pickup")).units(unit("a", "piezo-pickup")).channels(channel("a").dead().input(1_000_000));
+        Sessions loud = live(at("horn", "trumpet", 3, 3, 0, 1, "small-condenser-supercardioid"));
+        Sessions padded = live(at("horn", "trumpet", 3, 3, 0, 1, "large-condenser-cardioid"));
+        return Stream.of(
+                new AtWork("PLN-031", pickup.channels(channel("a").input(1500)), bare),
+                new AtWork("PLN-032", pickup.channels(channel("a").dead().input(1500)), pickup.channels(channel("a").input(1500))),
+                new AtWork("PLN-033", bare, pickup.channels(channel("a").input(1500))),
+                new AtWork("PLN-045", loud.channels(channel("a").least(45)), loud.channels(channel("a").least(45)).pad(40)),
+                new AtWork("PLN-046", loud.channels(channel("a").least(40)), loud.channels(channel("a").least(45))),
+                new AtWork("PLN-047", loud.channels(channel("a").least(45)), loud.channels(channel("a").least(40))),
+                new AtWork("PLN-048", loud.channels(channel("a").least(45)).pad(20), loud.channels(channel("a").least(-10)).pad(20)),
+                new AtWork("PLN-049", padded.channels(channel("a").least(30)), padded.channels(channel("a").least(-10))));
+    }
+
     private static Stream<AtWork> gainAndGear() {
         Sessions quiet = live(guitar(RIBBON));
         Sessions kit = live(kit(3, 1));
@@ -183,7 +199,7 @@ class PlanRulesAtWorkTest {
     }
 
     private static Stream<AtWork> all() {
-        return Stream.of(twoSeats(), power(), gainAndGear(), bleed(), arrivals(), whole()).flatMap(some -> some);
+        return Stream.of(twoSeats(), power(), boxesAndPads(), gainAndGear(), bleed(), arrivals(), whole()).flatMap(some -> some);
     }
 
     @ParameterizedTest

@@ -117,7 +117,7 @@ class PlannerTest {
     @Test
     void aLostMicrophoneIsReplacedAndTheRestStays() {
         Line line = first().lines().get(0);
-        Change change = PLANNER.again(Sextet.LINE_UP, Sextet.GEAR, Picks.of(first()), new Lost(List.of(line.unit().id()), null, null), 100);
+        Change change = PLANNER.again(Sextet.LINE_UP, Sextet.GEAR, Picks.of(first()), new Lost(List.of(line.unit().id()), null, null), 100, step -> { });
         assertTrue(change.plan().lines().stream().noneMatch(other -> other.unit().id().equals(line.unit().id())));
         assertFalse(change.steps().isEmpty());
         assertTrue(change.kept().size() >= 4, change.kept().toString());
@@ -130,7 +130,7 @@ class PlannerTest {
     void whoIsNotComingIsNeitherToldApartFromAnybodyNorKeptInASection() {
         LineUp together = new LineUp("Sextet", Sextet.LINE_UP.floor(), Sextet.LINE_UP.seats(), Sextet.LINE_UP.gobos(), List.of(List.of("fiddle", "tenor"), List.of("tenor", "voice")),
                 List.of(List.of("guitar", "fiddle"), List.of("bass", "fiddle", "cajon")), null, null, 1);
-        Change change = PLANNER.again(together, Sextet.GEAR, Picks.of(first()), new Lost(null, null, List.of("fiddle")), 100);
+        Change change = PLANNER.again(together, Sextet.GEAR, Picks.of(first()), new Lost(null, null, List.of("fiddle")), 100, step -> { });
         assertTrue(change.plan().linesOf("fiddle").isEmpty());
         assertTrue(change.steps().stream().noneMatch(step -> step.says().contains("from fiddle")), change.steps().toString());
         assertEquals(change.bestScore() - change.plan().score(), change.costPoints(), 1e-9);

@@ -41,30 +41,35 @@ record Sessions(LineUp lineUp, Gear gear) {
 
     /** A channel with a switch of its own. */
     static Channel channel(String id) {
-        return new Channel(id, null, PhantomSwitch.CHANNEL, null, null, null);
+        return new Channel(id, null, PhantomSwitch.CHANNEL, null, null, null, null);
     }
 
     /** A channel of which only what is asked for is known. */
-    record Channel(String id, String bank, PhantomSwitch phantom, Double mostGainDb, Double inputOhm, Double supplyMa) {
+    record Channel(String id, String bank, PhantomSwitch phantom, Double leastGainDb, Double mostGainDb, Double inputOhm, Double supplyMa) {
         Channel onBank(String name) {
-            return new Channel(id, name, PhantomSwitch.BANK, mostGainDb, inputOhm, supplyMa);
+            return new Channel(id, name, PhantomSwitch.BANK, leastGainDb, mostGainDb, inputOhm, supplyMa);
         }
 
         /** Without phantom power. */
         Channel dead() {
-            return new Channel(id, bank, PhantomSwitch.NONE, mostGainDb, inputOhm, supplyMa);
+            return new Channel(id, bank, PhantomSwitch.NONE, leastGainDb, mostGainDb, inputOhm, supplyMa);
         }
 
         Channel gain(double mostDb) {
-            return new Channel(id, bank, phantom, mostDb, inputOhm, supplyMa);
+            return new Channel(id, bank, phantom, leastGainDb, mostDb, inputOhm, supplyMa);
+        }
+
+        /** Goes no lower. */
+        Channel least(double gainDb) {
+            return new Channel(id, bank, phantom, gainDb, mostGainDb, inputOhm, supplyMa);
         }
 
         Channel input(double ohm) {
-            return new Channel(id, bank, phantom, mostGainDb, ohm, supplyMa);
+            return new Channel(id, bank, phantom, leastGainDb, mostGainDb, ohm, supplyMa);
         }
 
         Channel supply(double mA) {
-            return new Channel(id, bank, phantom, mostGainDb, inputOhm, mA);
+            return new Channel(id, bank, phantom, leastGainDb, mostGainDb, inputOhm, mA);
         }
     }
 
@@ -95,13 +100,18 @@ record Sessions(LineUp lineUp, Gear gear) {
     }
 
     Sessions channels(Channel... channels) {
-        List<Gear.Channel> all = Stream.of(channels).map(one -> new Gear.Channel(one.id(), one.id(), one.bank(), one.phantom(), null, one.mostGainDb(), one.inputOhm(), null,
+        List<Gear.Channel> all = Stream.of(channels).map(one -> new Gear.Channel(one.id(), one.id(), one.bank(), one.phantom(), one.leastGainDb(), one.mostGainDb(), one.inputOhm(), null,
                 one.supplyMa())).toList();
         return new Sessions(lineUp, new Gear(gear.stock(), all, gear.stands(), gear.boosters(), gear.pads()));
     }
 
     Sessions stands(Gear.Stand... stands) {
         return new Sessions(lineUp, new Gear(gear.stock(), gear.channels(), List.of(stands), gear.boosters(), gear.pads()));
+    }
+
+    /** One that lets phantom power through. */
+    Sessions pad(double lossDb) {
+        return new Sessions(lineUp, new Gear(gear.stock(), gear.channels(), gear.stands(), gear.boosters(), List.of(new Gear.LinePad("pad", "pad", lossDb, true))));
     }
 
     /** One that keeps phantom power from what is plugged into it. */

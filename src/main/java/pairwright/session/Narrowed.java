@@ -1,0 +1,76 @@
+package pairwright.session;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import pairwright.session.allocation.Kept;
+import pairwright.session.allocation.Prices;
+import pairwright.session.allocation.Problem;
+
+/** Of all ways of a layout those that need to be searched. Two seats that shall be heard together are weighed together once few enough ways are left. */
+final class Narrowed {
+    /** So many pairs of ways are weighed at once. */
+    static final long MOST_PAIRS = 50_000;
+
+    private final Layout layout;
+    private final long keptCentipoints;
+
+    /** @param keptCentipoints what it is worth to leave a seat as it is set up */
+    Narrowed(Layout layout, long keptCentipoints) {
+        this.layout = layout;
+        this.keptCentipoints = keptCentipoints;
+    }
+
+    /**
+     * Of every seat those ways that can be in a plan worth that much or more, and those that stand already.
+     *
+     * @param centipoints of a plan that was found, what is kept counted
+     */
+    List<List<SeatChoices.Way>> within(long centipoints) {
+        long alone = centipoints - layout.mostTogether();
+        List<List<SeatChoices.Way>> some = within(layout.ways(), priced(layout.alone(), layout.ways(), alone), alone);
+        return layout.weighsTogether() && layout.pairsOf(some) <= MOST_PAIRS ? within(some, priced(layout.problem(some), some, centipoints), centipoints) : some;
+    }
+
+    private List<List<SeatChoices.Way>> within(List<List<SeatChoices.Way>> some, Prices prices, long centipoints) {
+        double spare = prices.boundCentipoints() - centipoints;
+        return chosen(some, (seat, way) -> prices.behindCentipoints(seat, way) <= spare);
+    }
+
+    /**
+     * Of every seat those ways that come nearest to the best when everybody pays for what is short, and those that stand already. Nothing is proven of them.
+     *
+     * @param most of each seat
+     * @param centipoints of a plan; 0 where none is known
+     */
+    List<List<SeatChoices.Way>> likeliest(int most, long centipoints) {
+        Prices prices = priced(layout.alone(), layout.ways(), centipoints - layout.mostTogether());
+        List<Set<Integer>> nearest = IntStream.range(0, layout.ways().size()).mapToObj(seat -> IntStream.range(0, layout.ways().get(seat).size()).boxed()
+                .sorted(Comparator.comparingDouble(way -> prices.behindCentipoints(seat, way))).limit(most).collect(Collectors.toSet())).toList();
+        return chosen(layout.ways(), (seat, way) -> nearest.get(seat).contains(way));
+    }
+
+    private Prices priced(Problem problem, List<List<SeatChoices.Way>> some, long centipoints) {
+        List<Kept> kept = new ArrayList<>();
+        for (int seat = 0; seat < some.size(); seat++) {
+            for (int way = 0; way < some.get(seat).size(); way++) {
+                if (keptCentipoints > 0 && layout.stands(seat, some.get(seat).get(way))) {
+                    kept.add(new Kept(seat, way, keptCentipoints));
+                }
+            }
+        }
+        return new Prices(problem.keeping(kept), centipoints);
+    }
+
+    private interface Wanted {
+        boolean is(int seat, int way);
+    }
+
+    private List<List<SeatChoices.Way>> chosen(List<List<SeatChoices.Way>> some, Wanted wanted) {
+        return IntStream.range(0, some.size()).mapToObj(seat -> IntStream.range(0, some.get(seat).size())
+                .filter(way -> wanted.is(seat, way) || layout.stands(seat, some.get(seat).get(way))).mapToObj(some.get(seat)::get).toList()).toList();
+    }
+}
