@@ -22,6 +22,8 @@ final class Bleed {
     private static final int WIDE_STEP_DEGREES = 5;
     /** A turn that gains less than this is not worth telling anybody. */
     private static final double WORTH_TURNING_DB = 1;
+    /** What a turn for the sake of tone may let in of the neighbours: it takes about as much of the source itself. */
+    private static final double HARDLY_DB = 0.6;
 
     /** Octave levels of the source against its overall level, as powers, A-weighted. */
     private final double[] ownPower;
@@ -48,6 +50,9 @@ final class Bleed {
 
     /** What turning leaves: of the source, against its level at the capsule; and of all neighbours together, as a level. */
     private record Share(double ownDb, double bleedDbSpl) {
+        double overBleedDb() {
+            return ownDb - bleedDbSpl;
+        }
     }
 
     /** @param who those who arrive at the place, one at least */
@@ -137,6 +142,13 @@ final class Bleed {
         });
     }
 
+    /** Of a turn to one side and to the other the one that keeps the neighbours lower; null where either lets in more of them than straight does. */
+    Double quieterSide(PatternData pattern, double degrees) {
+        double one = share(pattern, degrees).overBleedDb();
+        double other = share(pattern, -degrees).overBleedDb();
+        return Math.max(one, other) < share(pattern, 0).overBleedDb() - HARDLY_DB ? null : Double.valueOf(other > one ? -degrees : degrees);
+    }
+
     /** The turn that keeps most of the source over the neighbours, within limits either way; null where standing straight is as good. */
     Double bestTurnDegrees(PatternData pattern, double mostDegrees) {
         Double best = bestTurns.computeIfAbsent(new Turned(pattern, mostDegrees), limits -> findTurn(pattern, mostDegrees));
@@ -168,8 +180,7 @@ final class Bleed {
     }
 
     private double overBleedDb(PatternData pattern, double aimDegrees) {
-        Share share = compute(pattern, aimDegrees);
-        return share.ownDb() - share.bleedDbSpl();
+        return compute(pattern, aimDegrees).overBleedDb();
     }
 
     private Share share(PatternData pattern, double aimDegrees) {

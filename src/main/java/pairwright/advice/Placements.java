@@ -126,8 +126,9 @@ final class Placements {
     /** The aims that are tried for a pattern at a position: straight, as far as the place allows, and as far as keeps the neighbours lowest. */
     List<Double> aimsDegrees(Position position, PatternData pattern, double distanceM) {
         List<Double> aims = new ArrayList<>(List.of(position.aimDegrees().low()));
-        if (turns(pattern) && position.aimDegrees().high() - position.aimDegrees().low() >= SMALLEST_TURN_DEGREES) {
-            aims.add(position.aimDegrees().high());
+        Double dull = turnFromTop(position, pattern, distanceM);
+        if (dull != null) {
+            aims.add(dull);
         }
         Double away = turnAway(position, pattern, distanceM);
         if (away != null && Math.abs(away - position.aimDegrees().low()) >= 1) {
@@ -206,13 +207,12 @@ final class Placements {
     /** Straight at the source; turned as far as the place allows, where there is top to lose; and as far as keeps the neighbours lowest. */
     private void list(MicType mic, Position position, PatternData pattern, List<Habit> habits) {
         double straight = position.aimDegrees().low();
-        double turned = position.aimDegrees().high();
-        boolean turns = turns(pattern) && turned - straight >= SMALLEST_TURN_DEGREES;
         for (double distanceM : distances(position)) {
             Double away = turnAway(position, pattern, distanceM);
             Placed placed = place(mic, pattern, position, distanceM, straight, habits);
-            if (turns && tooBright(placed)) {
-                place(mic, pattern, position, distanceM, turned, habits);
+            Double dull = tooBright(placed) ? turnFromTop(position, pattern, distanceM) : null;
+            if (dull != null) {
+                place(mic, pattern, position, distanceM, dull, habits);
             }
             if (away != null && Math.abs(away - straight) >= 1) {
                 place(mic, pattern, position, distanceM, away, habits);
@@ -223,6 +223,16 @@ final class Placements {
     /** Turning takes top away and nothing else is gained by it, so it is tried only where there is more top than wanted. */
     private boolean tooBright(Placed placed) {
         return Band.mean(placed.predicted().colourDb().minus(scene.wantedToneDb()), scene.weights(), Band.HZ_2000, Band.HZ_16000) > TOO_BRIGHT_DB;
+    }
+
+    /** As far as the place allows, to the side on which less is heard of the neighbours; null where it does not turn, or they come in on both sides. */
+    private Double turnFromTop(Position position, PatternData pattern, double distanceM) {
+        double degrees = position.aimDegrees().high();
+        if (!turns(pattern) || degrees - position.aimDegrees().low() < SMALLEST_TURN_DEGREES) {
+            return null;
+        }
+        Bleed bleed = predictor.bleed(position, distanceM);
+        return bleed == null ? Double.valueOf(degrees) : bleed.quieterSide(pattern, degrees);
     }
 
     /** The turn that keeps the neighbours lowest; null where there is none, or none worth the wrist. */

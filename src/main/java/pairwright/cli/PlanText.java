@@ -1,7 +1,6 @@
 package pairwright.cli;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
@@ -28,6 +27,8 @@ import pairwright.session.Plan;
 import pairwright.session.Planned;
 import pairwright.session.Said;
 import pairwright.session.Seat;
+import pairwright.session.Telling;
+import pairwright.session.Told;
 import pairwright.sheet.AimOnFloor;
 import pairwright.sheet.SetUpWords;
 
@@ -138,35 +139,28 @@ final class PlanText {
 
     /** What can hurt somebody or something comes before everything else. */
     private void cautions(Plan plan) {
-        List<Warned> grave = warned(plan).filter(one -> one.severity() != Severity.NOTE).sorted(Comparator.comparing(Warned::severity).reversed()).toList();
+        List<Told> grave = Telling.of(plan, lineUp).grave();
         if (!grave.isEmpty()) {
             text.append('\n');
         }
         grave.forEach(one -> {
             text.append(colour.alarm);
-            wrap(one.severity() == Severity.DANGER ? "!! DANGER: " : "!  Care: ", "   ", one.says());
+            wrap(one.severity() == Severity.DANGER ? "!! DANGER: " : "!  Care: ", "   ", says(one));
             text.append(colour.plain);
         });
     }
 
     private void notes(Plan plan) {
-        List<Warned> notes = warned(plan).filter(one -> one.severity() == Severity.NOTE).toList();
+        List<Told> notes = Telling.of(plan, lineUp).notes();
         if (!notes.isEmpty()) {
             head("To mind");
-            notes.forEach(one -> wrap("   ", "   ", one.says()));
+            notes.forEach(one -> wrap("   ", "   ", says(one)));
         }
     }
 
-    private record Warned(Severity severity, String says) {
-    }
-
-    /** Of the plan, of each line, and of each option; what is said twice is told once. */
-    private Stream<Warned> warned(Plan plan) {
-        Stream<Warned> ofPlan = Stream.concat(plan.cautions().stream(), plan.lines().stream().flatMap(line -> line.cautions().stream()))
-                .map(said -> new Warned(said.severity(), said.says() + " (" + said.rule() + ")"));
-        Stream<Warned> ofOptions = plan.served().stream().flatMap(served -> served.option().cautions().stream()
-                .map(caution -> new Warned(caution.severity(), seatName(served.seat()) + ": " + caution.says() + " (" + caution.rule() + ")")));
-        return Stream.concat(ofPlan, ofOptions).distinct();
+    private String says(Told told) {
+        String who = told.named() || told.seats().isEmpty() ? "" : told.seats().stream().map(this::seatName).collect(Collectors.joining(", ")) + ": ";
+        return who + told.says() + " (" + told.rule() + ")";
     }
 
     private List<String> row(Line line) {

@@ -51,8 +51,22 @@ public record Predicted(
         OctaveCurve toneDb,
         OctaveCurve colourDb) {
 
+    private static final double HEARD_AT_DB = 10;
+    private static final double ALIKE_AT_DB = 2;
+    private static final double BURIED_AT_DB = 12;
+
     /** How much the tone misses what is wanted beyond 3 dB: 0 up to there, 1 at 6 dB. */
     public double toneUnfitShare() {
         return Math.max(0, -toneFit);
+    }
+
+    /** How much the neighbours share the track: 0 where they are 10 dB under the source or there are none, 1 from 2 dB under. */
+    public double sharedTrackShare() {
+        return separationDb == null ? 0 : Math.max(0, Math.min(1, (HEARD_AT_DB - separationDb) / (HEARD_AT_DB - ALIKE_AT_DB)));
+    }
+
+    /** How far the source lies under the neighbours: 0 where they are as loud or there are none, 1 from 12 dB under. */
+    public double buriedShare() {
+        return separationDb == null ? 0 : Math.max(0, Math.min(1, -separationDb / BURIED_AT_DB));
     }
 }

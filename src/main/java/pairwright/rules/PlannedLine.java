@@ -43,13 +43,17 @@ import pairwright.model.PowerNeed;
  * @param padLossDb what that takes away; 0 for none
  * @param ownPadDb the pad of the microphone itself that is in; 0 for none
  * @param padForInput whether that is in for the sake of the input
+ * @param scorePoints what speaks for and against all that its seat gets, together; null but for the first line of a seat
+ * @param usual what the trade puts there first and the seat does not get, in words
+ * @param worst what costs it most, as a sentence
  * @param overDb by how much the loudest peak is over what the channel takes at its lowest gain, all pads taken off, with 6 dB in hand; 0 where it fits
  */
 public record PlannedLine(String line, String seat, String mic, String unit, String note, String channel, String bank, String stand, String mateSeat,
         MicFamily family, PowerNeed power, boolean passiveRibbon, boolean phantom, boolean phantomWanted, boolean switchShared, boolean boosted,
         boolean boosterPasses, Double gainDb, Double missingGainDb, Double leftGainDb, boolean ownPad, Double loadRatio, Double inputOhm,
         boolean overPeople, boolean standing, Double standRatio, boolean sharesStand, boolean ownElsewhere, boolean pairUnlike,
-        String box, boolean boxed, boolean boxOnCell, boolean instrumentInput, String pad, double padLossDb, double ownPadDb, boolean padForInput, Double overDb) implements PlanFact {
+        String box, boolean boxed, boolean boxOnCell, boolean instrumentInput, String pad, double padLossDb, double ownPadDb, boolean padForInput,
+        Double scorePoints, String usual, String worst, Double overDb) implements PlanFact {
     @Override
     public boolean equals(Object other) {
         return this == other;

@@ -76,16 +76,17 @@ public final class Hearing {
         List<Heard> straight = one.aimDegrees() == 0 ? asItIs : all.each(0);
         List<Hears> hears = new ArrayList<>();
         for (int i = 0; i < asItIs.size(); i++) {
-            hears.add(hears(one, one.others().get(i), asItIs.get(i), straight.get(i)));
+            hears.add(hears(one, all, one.others().get(i), asItIs.get(i), straight.get(i)));
         }
         return hears;
     }
 
-    private static Hears hears(Listening one, Reaching other, Heard asItIs, Heard straight) {
+    private static Hears hears(Listening one, Overheard all, Reaching other, Heard asItIs, Heard straight) {
         Overheard alone = one.alone(other);
         double turn = alone.bestAimDegrees(one.mostTurnDegrees());
         double turnedDb = alone.separationDb(turn);
-        boolean better = one.mayTurn() && turnedDb >= asItIs.separationDb() + WORTH_TURNING_DB;
+        boolean better = one.mayTurn() && turnedDb >= asItIs.separationDb() + WORTH_TURNING_DB
+                && all.separationDb(turn) >= all.separationDb(one.aimDegrees()) - WORTH_TURNING_DB;
         return new Hears(one.line().number(), other.seat(), other.source().id(), other.distanceM(), other.offAxisDegrees(one.aimDegrees()), other.screenDb(),
                 asItIs.separationDb(), asItIs.octavesDb(), asItIs.loudestHz(), asItIs.roomAllowsDb(), straight.separationDb(),
                 better ? turn : one.aimDegrees(), better ? turnedDb : asItIs.separationDb());

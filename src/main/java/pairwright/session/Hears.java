@@ -16,7 +16,8 @@ import pairwright.acoustics.OctaveCurve;
  * @param loudestHz the octave in which most of it is heard, A-weighted
  * @param roomAllowsDb what would be left if nothing came straight; null in the open air
  * @param straightDb the separation with the microphone straight at its own source; equal to separationDb where it is not turned
- * @param betterAimDegrees the turn, of those its place allows, that keeps this one lowest; aimDegrees of the line where none is 1 dB better
+ * @param betterAimDegrees the turn, of those its place allows, that keeps this one lowest; aimDegrees of the line where that is not 1 dB better, or lets in 1 dB more
+ *     of all together
  * @param betterDb the separation then; equal to separationDb where there is none
  */
 public record Hears(int line, String seat, String source, double distanceM, double angleDegrees, double screenDb, double separationDb,

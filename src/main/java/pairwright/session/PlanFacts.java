@@ -5,17 +5,23 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import pairwright.acoustics.Level;
 import pairwright.locker.PhantomSwitch;
 import pairwright.model.Arrangement;
 import pairwright.model.Catalogue;
+import pairwright.model.Habit;
+import pairwright.model.HabitRank;
 import pairwright.model.MicType;
 import pairwright.model.Naming;
 import pairwright.model.Position;
 import pairwright.model.PowerNeed;
+import pairwright.model.Reason;
 import pairwright.model.Stock;
 import pairwright.model.Technique;
 import pairwright.rules.PlannedArrival;
@@ -28,6 +34,8 @@ import pairwright.rules.PlannedWhole;
 /** The parts of one plan as the rules read them: names in words, and numbers put against what the channel, the stand and the supply can do. */
 final class PlanFacts {
     private static final double HALF_OCTAVE_RATIO = Math.sqrt(2);
+    /** Of what might be borrowed so many are named. */
+    private static final int USUAL = 2;
 
     private final Plan plan;
     private final LineUp lineUp;
@@ -87,7 +95,27 @@ final class PlanFacts {
                 line.between().box() == null ? "" : line.between().box().called(), line.between().boxed(),
                 line.between().box() != null && line.between().box().power() == Between.BoxPower.BATTERY, line.between().instrument(),
                 line.between().pad() == null ? "" : line.between().padLabel(), line.between().padLossDb(), line.between().ownPadDb(),
-                line.between().ownPadDb() > line.placement().padDb(), line.between().overDb());
+                line.between().ownPadDb() > line.placement().padDb(),
+                line.mic() == 1 ? served(line.seat()).map(served -> served.option().score()).orElse(null) : null, usual(line), worst(line), line.between().overDb());
+    }
+
+    private Optional<Plan.Served> served(String seat) {
+        return plan.served().stream().filter(served -> served.seat().equals(seat)).findFirst();
+    }
+
+    /** The first choices of the trade for a source as it is played, but for those that are planned for it. */
+    private String usual(Line line) {
+        List<String> ways = lineUp.seat(line.seat()).map(Seat::ways).orElse(List.of());
+        Set<String> there = plan.linesOf(line.seat()).stream().map(own -> own.placement().micType()).collect(Collectors.toSet());
+        return catalogue.sources().get(line.source()).habits().stream()
+                .filter(habit -> habit.rank() == HabitRank.FIRST && (habit.onlyWays().isEmpty() || habit.onlyWays().stream().anyMatch(ways::contains)))
+                .map(Habit::micType).filter(type -> !there.contains(type)).distinct().limit(USUAL)
+                .map(type -> Naming.small(Naming.type(catalogue.mics().get(type).name()))).collect(Collectors.joining(", "));
+    }
+
+    private String worst(Line line) {
+        return served(line.seat()).stream().flatMap(served -> served.option().reasons().stream()).filter(reason -> reason.points() < 0)
+                .min(Comparator.comparingDouble(Reason::points)).map(Reason::says).orElse("");
     }
 
     /** A line whose peaks are over what its channel takes. */

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import pairwright.drawing.Drawing;
 import pairwright.drawing.SetUpDrawing;
 import pairwright.model.Caution;
@@ -23,6 +24,8 @@ import pairwright.session.Line;
 import pairwright.session.Plan;
 import pairwright.session.Said;
 import pairwright.session.Seat;
+import pairwright.session.Telling;
+import pairwright.session.Told;
 
 /** A plan in words and pictures, seat by seat, for one reader. */
 final class PlanWords {
@@ -32,10 +35,12 @@ final class PlanWords {
 
     private final AtPlan at;
     private final Plan plan;
+    private final Telling telling;
 
     PlanWords(AtPlan at, Plan plan) {
         this.at = at;
         this.plan = plan;
+        this.telling = Telling.of(plan, at.lineUp());
     }
 
     /** What a seat is asked with: its own wishes, and beside it whom its first microphone is nearest to. */
@@ -75,12 +80,7 @@ final class PlanWords {
      * know of one line stands beside that line, and would bury the rest.
      */
     List<OptionView.CautionView> grave() {
-        Gathered gathered = new Gathered();
-        plan.cautions().forEach(gathered::add);
-        plan.served().forEach(served -> served.option().cautions().forEach(caution -> gathered.add(served.seat(), caution)));
-        plan.lines().forEach(line -> line.cautions().forEach(gathered::add));
-        plan.timing().forEach(arrival -> arrival.cautions().forEach(gathered::add));
-        List<OptionView.CautionView> views = new ArrayList<>(gathered.views(Severity.DANGER, Severity.CARE));
+        List<OptionView.CautionView> views = new ArrayList<>(telling.grave().stream().map(told -> view(told, true)).toList());
         Gathered whole = new Gathered();
         plan.cautions().forEach(whole::add);
         views.addAll(whole.views(Severity.NOTE));
@@ -99,11 +99,13 @@ final class PlanWords {
 
     /** Those that speak of one seat. */
     List<OptionView.CautionView> cautions(Plan.Served served, Severity... which) {
-        Gathered gathered = new Gathered();
-        served.option().cautions().forEach(caution -> gathered.add(null, caution));
-        plan.linesOf(served.seat()).forEach(line -> line.cautions().forEach(gathered::addUnnamed));
-        plan.cautions().stream().filter(said -> said.seats().equals(List.of(served.seat()))).forEach(gathered::addUnnamed);
-        return gathered.views(which);
+        List<Told> told = telling.ofSeat(served);
+        return Stream.of(which).flatMap(severity -> told.stream().filter(one -> one.severity() == severity)).map(one -> view(one, false)).toList();
+    }
+
+    private OptionView.CautionView view(Told told, boolean who) {
+        return new OptionView.CautionView(told.severity().id(), WORDS.get(told.severity()), at.reader().sentence(told.says()),
+                who ? told.seats().stream().map(at::seatName).distinct().collect(Collectors.joining(", ")) : "", told.rule(), at.visit().to("/rules/" + told.rule()));
     }
 
     /** What the rules say of one line, but for dangers, which stand on top. */
@@ -111,7 +113,7 @@ final class PlanWords {
         Gathered gathered = new Gathered();
         line.cautions().forEach(gathered::addUnnamed);
         plan.served().stream().filter(served -> served.seat().equals(line.seat())).flatMap(served -> served.option().cautions().stream())
-                .filter(caution -> caution.mic() == 0 || caution.mic() == line.mic()).forEach(caution -> gathered.add(null, caution));
+                .filter(caution -> (caution.mic() == 0 || caution.mic() == line.mic()) && !telling.settled(caution.rule())).forEach(caution -> gathered.add(null, caution));
         return gathered.views(Severity.CARE, Severity.NOTE);
     }
 

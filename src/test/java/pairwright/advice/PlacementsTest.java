@@ -2,6 +2,7 @@ package pairwright.advice;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -10,17 +11,40 @@ import org.junit.jupiter.params.provider.CsvSource;
 import pairwright.acoustics.Radiation;
 import pairwright.acoustics.Room;
 import pairwright.model.Limits;
+import pairwright.model.MicType;
 import pairwright.model.Neighbour;
+import pairwright.model.Position;
 import pairwright.rules.Placed;
 
 class PlacementsTest {
     @Test
     void turningPastTheBackComesRoundTheOtherSide() {
         Workshop snare = Workshop.of("snare-drum", Limits.NONE, new Neighbour("hi-hat", 0.5, 175));
-        List<Placed> turned = snare.placed().stream().filter(one -> one.mic().id().equals("small-condenser-cardioid")
-                && one.position().id().equals("over-rim") && one.aimDegrees() == 15).toList();
-        assertFalse(turned.isEmpty());
-        turned.forEach(one -> assertEquals(one.nullDegrees() - 170, one.nullMissDegrees(), 1e-9, "175 + 15 is 170 on the other side"));
+        Placed turned = turned(snare, "small-condenser-cardioid", 15);
+        assertEquals(turned.nullDegrees() - 170, turned.nullMissDegrees(), 1e-9, "175 + 15 is 170 on the other side");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"70", "-70", "180"})
+    void aTurnAgainstTopGoesToTheSideOnWhichLessIsHeardOfTheNeighbour(double neighbourDegrees) {
+        Workshop snare = Workshop.of("snare-drum", Limits.NONE, new Neighbour("hi-hat", 0.5, neighbourDegrees));
+        List<Placed> all = snare.placed().stream().filter(one -> Math.abs(one.aimDegrees()) == one.position().aimDegrees().high() && one.aimDegrees() != 0).toList();
+        assertFalse(all.isEmpty());
+        for (Placed one : all) {
+            assertTrue(one.predicted().separationDb() >= separation(snare, one, -one.aimDegrees()) - 1e-9, one::toString);
+            assertTrue(one.predicted().separationDb() >= separation(snare, one, 0) - 0.6, one::toString);
+        }
+    }
+
+    private static double separation(Workshop at, Placed one, double aimDegrees) {
+        return Placements.none(at.scene()).set(one.mic(), Placements.pattern(one), one.position(), one.distanceM(), aimDegrees).predicted().separationDb();
+    }
+
+    /** Over the rim of the snare drum, whether anybody would try that or not. */
+    private static Placed turned(Workshop snare, String mic, double aimDegrees) {
+        MicType type = snare.scene().catalogue().mics().get(mic);
+        Position rim = snare.scene().setting().source().positions().stream().filter(one -> one.id().equals("over-rim")).findFirst().orElseThrow();
+        return Placements.none(snare.scene()).set(type, type.patterns().get(0), rim, rim.distanceM().low(), aimDegrees);
     }
 
     @Test
@@ -53,9 +77,6 @@ class PlacementsTest {
     }
 
     private static double separation(double neighbourDegrees, double aimDegrees) {
-        return Workshop.of("snare-drum", Limits.NONE, new Neighbour("hi-hat", 0.5, neighbourDegrees)).placed().stream()
-                .filter(one -> one.mic().id().equals("small-condenser-supercardioid") && one.position().id().equals("over-rim")
-                        && one.aimDegrees() == aimDegrees)
-                .findFirst().orElseThrow().predicted().separationDb();
+        return turned(Workshop.of("snare-drum", Limits.NONE, new Neighbour("hi-hat", 0.5, neighbourDegrees)), "small-condenser-supercardioid", aimDegrees).predicted().separationDb();
     }
 }

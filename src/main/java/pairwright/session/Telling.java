@@ -1,0 +1,132 @@
+package pairwright.session;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Consumer;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import pairwright.model.Caution;
+import pairwright.model.Severity;
+
+/**
+ * What is to be minded of a plan, for people: gravest first, each rule once however many lines it speaks of, and without what was only to be asked as
+ * long as there was no plan. A danger is told each time it differs, since whoever stands there looks for his own.
+ */
+public final class Telling {
+    /** What a rule of a question leaves to whoever plans, and the rule of the plan that says it with its lines and numbers. */
+    private static final Map<String, Set<String>> SAID_BETTER = Map.of(
+            "PWR-002", Set.of("PLN-092"),
+            "PWR-024", Set.of("PLN-031"),
+            "NEI-010", Set.of("PLN-071"),
+            "NEI-016", Set.of("PLN-076"));
+    /** What channels settle: phantom power by groups, whether a booster is in the line, and what a supply has to give. */
+    private static final Set<String> SETTLED_BY_CHANNELS = Set.of("PAI-016", "NSE-012", "PWR-005");
+
+    /** Each of these names a unit, a length or a way out that holds there and nowhere else. */
+    private static final Set<String> EACH_ITS_OWN = Set.of("HND-015", "PAI-014", "PLN-031", "PLN-041", "PLN-045", "PLN-048", "PLN-049", "PLN-055", "PLN-056", "PLN-097", "PLN-098");
+
+    private final Plan plan;
+    private final SeatNames names;
+    private final Set<String> spoken;
+    private final boolean channels;
+
+    private record One(String rule, Severity severity, String says, List<String> seats, List<Integer> lines, boolean named) {
+        /** Of one rule all are one entry, but for what differs and has to be read there. */
+        String entry() {
+            return severity == Severity.DANGER || EACH_ITS_OWN.contains(rule) ? rule + says : rule;
+        }
+    }
+
+    private Telling(Plan plan, LineUp lineUp) {
+        this.plan = plan;
+        this.names = SeatNames.of(lineUp);
+        this.spoken = Stream.concat(plan.cautions().stream(), plan.lines().stream().flatMap(line -> line.cautions().stream())).map(Said::rule).collect(Collectors.toSet());
+        this.channels = plan.lines().stream().allMatch(line -> line.channel() != null);
+    }
+
+    public static Telling of(Plan plan, LineUp lineUp) {
+        return new Telling(plan, lineUp);
+    }
+
+    /** Dangers and what needs care, wherever it was said. */
+    public List<Told> grave() {
+        return told(all -> {
+            everything(all);
+            plan.timing().forEach(arrival -> arrival.cautions().forEach(said -> all.accept(one(said))));
+        }, Set.of(Severity.DANGER, Severity.CARE));
+    }
+
+    /** What is only good to know, but for arrivals, which say so themselves. */
+    public List<Told> notes() {
+        return told(this::everything, Set.of(Severity.NOTE));
+    }
+
+    /** All that speaks of one seat. */
+    public List<Told> ofSeat(Plan.Served served) {
+        return told(all -> {
+            options(served, all);
+            plan.linesOf(served.seat()).forEach(line -> line.cautions().forEach(said -> all.accept(one(said))));
+            plan.cautions().stream().filter(said -> said.seats().equals(List.of(served.seat()))).forEach(said -> all.accept(one(said)));
+        }, Set.of(Severity.values()));
+    }
+
+    /** Whether what a rule leaves to whoever plans is settled by this plan, or said there with its lines. */
+    public boolean settled(String rule) {
+        return channels && SETTLED_BY_CHANNELS.contains(rule) || SAID_BETTER.getOrDefault(rule, Set.of()).stream().anyMatch(spoken::contains);
+    }
+
+    private void everything(Consumer<One> all) {
+        plan.cautions().forEach(said -> all.accept(one(said)));
+        plan.lines().forEach(line -> line.cautions().forEach(said -> all.accept(one(said))));
+        plan.served().forEach(served -> options(served, all));
+    }
+
+    private void options(Plan.Served served, Consumer<One> all) {
+        for (Caution caution : served.option().cautions()) {
+            // nothing that can hurt anybody is ever taken for settled
+            if (caution.severity() == Severity.DANGER || !settled(caution.rule())) {
+                all.accept(new One(caution.rule(), caution.severity(), caution.says(), List.of(served.seat()), List.of(), false));
+            }
+        }
+    }
+
+    private static One one(Said said) {
+        return new One(said.rule(), said.severity() == null ? Severity.NOTE : said.severity(), said.says(), said.seats(), said.lines(), true);
+    }
+
+    private List<Told> told(Consumer<Consumer<One>> from, Set<Severity> which) {
+        Map<String, List<One>> entries = new LinkedHashMap<>();
+        from.accept(one -> {
+            if (which.contains(one.severity())) {
+                entries.computeIfAbsent(one.entry(), any -> new ArrayList<>()).add(one);
+            }
+        });
+        return entries.values().stream().map(this::together).sorted(Comparator.comparing(Told::severity).reversed()).toList();
+    }
+
+    private Told together(List<One> several) {
+        One first = several.get(0);
+        List<One> same = several.stream().filter(one -> one.says().equals(first.says())).toList();
+        List<String> seats = same.stream().flatMap(one -> one.seats().stream()).distinct().toList();
+        List<String> others = several.stream().filter(one -> !one.says().equals(first.says())).map(this::about)
+                .filter(about -> !about.equals(about(first))).distinct().toList();
+        return new Told(first.rule(), first.severity(), others.isEmpty() ? first.says() : first.says() + " The same goes for " + listed(others) + ".", seats, first.named());
+    }
+
+    private String about(One one) {
+        if (one.lines().isEmpty()) {
+            return listed(one.seats().stream().map(names::of).toList());
+        }
+        String lines = (one.lines().size() == 1 ? "line " : "lines ") + listed(one.lines().stream().map(String::valueOf).toList());
+        return one.lines().size() == 1 && one.seats().size() == 2 ? lines + " with " + names.of(one.seats().get(1)) : lines;
+    }
+
+    private static String listed(List<String> several) {
+        int last = several.size() - 1;
+        return last < 1 ? String.join("", several) : String.join(", ", several.subList(0, last)) + " and " + several.get(last);
+    }
+}

@@ -1,0 +1,91 @@
+package pairwright.session;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import pairwright.model.Caution;
+import pairwright.model.Effect;
+import pairwright.model.Option;
+import pairwright.model.Severity;
+
+class TellingTest {
+    private static final Seat FIDDLE = seat("fiddle", "Mirre on fiddle", "violin");
+    private static final Seat VOICE = seat("voice", "Ines singing", "singing-voice");
+    private static final LineUp LINE_UP = new LineUp(null, new Floor(null, 8, 6, 3, 0.5), List.of(FIDDLE, VOICE), null, List.of(), List.of(), null, null, 1);
+
+    private static Seat seat(String id, String player, String source) {
+        return new Seat(id, player, source, 1, 1, 0, null, null, null, null, null, true, null, false);
+    }
+
+    private static Said said(String rule, Severity severity, int line, String seat, String says) {
+        return new Said(rule, List.of(seat), List.of(line), Effect.CAUTION, 0, severity, says, List.of(), "");
+    }
+
+    private static Caution caution(String rule, Severity severity, String says) {
+        return new Caution(rule, 0, severity, says, List.of(), "");
+    }
+
+    /** Neither a line nor a channel: what is told rests on what was said. */
+    private static Telling telling(List<Said> whole, List<Caution> fiddle, List<Caution> voice) {
+        return Telling.of(new Plan(1, 0, true, 0, List.of(served("fiddle", fiddle), served("voice", voice)), List.of(), List.of(), List.of(), List.of(), List.of(),
+                List.of(), List.of(), List.of(), whole), LINE_UP);
+    }
+
+    private static Plan.Served served(String seat, List<Caution> cautions) {
+        return new Plan.Served(seat, new Option(1, 12, "single", "Single", List.of(), null, List.of(), cautions, null));
+    }
+
+    @Test
+    void aRuleThatSpeaksOfThreeLinesIsOneEntryThatNamesThem() {
+        List<Told> told = telling(List.of(said("PLN-054", Severity.NOTE, 2, "voice", "Line 2 shares."), said("PLN-054", Severity.NOTE, 3, "voice", "Line 3 shares."),
+                said("PLN-054", Severity.NOTE, 7, "fiddle", "Line 7 shares.")), List.of(), List.of()).notes();
+        assertEquals(List.of("Line 2 shares. The same goes for line 3 and line 7."), told.stream().map(Told::says).toList());
+    }
+
+    @Test
+    void oneSentenceOfTwoSeatsNamesBothAndAddsNothing() {
+        Caution clutch = caution("HND-018", Severity.CARE, "The clutch gives way.");
+        List<Told> told = telling(List.of(), List.of(clutch), List.of(clutch)).grave();
+        assertEquals(List.of(new Told("HND-018", Severity.CARE, "The clutch gives way.", List.of("fiddle", "voice"), false)), told);
+    }
+
+    @Test
+    void dangersComeFirstAndNoneOfThemIsLost() {
+        List<Told> told = telling(List.of(said("PLN-071", Severity.CARE, 1, "voice", "Louder.")),
+                List.of(caution("SAF-005", Severity.DANGER, "89 dB(A) loud."), caution("PWR-002", Severity.DANGER, "Off.")),
+                List.of(caution("SAF-005", Severity.DANGER, "95 dB(A) loud."))).grave();
+        assertEquals(List.of("89 dB(A) loud.", "Off.", "95 dB(A) loud.", "Louder."), told.stream().map(Told::says).toList());
+    }
+
+    @Test
+    void whatHoldsAtOnePlaceOnlyIsToldAtEach() {
+        List<Told> told = telling(List.of(said("PLN-055", Severity.NOTE, 2, "voice", "Hums."), said("PLN-055", Severity.NOTE, 3, "fiddle", "Rattles.")),
+                List.of(), List.of()).notes();
+        assertEquals(List.of("Hums.", "Rattles."), told.stream().map(Told::says).toList());
+    }
+
+    @Test
+    void whatThePlanHasSettledIsNotAskedForAgain() {
+        List<Caution> asked = List.of(caution("PAI-016", Severity.CARE, "Put them on different groups."), caution("PWR-002", Severity.CARE, "Power off first."));
+        Telling planned = telling(List.of(said("PLN-092", Severity.CARE, 1, "voice", "In this order.")), asked, List.of());
+        assertEquals(Set.of("PLN-092"), planned.grave().stream().map(Told::rule).collect(Collectors.toSet()));
+        assertTrue(planned.settled("PAI-016"));
+        Telling unpatched = telling(List.of(), asked, List.of());
+        assertFalse(unpatched.settled("PWR-002"), "nobody has said it yet");
+        assertEquals(List.of("PWR-002"), unpatched.grave().stream().map(Told::rule).toList());
+    }
+
+    @Test
+    void allThatIsSaidOfASeatIsToldWithIt() {
+        Telling telling = telling(List.of(), List.of(caution("HND-015", Severity.NOTE, "Keep 30 cm free.")), List.of(caution("ROO-016", Severity.NOTE, "A window.")));
+        List<String> rules = Stream.of("fiddle", "voice").map(seat -> telling.ofSeat(served(seat, seat.equals("fiddle")
+                ? List.of(caution("HND-015", Severity.NOTE, "Keep 30 cm free.")) : List.of()))).flatMap(List::stream).map(Told::rule).toList();
+        assertEquals(List.of("HND-015"), rules);
+    }
+}
