@@ -34,7 +34,7 @@ class TellingTest {
     /** Neither a line nor a channel: what is told rests on what was said. */
     private static Telling telling(List<Said> whole, List<Caution> fiddle, List<Caution> voice) {
         return Telling.of(new Plan(1, 0, true, 0, List.of(served("fiddle", fiddle), served("voice", voice)), List.of(), List.of(), List.of(), List.of(), List.of(),
-                List.of(), List.of(), List.of(), whole), LINE_UP);
+                List.of(), new Plan.SetUp(null, null, 0), List.of(), List.of(), whole), LINE_UP);
     }
 
     private static Plan.Served served(String seat, List<Caution> cautions) {
