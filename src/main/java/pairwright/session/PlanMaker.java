@@ -45,11 +45,13 @@ final class PlanMaker {
     Draft draft(List<SeatChoices.Way> ways, Solution solution) {
         List<Taken> taken = new ArrayList<>();
         List<String> leftOut = new ArrayList<>();
+        // what stands stays plugged where it is
+        List<List<Channel>> channels = standing.isEmpty() ? ChannelsHandedOut.of(resources.channels(), ways, solution) : solution.channels();
         for (int seat = 0; seat < ways.size(); seat++) {
             if (ways.get(seat).offer() == null) {
                 leftOut.add(seats.get(seat).seat().id());
             } else {
-                taken.add(new Taken(seat, ways.get(seat), solution.channels().get(seat), solution.served().get(seat)));
+                taken.add(new Taken(seat, ways.get(seat), channels.get(seat), solution.served().get(seat)));
             }
         }
         List<List<Given>> units = resources.units().handOut(taken.stream().map(one -> new UnitPool.Chosen(one.way().offer(), one.way().choice().takes(), standing(one))).toList());
