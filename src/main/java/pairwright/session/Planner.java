@@ -85,6 +85,9 @@ public final class Planner {
 
     private Planning planning(LineUp lineUp, Gear gear, Picks before, Lost lost, Knowledge now, Consumer<Progress> progress) {
         LineUp left = lineUp.without(lost.seats());
+        if (left.seats().isEmpty()) {
+            throw new IllegalArgumentException("Nobody is left: everybody of the line-up is lost. Take out of what is lost who still comes, or plan another line-up");
+        }
         Gear whole = counted(gear);
         return new Planning(left, whole, lost, now, bySeat(before), SetUpWork.since(left, now.catalogue().tasks(), whole.without(lost), before, lost), progress);
     }
