@@ -294,6 +294,7 @@ public final class Planner {
             if (gear.boosters().stream().anyMatch(Gear.Booster::passesPhantom)) {
                 assumed.add("Inline boosters that let phantom power through, or of which nobody noted that they do not, are left aside.");
             }
+            assumed.addAll(Assumptions.ofPlayers(lineUp));
             assumed.addAll(Assumptions.ofPads(gear));
             return List.copyOf(assumed);
         }
