@@ -2,10 +2,12 @@ package pairwright.advice;
 
 import java.util.Collection;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import pairwright.catalogue.Shown;
 import pairwright.model.Catalogue;
+import pairwright.model.Nearest;
 import pairwright.model.Reading;
 import pairwright.rules.HouseRuleStopped;
 import pairwright.rules.RuleBase;
@@ -33,12 +35,14 @@ public record Knowledge(Catalogue catalogue, SentenceReader reader, Suggester su
     }
 
     /**
-     * Of some ids those whose entries come nearest to a text, nearest first; none where none comes near.
+     * Of some ids the one that is nearly written so; where there is none, those whose entries come nearest to a text, nearest first. None where none
+     * comes near.
      *
      * @param most so many at most
      */
     public List<String> nearest(String text, Collection<String> ids, int most) {
-        return reader.nearest(Shown.of(text).replace('-', ' '), LOOKED_AT).stream().map(Reading::id).filter(ids::contains).distinct().limit(most).toList();
+        Optional<String> written = Nearest.to(text, ids);
+        return written.isPresent() ? List.of(written.get()) : reader.nearest(Shown.of(text).replace('-', ' '), LOOKED_AT).stream().map(Reading::id).filter(ids::contains).distinct().limit(most).toList();
     }
 
     /**

@@ -15,6 +15,7 @@ import pairwright.model.Nearest;
 import pairwright.session.Gear;
 import pairwright.session.GearOf;
 import pairwright.session.LineUp;
+import pairwright.session.Seat;
 
 /** What there is to plan a request with: what it names itself, or what the stored locker has for its time. */
 public final class SessionGear {
@@ -89,6 +90,9 @@ public final class SessionGear {
         known("/lost/units", "unit", request.lost().units(), units, faults);
         known("/lost/channels", "channel", request.lost().channels(), channels, faults);
         known("/lost/seats", "seat", request.lost().seats(), seats, faults);
+        if (request.lost().seats().containsAll(request.lineUp().seats().stream().map(Seat::id).toList())) {
+            faults.add(new Fault("/lost/seats", "nobody is left: everybody of the line-up is lost. Take out of what is lost who still comes, or plan another line-up"));
+        }
     }
 
     private static void known(String at, String kind, List<String> lost, Set<String> known, List<Fault> faults) {

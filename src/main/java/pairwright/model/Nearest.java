@@ -9,9 +9,12 @@ public final class Nearest {
     private Nearest() {
     }
 
-    /** The known word with the fewest letters different, if they are few. */
+    /** Of so short a word two letters are most: one that shares none of them is no likeness. */
+    private static final int SHORT = 3;
+
+    /** The known word with the fewest letters different, if they are few: left out, put in, taken for another, or two of them swapped. */
     public static Optional<String> to(String written, Collection<String> known) {
-        return within(written, known, Math.max(2, written.length() / 4));
+        return within(written, known, written.length() <= SHORT ? 1 : Math.max(2, written.length() / 4));
     }
 
     /**
@@ -39,17 +42,24 @@ public final class Nearest {
     }
 
     private static int distance(String one, String other) {
+        int[] beforeLast = new int[other.length() + 1];
+        int[] last = new int[other.length() + 1];
         int[] row = new int[other.length() + 1];
         for (int j = 0; j < row.length; j++) {
             row[j] = j;
         }
         for (int i = 1; i <= one.length(); i++) {
-            int diagonal = row[0];
+            int[] free = beforeLast;
+            beforeLast = last;
+            last = row;
+            row = free;
             row[0] = i;
             for (int j = 1; j < row.length; j++) {
-                int change = diagonal + (one.charAt(i - 1) == other.charAt(j - 1) ? 0 : 1);
-                diagonal = row[j];
-                row[j] = Math.min(change, Math.min(row[j], row[j - 1]) + 1);
+                boolean same = one.charAt(i - 1) == other.charAt(j - 1);
+                row[j] = Math.min(last[j - 1] + (same ? 0 : 1), Math.min(last[j], row[j - 1]) + 1);
+                if (i > 1 && j > 1 && one.charAt(i - 1) == other.charAt(j - 2) && one.charAt(i - 2) == other.charAt(j - 1)) {
+                    row[j] = Math.min(row[j], beforeLast[j - 2] + 1);
+                }
             }
         }
         return row[other.length()];

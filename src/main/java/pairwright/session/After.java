@@ -114,7 +114,7 @@ public record After(List<Line> lines) {
     private static Optional<MarkDraft> draft(LineUp lineUp, Picks picks, Told told, Catalogue catalogue, String at, List<Fault> faults) {
         Seat seat = lineUp.seat(told.seat()).orElse(null);
         if (seat == null) {
-            faults.add(new Fault(at + "/seat", "there is no seat \u201c" + Shown.of(told.seat()) + "\u201d in the line-up. "
+            faults.add(new Fault(at + "/seat", "there is no seat \"" + Shown.of(told.seat()) + "\" in the line-up. "
                     + Nearest.remedy(told.seat(), lineUp.seats().stream().map(Seat::id).toList())));
             return Optional.empty();
         }
@@ -126,11 +126,12 @@ public record After(List<Line> lines) {
         }
         Picks.Mic planned = mics.get(told.mic() - 1);
         if (told.toMicType() != null && !catalogue.mics().containsKey(told.toMicType())) {
-            faults.add(new Fault(at + "/toMicType", "there is no mic type \u201c" + Shown.of(told.toMicType()) + "\u201d. " + Nearest.remedy(told.toMicType(), catalogue.mics().keySet())));
+            faults.add(new Fault(at + "/toMicType", "there is no mic type \"" + Shown.of(told.toMicType()) + "\". "
+                    + Nearest.to(told.toMicType(), catalogue.mics().keySet()).map(near -> "Did you mean " + near + "?").orElse("All ids are at /api/mics")));
         }
         Source source = catalogue.sources().get(seat.source());
         if (told.toPosition() != null && source != null && source.positions().stream().noneMatch(position -> position.id().equals(told.toPosition()))) {
-            faults.add(new Fault(at + "/toPosition", "there is no position \u201c" + Shown.of(told.toPosition()) + "\u201d at " + source.name() + ". "
+            faults.add(new Fault(at + "/toPosition", "there is no position \"" + Shown.of(told.toPosition()) + "\" at " + source.name() + ". "
                     + Nearest.remedy(told.toPosition(), source.positions().stream().map(position -> position.id()).toList())));
         }
         return Optional.of(new MarkDraft(seat.id(), told.mic(), seat.source(), lineUp.floor().room(), seat.player(), planned.micType(), planned.position(),

@@ -86,6 +86,9 @@ public final class Planner {
 
     private Planning planning(LineUp lineUp, Gear gear, Picks before, Lost lost, Knowledge now, Consumer<Progress> progress) {
         LineUp left = lineUp.without(lost.seats());
+        if (left.seats().isEmpty()) {
+            throw new IllegalArgumentException("Nobody is left: everybody of the line-up is lost. Take out of what is lost who still comes, or plan another line-up");
+        }
         Gear whole = counted(gear);
         return new Planning(left, whole, lost, now, bySeat(before), SetUpWork.since(left, now.catalogue().tasks(), whole.without(lost), before, lost), progress);
     }
@@ -296,6 +299,7 @@ public final class Planner {
             if (gear.boosters().stream().anyMatch(Gear.Booster::passesPhantom)) {
                 assumed.add("Inline boosters that let phantom power through, or of which nobody noted that they do not, are left aside.");
             }
+            assumed.addAll(Assumptions.ofPlayers(lineUp));
             assumed.addAll(Assumptions.ofPads(gear));
             return List.copyOf(assumed);
         }

@@ -194,6 +194,7 @@ class SessionApiTest {
         Reply faults = ask("PUT", marks, session + "/marks", quoted("{'marks': [{'seat': 'drums', 'kept': true}, {'seat': 'bass', 'mic': 2, 'kept': true},"
                 + " {'seat': 'horn', 'kept': false, 'toMicType': 'long-ribon', 'toPosition': 'moon'}]}"));
         assertEquals(List.of("/marks/0/seat", "/marks/1/mic", "/marks/2/toMicType", "/marks/2/toPosition"), faults.json().path("errors").findValuesAsText("at"), faults.body());
+        assertEquals("there is no mic type \"long-ribon\". Did you mean long-ribbon?", faults.json().at("/errors/2/says").asText(faults.body()));
         assertEquals(400, ask("PUT", marks, session + "/marks", quoted("{'marks': [{'seat': 'bass', 'kept': true, 'toPosition': '" + other + "'}]}")).status());
         assertEquals(400, ask("PUT", marks, session + "/marks", quoted("{'marks': [{'kept': 'yes'}, 7], 'more': 1}")).status());
         assertTrue(ask("GET", ALL + "/marks.csv", ALL + "/marks.csv", null).body().contains("finger noise"));

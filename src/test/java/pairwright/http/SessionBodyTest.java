@@ -56,6 +56,11 @@ class SessionBodyTest {
     }
 
     @Test
+    void whatIsNearlyWrittenRightIsTheOnlySuggestion() {
+        assertEquals(List.of("/lineUp/0/source: there is no source \"duble-bass\". Maybe double-bass"), faults("{'lineUp': ['duble-bass']}", false));
+    }
+
+    @Test
     void onePlayerMayPlayTwoThingsAtOnePlace() {
         String two = "{" + ROOM + ", 'lineUp': [{'id': 'v', 'player': 'Al', 'source': 'singing-voice', 'xM': 2, 'yM': 2}, {'id': 'g', 'player': '%s', 'source': 'nylon-guitar', 'xM': 2.1, 'yM': 2}]}";
         assertEquals(2, read(two.formatted("Al")).lineUp().seats().size());
@@ -194,6 +199,7 @@ class SessionBodyTest {
                         "/gobos/1: the gobo gobo-2 is shorter than 0.2 m.", "/gobos/2/x2M: x2M must be 0 to 8, as the room is that wide, but was 12")),
                 Arguments.of("{'room': {'widthM': 8, 'depthM': 0.1, 'heightM': 3, 'reverbTimeS': 99}, 'lineUp': [{'source': 'flute', 'xM': 9, 'yM': 1}], 'gobos': [{'x1M': 1, 'y1M': 1, 'x2M': 1, 'y2M': 1}]}", List.of(
                         "/room/depthM: depthM must be", "/room/reverbTimeS: reverbTimeS must be", "/lineUp/0/xM: xM must be 0 to 8", "/gobos/0: the gobo gobo-1 is shorter than 0.2 m.")),
+                Arguments.of("{" + TWO + ", 'contrast': [['tp', 'qq']]}", List.of("/contrast/0/1: there is no seat \"qq\" in the line-up. Use one of db, tp")),
                 Arguments.of("{'lineUp': ['trumpt'], 'colour': 1}", List.of("/colour: there is no field \"colour\" here. Known: bookings, contrast,",
                         "/lineUp/0/source: there is no source \"trumpt\". Maybe trumpet")),
                 Arguments.of("{'lineUp': [{'player': 'Ada'}]}", List.of("/lineUp/0/source: a seat has no source.")),

@@ -117,11 +117,13 @@ class SessionConformanceTest {
 
     /** A trumpet that blows into the microphone of a guitar, so that another seat would help. */
     private void moved(LockerServing open) {
-        Reply reply = ask(open, "POST", PLAN, PLAN, quoted("{'room': {'room': 'open-air', 'widthM': 8, 'depthM': 10, 'heightM': 4, 'reverbTimeS': 0.05}, 'plans': 1, 'lineUp': [{'source': 'nylon-guitar', 'xM': 3, 'yM': 3, 'facingDegrees': 0, 'maxMics': 1},"
+        Reply reply = ask(open, "POST", PLAN, PLAN, quoted("{'room': {'room': 'open-air', 'widthM': 8, 'depthM': 10, 'heightM': 4, 'reverbTimeS': 0.05}, 'plans': 2, 'lineUp': [{'source': 'nylon-guitar', 'xM': 3, 'yM': 3, 'facingDegrees': 0, 'maxMics': 1},"
                 + " {'source': 'trumpet', 'xM': 3, 'yM': 4.2, 'facingDegrees': 180, 'maxMics': 1}, {'source': 'flute', 'xM': 2, 'yM': 3, 'facingDegrees': 0, 'maxMics': 1}], 'locker': {'units': [{'id': 'r', 'micType': 'small-condenser-omni'},"
                 + " {'id': 'p', 'micType': 'small-condenser-omni'}, {'id': 'q', 'micType': 'small-condenser-omni'}], 'channels': [{'id': 'one'}, {'id': 'two'}, {'id': 'three'}]}}"));
         assertEquals(200, reply.status(), reply.body());
-        assertTrue(!reply.json().path("moves").isEmpty() && reply.json().path("noMoves").asText("").isEmpty(), reply.body());
+        assertEquals(1, reply.json().path("plans").size(), "of one type there is no other plan");
+        assertTrue(reply.json().path("noMorePlans").asText().startsWith("2 plans were asked for, and 1 is there"), reply.body());
+        assertTrue(!reply.json().path("moves").isEmpty() && reply.json().path("noMoves").isMissingNode(), reply.body());
     }
 
     /** Time for one line, where there are two to be had. */

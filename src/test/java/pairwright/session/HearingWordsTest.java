@@ -51,6 +51,15 @@ class HearingWordsTest {
         assertEquals(List.of("Al (trumpet)", "al (upright piano)", "Bo"), List.of(names.of("t"), names.of("p"), names.of("b")));
     }
 
+    @Test
+    void whoWouldHaveToBeAtTwoPlacesAtOnceIsTold() {
+        LineUp twice = inTheOpen(called("t", "trumpet", "Al", 10, 10), called("p", "upright-piano", "al", 13, 10), called("v", "singing-voice", "Al", 10.1, 10));
+        List<String> told = Assumptions.ofPlayers(twice);
+        assertEquals(2, told.size(), told.toString());
+        assertEquals("Al plays two things at once, 3 m apart: Al (trumpet) and al (upright piano) are planned as if both were heard at the same time."
+                + " Name somebody else at one of them, or plan a session for each.", told.get(0));
+    }
+
     private static Seat called(String id, String source, String player, double xM, double yM) {
         return new Seat(id, player, source, xM, yM, 0, null, null, null, null, null, true, null, false);
     }
