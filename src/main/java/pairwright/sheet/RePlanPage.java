@@ -12,6 +12,7 @@ import pairwright.session.Line;
 import pairwright.session.Lost;
 import pairwright.session.Picks;
 import pairwright.session.Progress;
+import pairwright.session.allocation.NotDecided;
 import pairwright.sheet.ReadingParts.Fact;
 
 /** What failed or who is not coming, and the least that has to be done about it. */
@@ -98,7 +99,7 @@ public final class RePlanPage {
         if (asked) {
             try {
                 change = again.of(before, wanted.lost(), wanted.pricePoints());
-            } catch (IllegalArgumentException | IllegalStateException none) {
+            } catch (IllegalArgumentException | IllegalStateException | NotDecided none) {
                 impossible = SendForm.sentence(none.getMessage());
             }
         }
