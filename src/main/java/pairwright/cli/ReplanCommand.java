@@ -10,13 +10,11 @@ import java.util.function.Consumer;
 import pairwright.advice.Knowledge;
 import pairwright.catalogue.YamlFile;
 import pairwright.http.SessionBody;
-import pairwright.http.SessionGear;
 import pairwright.http.SessionRequest;
 import pairwright.http.SessionView;
 import pairwright.model.Fault;
 import pairwright.session.Change;
 import pairwright.session.Gear;
-import pairwright.session.LineUp;
 import pairwright.session.Planner;
 import pairwright.session.Progress;
 import picocli.CommandLine.Command;
@@ -99,8 +97,7 @@ final class ReplanCommand implements Callable<Integer> {
         try {
             change = planner.again(request.lineUp(), gear, request.before(), request.lost(), request.pricePoints(), progress);
         } catch (IllegalStateException none) {
-            LineUp left = request.lineUp().without(request.lost().seats());
-            return use.printed().impossible(planner.plan(left, SessionGear.left(gear, request.lost()), progress), request, known, text);
+            return use.printed().impossible(planner.shortAgain(request.lineUp(), gear, request.before(), request.lost(), progress), request, known, text);
         }
         return use.printed().print(SessionView.Changed.of(change, request, known.catalogue()), change.plan(), request, known, () -> text.of(change));
     }

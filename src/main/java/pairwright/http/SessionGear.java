@@ -47,13 +47,6 @@ public final class SessionGear {
         return gear;
     }
 
-    /** What is left of it when something is lost, to see what is short then. */
-    public static Gear left(Gear gear, Lost lost) {
-        Gear rest = gear.without(lost);
-        return new Gear(rest.stock(), rest.channels() == null ? null : rest.channels().stream().filter(channel -> !lost.channels().contains(channel.id())).toList(), rest.stands(),
-                rest.boosters(), rest.pads());
-    }
-
     private static Gear stored(SessionRequest request, Locker locker) {
         LineUp lineUp = request.lineUp();
         Span span = LockerAtHand.span(lineUp.from(), lineUp.until(), locker.now());

@@ -66,11 +66,20 @@ public final class Planner {
      * @param lost since then
      * @param pricePoints how many points it must be worth to touch a seat that could stay as it is
      * @param progress is told how far it is, from any thread
-     * @throws IllegalStateException where no plan is left; ask {@link #plan} what is short
+     * @throws IllegalStateException where no plan is left; ask {@link #shortAgain} what is short
      */
     public Change again(LineUp lineUp, Gear gear, Picks before, Lost lost, double pricePoints, Consumer<Progress> progress) {
         return Knowledge.answered(knowledge, now -> new Planning(lineUp.without(lost.seats()), counted(gear), lost, now, bySeat(before), progress)
                 .again(lineUp, before, pricePoints, labels(gear, now)));
+    }
+
+    /**
+     * What is short where {@link #again} finds no plan.
+     *
+     * @return no plan, and why
+     */
+    public Planned shortAgain(LineUp lineUp, Gear gear, Picks before, Lost lost, Consumer<Progress> progress) {
+        return Knowledge.answered(knowledge, now -> new Planning(lineUp.without(lost.seats()), counted(gear), lost, now, bySeat(before), progress).none());
     }
 
     /** What is written on things, lost ones as well. */
@@ -103,6 +112,8 @@ public final class Planner {
     private final class Planning {
         private final LineUp lineUp;
         private final Gear gear;
+        /** With what was lost; null where units are not counted. */
+        private final Stock whole;
         private final Lost lost;
         private final Knowledge now;
         private final Map<String, Picks.AtSeat> standing;
@@ -114,6 +125,7 @@ public final class Planner {
         Planning(LineUp lineUp, Gear whole, Lost lost, Knowledge now, Map<String, Picks.AtSeat> standing, Consumer<Progress> progress) {
             this.lineUp = lineUp;
             this.gear = whole.without(lost);
+            this.whole = whole.stock();
             this.lost = lost;
             this.now = now;
             this.standing = standing;
@@ -125,12 +137,12 @@ public final class Planner {
 
         Planned planned() {
             if (!layout.unserved().isEmpty()) {
-                return new Shortfall(lineUp, layout, now, allocator).planned(judging);
+                return none();
             }
             progress.accept(new Progress("Searching for the best plan", 0, 1));
             Optional<Found> best = best();
             if (best.isEmpty()) {
-                return new Shortfall(lineUp, layout, now, allocator).planned(judging);
+                return none();
             }
             List<Found> found = new ArrayList<>(List.of(best.get()));
             if (lineUp.plans() > 1) {
@@ -145,6 +157,10 @@ public final class Planner {
             progress.accept(new Progress("Looking for better seats", 0, 1));
             return new Planned(plans, List.of(), List.of(), SeatMoves.of(lineUp, now.catalogue()).of(plans.get(0).lines(), progress), assumed(), now.rules().version(),
                     now.catalogue().version());
+        }
+
+        Planned none() {
+            return new Shortfall(lineUp, layout, now, allocator, judging, whole, lost).planned();
         }
 
         /**

@@ -89,7 +89,7 @@ final class Shortages {
             }
             Map<Extra, Integer> borrowed = borrowed(formulation, run.get());
             Problem with = Extra.with(given, borrowed);
-            new Search(with, limits).best(List.of(), 0).ifPresent(plan -> ways.add(new Shortage.WayOut(Shortage.Means.BORROW, named(borrowed, Shortage.Kind.CAP),
+            known(() -> new Search(with, limits).best(List.of(), 0)).ifPresent(plan -> ways.add(new Shortage.WayOut(Shortage.Means.BORROW, named(borrowed, Shortage.Kind.CAP),
                     named(borrowed, Shortage.Kind.CHANNELS), borrowed.entrySet().stream().mapToInt(one -> one.getKey().price(problem) * one.getValue()).sum(), Set.of(), with, plan)));
             fewerOfOne(formulation, borrowed);
         }
