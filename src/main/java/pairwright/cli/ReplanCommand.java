@@ -48,6 +48,9 @@ final class ReplanCommand implements Callable<Integer> {
     @Option(names = "--lost-seat", paramLabel = "ID", description = "Who is not coming, by the id in the line-up.")
     private List<String> seats = List.of();
 
+    @Option(names = "--lost-minutes", paramLabel = "N", description = "Minutes of the time to set up that are gone; the line-up says how many there were.")
+    private Integer minutes;
+
     @Option(names = "--price", paramLabel = "POINTS", description = "What moving something that stands must be worth, 0 to 1000. Usually 5.")
     private Double price;
 
@@ -73,6 +76,9 @@ final class ReplanCommand implements Callable<Integer> {
         add(lost, "units", units);
         add(lost, "channels", channels);
         add(lost, "seats", seats);
+        if (minutes != null) {
+            lost.put("minutes", minutes);
+        }
         if (price != null) {
             root.put("pricePoints", price);
         }
@@ -87,7 +93,8 @@ final class ReplanCommand implements Callable<Integer> {
     }
 
     private String elsewhere(Fault fault) {
-        return fault.at().equals("/plan") || fault.at().startsWith("/plan/") ? plan.toString() : fault.at().equals("/pricePoints") && price != null ? "--price" : null;
+        return fault.at().equals("/plan") || fault.at().startsWith("/plan/") ? plan.toString() 
+                : fault.at().equals("/pricePoints") && price != null ? "--price" : fault.at().equals("/lost/minutes") && minutes != null ? "--lost-minutes" : null;
     }
 
     private int again(SessionRequest request, Gear gear, Planner planner, Knowledge known) {

@@ -22,6 +22,7 @@ import pairwright.session.LineUpCheck;
 import pairwright.session.Lost;
 import pairwright.session.Picks;
 import pairwright.session.Seating;
+import pairwright.session.SetUpTime;
 
 /**
  * Reads a line-up, from a body or a file, by hand: every fault of its form and of what it says is found at once. What was not said, such as where
@@ -29,12 +30,13 @@ import pairwright.session.Seating;
  */
 public final class SessionBody extends JsonReader {
     static final String EXAMPLE = "{\"room\": \"barn\", \"lineUp\": [\"trumpet\", \"double-bass\", {\"source\": \"drum-kit\", \"maxMics\": 4}]}";
-    private static final Set<String> FIELDS = Set.of("name", "room", "lineUp", "gobos", "contrast", "keep", "plans", "from", "until", "locker", "bookings");
+    private static final Set<String> FIELDS = Set.of("name", "room", "lineUp", "gobos", "contrast", "keep", "plans", "setUp", "from", "until", "locker", "bookings");
     private static final Set<String> AGAIN = Set.of("plan", "lost", "pricePoints");
     private static final Set<String> ROOM = Set.of("room", "widthM", "depthM", "heightM", "reverbTimeS", "patch");
     private static final Set<String> PATCH = Set.of("xM", "yM");
     private static final Set<String> GOBO = Set.of("id", "x1M", "y1M", "x2M", "y2M", "heightM");
-    private static final Set<String> LOST = Set.of("units", "channels", "seats");
+    private static final Set<String> LOST = Set.of("units", "channels", "seats", "minutes");
+    private static final Set<String> SET_UP = Set.of("minutes", "hands");
     static final double USUAL_GOBO_M = 1.4;
 
     private final Knowledge known;
@@ -75,13 +77,13 @@ public final class SessionBody extends JsonReader {
         Floor floor = floor(root);
         List<Seating.Told> told = told(root);
         LineUp unseated = new LineUp(name, floor, told.stream().map(Seating.Told::seat).toList(), list(root, "/gobos", this::gobo),
-                list(root, "/contrast", this::texts), list(root, "/keep", this::texts), time(root, "/from"), time(root, "/until"), plans(root));
+                list(root, "/contrast", this::texts), list(root, "/keep", this::texts), time(root, "/from"), time(root, "/until"), plans(root), setUp(root));
         LineUp lineUp = seated(unseated, told);
         FromLocker use = root.path("locker").isTextual() ? constant(root, "/locker", FromLocker.values(), "way to use the locker") : null;
         Gear gear = root.path("locker").isTextual() ? null : new GearBody(this, known.catalogue()).read(root, "/locker");
         List<String> bookings = texts(root, "/bookings");
         Picks before = again ? new PicksBody(this, lineUp).read(root, "/plan") : null;
-        Lost lost = again ? lost(root) : Lost.NOTHING;
+        Lost lost = again ? lost(root, lineUp) : Lost.NOTHING;
         Double pricePoints = again ? price(root) : null;
         if (!gaps) {
             addMissing(LineUpCheck.faults(lineUp, known));
@@ -216,17 +218,39 @@ public final class SessionBody extends JsonReader {
         return plans == null ? LineUp.USUAL_PLANS : plans;
     }
 
-    private Lost lost(JsonNode root) {
+    private SetUpTime setUp(JsonNode root) {
+        JsonNode node = root.path("setUp");
+        if (absent(node)) {
+            return null;
+        }
+        if (!node.isObject()) {
+            wrong("/setUp", node, "an object with minutes and hands");
+            return null;
+        }
+        onlyKnown(node, "/setUp", SET_UP);
+        Integer minutes = whole(root, "/setUp/minutes");
+        Integer hands = whole(root, "/setUp/hands");
+        if (absent(node.path("minutes"))) {
+            fault("/setUp/minutes", "setUp has no minutes. Say how many there are to set up, or leave setUp out");
+        }
+        return minutes == null ? null : new SetUpTime(minutes, hands == null ? 1 : hands);
+    }
+
+    private Lost lost(JsonNode root, LineUp lineUp) {
         JsonNode node = root.path("lost");
         if (absent(node)) {
             return Lost.NOTHING;
         }
         if (!node.isObject()) {
-            wrong("/lost", node, "an object with units, channels and seats");
+            wrong("/lost", node, "an object with units, channels, seats and minutes");
             return Lost.NOTHING;
         }
         onlyKnown(node, "/lost", LOST);
-        return new Lost(texts(root, "/lost/units"), texts(root, "/lost/channels"), texts(root, "/lost/seats"));
+        Integer minutes = whole(root, "/lost/minutes");
+        if (minutes != null && (lineUp.setUp() != null || absent(root.path("setUp")))) {
+            LineUpCheck.lostMinutes(lineUp, minutes).ifPresent(says -> fault("/lost/minutes", says));
+        }
+        return new Lost(texts(root, "/lost/units"), texts(root, "/lost/channels"), texts(root, "/lost/seats"), minutes == null ? 0 : minutes);
     }
 
     private Double price(JsonNode root) {

@@ -15,7 +15,6 @@ import pairwright.model.Nearest;
 import pairwright.session.Gear;
 import pairwright.session.GearOf;
 import pairwright.session.LineUp;
-import pairwright.session.Lost;
 
 /** What there is to plan a request with: what it names itself, or what the stored locker has for its time. */
 public final class SessionGear {

@@ -95,7 +95,7 @@ final class Borrowable {
         Problem all = layout.problem(few());
         Map<String, Integer> there = new HashMap<>();
         real.resources().caps().forEach(cap -> there.put(cap.name(), cap.there()));
-        List<Cap> counted = all.caps().stream().map(cap -> new Cap(cap.name(), there.getOrDefault(cap.name(), 0), caps.test(cap.name()) ? price(cap) : 0)).toList();
+        List<Cap> counted = all.caps().stream().map(cap -> SetUpWork.isCap(cap.name()) ? cap : new Cap(cap.name(), there.getOrDefault(cap.name(), 0), caps.test(cap.name()) ? price(cap) : 0)).toList();
         // the borrowed channel stands last, in a bank of its own
         List<Bank> banks = real.resources().channels().counted() ? all.banks().subList(0, all.banks().size() - 1) : all.banks();
         return new Problem(all.seats(), counted, banks, all.pairs(), List.of(), channels ? all.channelPrices() : Map.of());

@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
 import pairwright.advice.Knowledge;
@@ -67,6 +68,22 @@ public final class LineUpCheck {
             faults.add("/until", "until (" + lineUp.until() + ") is not after from (" + lineUp.from() + "). Swap them or correct one");
         }
         faults.within("/plans", lineUp.plans(), 1, LineUp.MOST_PLANS, "plans");
+        if (lineUp.setUp() != null) {
+            faults.within("/setUp/minutes", lineUp.setUp().minutes(), 1, SetUpTime.MOST_MINUTES, "minutes");
+            faults.within("/setUp/hands", lineUp.setUp().hands(), 1, SetUpTime.MOST_HANDS, "hands");
+        }
+    }
+
+    /** What is wrong with so many lost minutes; empty where nothing is. */
+    public static Optional<String> lostMinutes(LineUp lineUp, int minutes) {
+        if (minutes < 0) {
+            return Optional.of("no fewer than 0 minutes can be lost, but it was " + minutes + ". Give the minutes that are gone");
+        }
+        if (minutes > 0 && lineUp.setUp() == null) {
+            return Optional.of(minutes + " minutes are lost, and the line-up does not say how long there was to set up. Say it in setUp, or take the lost minutes out");
+        }
+        return minutes > 0 && minutes > lineUp.setUp().minutes() ? Optional.of(minutes + " minutes are lost of " + lineUp.setUp().minutes()
+                + " that there were to set up. Give at most " + lineUp.setUp().minutes()) : Optional.empty();
     }
 
     private boolean floor(Knowledge known) {

@@ -62,7 +62,8 @@ final class Narrowed {
                 }
             }
         }
-        return new Prices(problem.keeping(kept), centipoints);
+        // what is proven holds for a search with more time as well
+        return new Prices(layout.work().within(problem, SetUpWork.ANY_TIME_S).keeping(kept), centipoints);
     }
 
     private interface Wanted {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
@@ -48,7 +49,9 @@ final class Shortfall {
         boolean all = layout.unserved().isEmpty();
         Shortage shortage = all ? allocator.shortage(layout.problem(layout.withLeavingOut())) : UNKNOWN;
         ShortfallWords words = new ShortfallWords(lineUp, layout, now);
-        Borrowable more = borrows(shortage) && lost.units().isEmpty() ? null : new Borrowable(lineUp, layout, layout.gear(), whole, judging, now);
+        TimeOut time = new TimeOut(layout, allocator);
+        OptionalInt neededS = all ? time.neededS(shortage) : OptionalInt.empty();
+        Borrowable more = (borrows(shortage) || neededS.isPresent()) && lost.units().isEmpty() ? null : new Borrowable(lineUp, layout, layout.gear(), whole, judging, now);
         boolean wide = false;
         List<Planned.WayOut> first = new ArrayList<>();
         if (more != null) {
@@ -58,7 +61,7 @@ final class Shortfall {
                 searched(more, cap -> types.contains(UnitPool.micType(cap)), false).waysOut().stream().filter(way -> way.means() == Shortage.Means.BORROW).limit(1)
                         .forEach(way -> first.add(of.wayOut(way)));
             }
-            if (!borrows(shortage)) {
+            if (!borrows(shortage) && neededS.isEmpty()) {
                 Shortage wider = searched(more, cap -> true, true);
                 wide = borrows(wider);
                 shortage = wider.waysOut().isEmpty() ? shortage : wider;
@@ -66,14 +69,24 @@ final class Shortfall {
             }
         }
         ShortfallWords in = words;
+        List<String> waiting = waiting(shortage);
         List<Planned.WayOut> waysOut = new ArrayList<>(shortage.waysOut().stream().filter(Shortfall::servesAnybody).map(in::wayOut).toList());
         (more == null ? Stream.<AtSeat>of() : more.layout().unserved().stream()).forEach(at -> waysOut.add(new Planned.WayOut("drop",
                 "Nothing in the catalogue stands for " + names.of(at.seat().id()) + " under its limits: loosen them, or leave it out.", 1, 0)));
+        neededS.ifPresent(workS -> waysOut.addAll(time.waysOut(workS)));
         waysOut.addAll(InstrumentInputs.waysOut(lineUp, layout, allocator));
         waysOut.removeIf(way -> first.stream().anyMatch(one -> one.says().equals(way.says())));
         waysOut.sort(Comparator.comparingDouble(Planned.WayOut::pricePoints).thenComparing(Planned.WayOut::says));
         waysOut.addAll(0, first);
-        return new Planned(List.of(), shortOf(shortage, wide, in), waysOut, List.of(), List.of(), now.rules().version(), now.catalogue().version());
+        List<Planned.Short> shortOf = new ArrayList<>();
+        if (!wide) {
+            shortage.lacks().stream().filter(lack -> !SetUpWork.isCap(lack.name())).map(lack -> in.shortOf(lack, waiting)).forEach(shortOf::add);
+        }
+        neededS.ifPresent(workS -> shortOf.add(time.shortOf(workS)));
+        if (shortOf.isEmpty()) {
+            shortOf.addAll(together(shortage, in, waiting));
+        }
+        return new Planned(List.of(), shortOf, waysOut, List.of(), List.of(), now.rules().version(), now.catalogue().version());
     }
 
     private static boolean borrows(Shortage shortage) {
@@ -103,13 +116,8 @@ final class Shortfall {
         return whole == null ? Set.of() : whole.units().stream().filter(unit -> lost.units().contains(unit.id())).map(Stock.Held::micType).filter(Objects::nonNull).collect(Collectors.toSet());
     }
 
-    /** Each thing of which enough alone would do; else, or where more could be had than is counted, all that the cheapest way out borrows. */
-    private List<Planned.Short> shortOf(Shortage shortage, boolean wider, ShortfallWords words) {
-        List<String> waiting = waiting(shortage);
-        List<Planned.Short> lacks = wider ? List.of() : shortage.lacks().stream().map(lack -> words.shortOf(lack, waiting)).toList();
-        if (!lacks.isEmpty()) {
-            return lacks;
-        }
+    /** All that the cheapest way out borrows, where no thing alone would do. */
+    private List<Planned.Short> together(Shortage shortage, ShortfallWords words, List<String> waiting) {
         List<Planned.Short> borrowed = shortage.waysOut().stream().filter(way -> way.means() == Shortage.Means.BORROW).findFirst().map(way -> words.shortOf(way, waiting)).orElse(List.of());
         if (!borrowed.isEmpty()) {
             return borrowed;

@@ -54,6 +54,7 @@ class SessionConformanceTest {
             stored(open);
             moved(open);
             assertEquals(200, ask(open, "POST", PLAN, PLAN, quoted(BOXED)).status());
+            hurried(open);
             held(open);
             assertEquals(422, ask(open, "POST", PLAN, PLAN, quoted(TOO_FEW)).status());
             for (String path : List.of(PLAN, AGAIN)) {
@@ -121,6 +122,24 @@ class SessionConformanceTest {
                 + " {'id': 'h', 'micType': 'handheld-moving-coil'}], 'channels': [{'id': 'one'}, {'id': 'two', 'phantom': 'none'}]}}"));
         assertEquals(200, reply.status(), reply.body());
         assertTrue(!reply.json().path("moves").isEmpty(), reply.body());
+    }
+
+    /** Time for one line, where there are two to be had. */
+    private void hurried(LockerServing open) {
+        String two = "{" + ROOM + ", 'plans': 1, 'setUp': {'minutes': 5}, 'lineUp': [{'id': 'horn', 'source': 'trumpet', 'maxMics': 1}, {'id': 'flute', 'source': 'flute', 'maxMics': 1, 'must': false}], " + GEAR;
+        Reply reply = ask(open, "POST", PLAN, PLAN, quoted(two + "}"));
+        assertEquals(200, reply.status(), reply.body());
+        assertEquals(1, reply.json().at("/plans/0/lines").size());
+        assertEquals(List.of(5, 1, 300), List.of(reply.json().at("/plans/0/setUp/minutes").asInt(), reply.json().at("/plans/0/setUp/hands").asInt(), reply.json().at("/plans/0/setUp/workS").asInt()));
+        assertEquals(10, reply.json().at("/timeShort/neededMinutes").asInt());
+        assertEquals("Nothing stands for the flute.", reply.json().at("/timeShort/without/0").asText());
+        Reply again = ask(open, "POST", AGAIN, AGAIN, quoted(two + ", 'lost': {'minutes': 5}, 'plan': ") + reply.json().at("/plans/0") + "}");
+        assertEquals(200, again.status(), again.body());
+        assertEquals(0, again.json().path("steps").size());
+        assertEquals(0, again.json().at("/setUp/minutes").asInt(-1));
+        Reply none = ask(open, "POST", PLAN, PLAN, quoted(two.replace("'minutes': 5", "'minutes': 4") + "}"));
+        assertEquals(422, none.status());
+        assertTrue(none.body().contains("minutes of set-up work for one pair of hands: 5 needed, 4 there"), none.body());
     }
 
     /** A pair on one stand, and a quiet ribbon that no channel has the gain for. */

@@ -34,6 +34,7 @@ import pairwright.session.Plan;
 import pairwright.session.PlanDesk;
 import pairwright.session.Planned;
 import pairwright.session.Progress;
+import pairwright.session.SetUpTime;
 import pairwright.session.SmallPlan;
 import pairwright.session.allocation.NotDecided;
 
@@ -201,6 +202,43 @@ class PlanPagesTest {
     }
 
     @Test
+    void whatTheTimeToSetUpCostsIsSaidWithTheWaysOut() {
+        Planned.TimeShort time = new Planned.TimeShort(55, 40, 3.5, List.of("Nothing stands for the violin."), List.of(new Planned.WayOut("borrow", "Begin 15 min earlier.", 3, 44.7)));
+        Planned pressed = new Planned(List.of(SmallPlan.plan(1)), List.of(), List.of(), List.of(), List.of(), "r", "c", time);
+        Document page = page(PlanPage.of(at(new Fixed(pressed, null), null, Role.READER, Reader.METRIC, "plan")));
+        assertTrue(page.select("section[aria-labelledby=time-name]").text().contains("With 55 min to set up in place of 40 the best plan would be worth 3.50 points more. Nothing stands for the violin."),
+                page.select("section[aria-labelledby=time-name]").text());
+        assertEquals("borrow Begin 15 min earlier. The plan then has 44.70 points.", page.select(".ways-out li").text());
+        assertTrue(page(PlanPage.of(engineer("plan"))).select("#time-name").isEmpty(), "nothing is short");
+    }
+
+    @Test
+    void howLongSettingUpTakesStandsWithWhatIsUsedAndOnTheSheetOfStands() {
+        int minutes = SmallPlan.plan(1).lines().size() * 5;
+        String says = minutes + " of 80 min of work (40 min with 2 pairs of hands)";
+        assertTrue(page(PlanPage.of(engineer("plan"))).select("dl.used").text().contains("Setting up takes about " + says), page(PlanPage.of(engineer("plan"))).select("dl.used").text());
+        assertTrue(StandSheet.of(engineer("sheets"), SmallPlan.plan(1)).leads().contains("Setting all of it up takes about " + says + "."));
+    }
+
+    @Test
+    void lostMinutesArePlannedWithAndAreNoMoreThanThereWere() {
+        Document page = page(RePlanPage.of(engineer("replan", "minutes", "30"), (before, lost, pricePoints) -> {
+            assertEquals(30, lost.minutes());
+            return new Change(SmallPlan.plan(2), List.of(), 0, List.of("bass"), 1.25, 40, new SetUpTime(10, 2));
+        }));
+        assertEquals("30", page.select("form.replan input[name=minutes]").attr("value"));
+        assertEquals("30", page.select("form#take-change input[name=minutes]").attr("value"));
+        assertTrue(page.select("section.change").text().contains("Time to set up 10 min with 2 pairs of hands"), page.select("section.change").text());
+        for (String minutes : List.of("41", "many", "-3")) {
+            Page wrong = RePlanPage.of(engineer("replan", "minutes", minutes), (before, lost, pricePoints) -> {
+                throw new AssertionError("nothing is planned for " + minutes);
+            });
+            assertEquals(400, wrong.status(), minutes);
+            assertTrue(whole(wrong).select(".fault").text().contains(minutes), whole(wrong).select(".fault").text());
+        }
+    }
+
+    @Test
     void aPlanThatNoLongerHoldsSaysWhich() {
         Page gone = BleedPage.of(at(new Fixed(SmallPlan.planned(), null), Picks.of(SmallPlan.plan(1)), Role.ENGINEER, Reader.METRIC, "bleed"));
         assertEquals(409, gone.status());
@@ -318,7 +356,7 @@ class PlanPagesTest {
         Document page = page(RePlanPage.of(at, (before, lost, pricePoints) -> {
             assertEquals(List.of("barn-x"), lost.units());
             assertEquals(2.5, pricePoints);
-            return new Change(SmallPlan.plan(2), List.of(new Change.Step("set-up", "tenor", "Set up Loft pencil 2.", 240)), 240, List.of("bass"), 1.25, 40);
+            return new Change(SmallPlan.plan(2), List.of(new Change.Step("set-up", "tenor", "Set up Loft pencil 2.", 240)), 240, List.of("bass"), 1.25, 40, null);
         }));
         assertEquals("Set up Loft pencil 2. 4 min", page.select(".change-steps li").text());
         assertTrue(page.text().contains("Untouched: Abe."));
