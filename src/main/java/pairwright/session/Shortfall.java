@@ -4,11 +4,11 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import pairwright.advice.Knowledge;
 import pairwright.model.MicType;
 import pairwright.model.Stock;
@@ -48,45 +48,46 @@ final class Shortfall {
     Planned planned() {
         boolean all = layout.unserved().isEmpty();
         Shortage shortage = all ? allocator.shortage(layout.problem(layout.withLeavingOut())) : UNKNOWN;
-        ShortfallWords words = new ShortfallWords(lineUp, layout, now);
         TimeOut time = new TimeOut(layout, allocator);
         OptionalInt neededS = all ? time.neededS(shortage) : OptionalInt.empty();
-        Borrowable more = (borrows(shortage) || neededS.isPresent()) && lost.units().isEmpty() ? null : new Borrowable(lineUp, layout, layout.gear(), whole, judging, now);
-        boolean wide = false;
-        List<Planned.WayOut> first = new ArrayList<>();
-        if (more != null) {
-            ShortfallWords of = new ShortfallWords(lineUp, more.layout(), now);
-            Set<String> types = lostTypes();
-            if (!types.isEmpty()) {
-                searched(more, cap -> types.contains(UnitPool.micType(cap)), false).waysOut().stream().filter(way -> way.means() == Shortage.Means.BORROW).limit(1)
-                        .forEach(way -> first.add(of.wayOut(way)));
-            }
-            if (!borrows(shortage) && neededS.isEmpty()) {
-                Shortage wider = searched(more, cap -> true, true);
-                wide = borrows(wider);
-                shortage = wider.waysOut().isEmpty() ? shortage : wider;
-                words = of;
-            }
-        }
-        ShortfallWords in = words;
-        List<String> waiting = waiting(shortage);
-        List<Planned.WayOut> waysOut = new ArrayList<>(shortage.waysOut().stream().filter(Shortfall::servesAnybody).map(in::wayOut).toList());
-        (more == null ? Stream.<AtSeat>of() : more.layout().unserved().stream()).forEach(at -> waysOut.add(new Planned.WayOut("drop",
-                "Nothing in the catalogue stands for " + names.of(at.seat().id()) + " under its limits: loosen them, or leave it out.", 1, 0)));
-        neededS.ifPresent(workS -> waysOut.addAll(time.waysOut(workS)));
-        waysOut.addAll(InstrumentInputs.waysOut(lineUp, layout, allocator));
-        waysOut.removeIf(way -> first.stream().anyMatch(one -> one.says().equals(way.says())));
-        waysOut.sort(Comparator.comparingDouble(Planned.WayOut::pricePoints).thenComparing(Planned.WayOut::says));
-        waysOut.addAll(0, first);
-        List<Planned.Short> shortOf = new ArrayList<>();
-        if (!wide) {
-            shortage.lacks().stream().filter(lack -> !SetUpWork.isCap(lack.name())).map(lack -> in.shortOf(lack, waiting)).forEach(shortOf::add);
-        }
+        boolean wide = !borrows(shortage) && neededS.isEmpty();
+        Borrowable more = wide || !lost.units().isEmpty() ? new Borrowable(lineUp, layout, layout.gear(), whole, judging, now) : null;
+        Shortage wider = wide ? searched(more, cap -> true, true) : UNKNOWN;
+        Told told = wider.waysOut().isEmpty() ? new Told(shortage, new ShortfallWords(lineUp, layout, now), waiting(shortage))
+                : new Told(wider, new ShortfallWords(lineUp, more.layout(), now), waiting(wider));
+        List<Planned.Short> shortOf = new ArrayList<>(borrows(wider) ? List.of() : told.lacks());
         neededS.ifPresent(workS -> shortOf.add(time.shortOf(workS)));
         if (shortOf.isEmpty()) {
-            shortOf.addAll(together(shortage, in, waiting));
+            shortOf.addAll(together(told));
         }
+        List<Planned.WayOut> waysOut = new ArrayList<>(told.shortage().waysOut().stream().filter(Shortfall::servesAnybody).map(told.words()::wayOut).toList());
+        if (more != null) {
+            more.layout().unserved().forEach(at -> waysOut.add(new Planned.WayOut("drop",
+                    "Nothing in the catalogue stands for " + names.of(at.seat().id()) + " under its limits: loosen them, or leave it out.", 1, 0)));
+        }
+        neededS.ifPresent(workS -> waysOut.addAll(time.waysOut(workS)));
+        waysOut.addAll(InstrumentInputs.waysOut(lineUp, layout, allocator));
+        waysOut.sort(Comparator.comparingDouble(Planned.WayOut::pricePoints).thenComparing(Planned.WayOut::says));
+        sameAgain(more).ifPresent(first -> {
+            waysOut.removeIf(way -> way.says().equals(first.says()));
+            waysOut.add(0, first);
+        });
         return new Planned(List.of(), shortOf, waysOut, List.of(), List.of(), now.rules().version(), now.catalogue().version());
+    }
+
+    /** What was searched, in words, and who waits. */
+    private record Told(Shortage shortage, ShortfallWords words, List<String> waiting) {
+        /** Each thing of which enough alone would do. */
+        List<Planned.Short> lacks() {
+            return shortage.lacks().stream().filter(lack -> !SetUpWork.isCap(lack.name())).map(lack -> words.shortOf(lack, waiting)).toList();
+        }
+    }
+
+    /** To borrow what was lost, where that alone does. */
+    private Optional<Planned.WayOut> sameAgain(Borrowable more) {
+        Set<String> types = lostTypes();
+        return types.isEmpty() ? Optional.empty() : searched(more, cap -> types.contains(UnitPool.micType(cap)), false).waysOut().stream()
+                .filter(way -> way.means() == Shortage.Means.BORROW).findFirst().map(new ShortfallWords(lineUp, more.layout(), now)::wayOut);
     }
 
     private static boolean borrows(Shortage shortage) {
@@ -117,8 +118,9 @@ final class Shortfall {
     }
 
     /** All that the cheapest way out borrows, where no thing alone would do. */
-    private List<Planned.Short> together(Shortage shortage, ShortfallWords words, List<String> waiting) {
-        List<Planned.Short> borrowed = shortage.waysOut().stream().filter(way -> way.means() == Shortage.Means.BORROW).findFirst().map(way -> words.shortOf(way, waiting)).orElse(List.of());
+    private List<Planned.Short> together(Told told) {
+        Shortage shortage = told.shortage();
+        List<Planned.Short> borrowed = shortage.waysOut().stream().filter(way -> way.means() == Shortage.Means.BORROW).findFirst().map(way -> told.words().shortOf(way, told.waiting())).orElse(List.of());
         if (!borrowed.isEmpty()) {
             return borrowed;
         }
@@ -126,7 +128,7 @@ final class Shortfall {
             return layout.unserved().stream().map(at -> new Planned.Short((InstrumentInputs.byLead(at) ? "line boxes that suit " : "microphones, and what holds them, that suit ")
                     + names.of(at.seat().id()), 1, 0, List.of(at.seat().id()))).toList();
         }
-        return List.of(new Planned.Short("several things at once: sources that must be served", shortage.must(), shortage.canServe(), waiting));
+        return List.of(new Planned.Short("several things at once: sources that must be served", shortage.must(), shortage.canServe(), told.waiting()));
     }
 
     /** Who has nothing at all; else who is left out where as few are as can be. */
