@@ -60,11 +60,18 @@ final class PlanText {
         if (planned.timeShort() != null && plan == planned.plans().get(0)) {
             timeShort(planned.timeShort());
         }
-        if (!planned.moves().isEmpty() && plan == planned.plans().get(0)) {
+        if (plan == planned.plans().get(0)) {
             head("Better seats");
             planned.moves().forEach(move -> wrap("   ", "   ", move.says()));
+            if (planned.noMoves() != null) {
+                wrap("   ", "   ", planned.noMoves());
+            }
         }
         others(planned, plan);
+        if (planned.noMorePlans(lineUp) != null) {
+            head("No more plans");
+            wrap("   ", "   ", planned.noMorePlans(lineUp));
+        }
         return text.toString();
     }
 
@@ -301,8 +308,11 @@ final class PlanText {
     }
 
     private String seatName(String id) {
-        return lineUp.seat(id).map(seat -> seat.player() != null ? seat.player() : catalogue.sources().containsKey(seat.source())
-                ? Naming.small(catalogue.sources().get(seat.source()).name()) : seat.source()).orElse(id);
+        return lineUp.seat(id).map(seat -> seat.player() == null ? sourceName(seat) : lineUp.playsTwice(seat) ? seat.player() + " (" + sourceName(seat) + ")" : seat.player()).orElse(id);
+    }
+
+    private String sourceName(Seat seat) {
+        return catalogue.sources().containsKey(seat.source()) ? Naming.small(catalogue.sources().get(seat.source()).name()) : seat.source();
     }
 
     private static String points(double points) {

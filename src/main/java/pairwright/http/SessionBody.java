@@ -41,8 +41,9 @@ public final class SessionBody extends JsonReader {
 
     private final Knowledge known;
     private final List<String> assumed = new ArrayList<>();
-    /** Whether something was left out of a list, so that what stands behind it no longer has its place. */
-    private boolean gaps;
+    /** Which entries of the lists could be read, so that a fault of what was read is told at the place it has in what was sent. */
+    private final List<Integer> seatsRead = new ArrayList<>();
+    private final List<Integer> gobosRead = new ArrayList<>();
 
     /**
      * What was read.
@@ -85,11 +86,10 @@ public final class SessionBody extends JsonReader {
         Picks before = again ? new PicksBody(this, lineUp).read(root, "/plan") : null;
         Lost lost = again ? lost(root, lineUp) : Lost.NOTHING;
         Double pricePoints = again ? price(root) : null;
-        if (!gaps) {
-            addMissing(LineUpCheck.faults(lineUp, known));
-            if (before != null) {
-                ofThisLineUp(before, lineUp);
-            }
+        addMissing(LineUpCheck.faults(lineUp, known).stream().map(fault -> new Fault(asSent(asSent(fault.at(), "/lineUp/", seatsRead), "/gobos/", gobosRead), fault.says()))
+                .filter(fault -> !(fault.at().startsWith("/contrast/") || fault.at().startsWith("/keep/")) || seatsRead.size() == root.path("lineUp").size()).toList());
+        if (before != null && told.size() == root.path("lineUp").size()) {
+            ofThisLineUp(before, lineUp);
         }
         if (!faults().isEmpty()) {
             return new Read(null, List.copyOf(faults()));
@@ -113,8 +113,24 @@ public final class SessionBody extends JsonReader {
     /** Adds what is not a consequence of a fault of form at the same place. */
     private void addMissing(List<Fault> others) {
         List<Fault> ofForm = List.copyOf(faults());
-        others.stream().filter(other -> ofForm.stream().noneMatch(one -> one.at().equals(other.at()) || other.at().startsWith(one.at() + "/")
-                || one.at().startsWith(other.at() + "/"))).forEach(other -> fault(other.at(), other.says()));
+        others.stream().filter(other -> ofForm.stream().noneMatch(one -> follows(other.at(), one.at()))).forEach(other -> fault(other.at(), other.says()));
+    }
+
+    /** Whether a fault may only be there because of another of form; where somebody sits or a gobo stands is spoiled by no other field than its places. */
+    private static boolean follows(String at, String ofForm) {
+        return ofForm.equals(at) || at.startsWith(ofForm + "/") || ofForm.startsWith(at + "/") && (!at.matches("/(lineUp|gobos)/\\d+") || ofForm.matches(".*/[xy][12]?M"));
+    }
+
+    private static String asSent(String at, String list, List<Integer> read) {
+        if (!at.startsWith(list)) {
+            return at;
+        }
+        String[] parts = at.substring(list.length()).split("/", 2);
+        return list + read.get(Integer.parseInt(parts[0])) + (parts.length == 1 ? "" : "/" + parts[1]);
+    }
+
+    private static int index(String at) {
+        return Integer.parseInt(at.substring(at.lastIndexOf('/') + 1));
     }
 
     private Floor floor(JsonNode root) {
@@ -171,8 +187,13 @@ public final class SessionBody extends JsonReader {
             return List.of();
         }
         SeatBody seats = new SeatBody(this);
-        List<Seating.Told> told = list(root, "/lineUp", seats::read);
-        gaps |= told == null || told.size() < root.path("lineUp").size();
+        List<Seating.Told> told = list(root, "/lineUp", (tree, at) -> {
+            Seating.Told one = seats.read(tree, at);
+            if (one != null) {
+                seatsRead.add(index(at));
+            }
+            return one;
+        });
         return told == null ? List.of() : SeatBody.named(told);
     }
 
@@ -195,13 +216,13 @@ public final class SessionBody extends JsonReader {
         JsonNode node = root.at(at);
         if (!node.isObject()) {
             wrong(at, node, "an object with x1M, y1M, x2M, y2M and heightM");
-            gaps = true;
             return null;
         }
+        gobosRead.add(index(at));
         onlyKnown(node, at, GOBO);
         String id = text(root, at + "/id");
         Double heightM = number(root, at + "/heightM");
-        return new Gobo(id != null ? id : "gobo-" + (Integer.parseInt(at.substring(at.lastIndexOf('/') + 1)) + 1),
+        return new Gobo(id != null ? id : "gobo-" + (index(at) + 1),
                 end(root, at, "x1M"), end(root, at, "y1M"), end(root, at, "x2M"), end(root, at, "y2M"), heightM == null ? USUAL_GOBO_M : heightM);
     }
 

@@ -38,6 +38,8 @@ public final class SessionView {
      * @param shortOf what there is too little of; empty with a plan
      * @param waysOut what would make it possible; empty with a plan
      * @param moves whom to seat elsewhere
+     * @param noMoves says that nobody would be better elsewhere; null where somebody would
+     * @param noMorePlans says why there are fewer plans than were asked for; null where there are as many
      * @param assumed what was not said, in sentences
      * @param lineUp with everybody in place; sent again it asks the same
      * @param rulesVersion of the rules
@@ -45,9 +47,10 @@ public final class SessionView {
      * @param timeShort what the best plan loses since there is no more time to set up; null where it loses nothing
      */
     public record Plans(List<PlanShown> plans, @JsonProperty("short") List<Planned.Short> shortOf, List<Planned.WayOut> waysOut, List<Planned.Move> moves,
-            List<String> assumed, JsonNode lineUp, String rulesVersion, String catalogueVersion, Planned.TimeShort timeShort) {
+            String noMoves, String noMorePlans, List<String> assumed, JsonNode lineUp, String rulesVersion, String catalogueVersion, Planned.TimeShort timeShort) {
         public static Plans of(Planned planned, SessionRequest request, Catalogue catalogue) {
-            return new Plans(planned.plans().stream().map(plan -> PlanShown.of(plan, request, catalogue)).toList(), planned.shortOf(), planned.waysOut(), planned.moves(), joined(request.assumed(), planned.assumed()),
+            return new Plans(planned.plans().stream().map(plan -> PlanShown.of(plan, request, catalogue)).toList(), planned.shortOf(), planned.waysOut(), planned.moves(),
+                    planned.noMoves(), planned.noMorePlans(request.lineUp()), joined(request.assumed(), planned.assumed()),
                     SessionJson.of(request.lineUp()), planned.rulesVersion(), planned.catalogueVersion(), planned.timeShort());
         }
     }

@@ -93,15 +93,19 @@ record BestPlan(List<List<SeatChoices.Way>> among, List<List<SeatChoices.Way>> e
         return ways().stream().map(List::of).toList();
     }
 
-    /** Of each seat one way of every kind, the chosen one of its own: of whoever wants another plan a microphone a hand further off is none. */
-    List<List<SeatChoices.Way>> kinds() {
+    /**
+     * Of each seat one way of every kind, the chosen one of its own: to whoever wants another plan a microphone a hand further off is none.
+     *
+     * @param all ways of every seat, best first: the first few of a seat may well be one type in thirty places
+     */
+    List<List<SeatChoices.Way>> kinds(List<List<SeatChoices.Way>> all) {
         List<List<SeatChoices.Way>> kinds = new ArrayList<>();
-        for (int seat = 0; seat < exact.size(); seat++) {
+        for (int seat = 0; seat < all.size(); seat++) {
             Map<List<String>, SeatChoices.Way> of = new LinkedHashMap<>();
             SeatChoices.Way chosen = ways().get(seat);
             of.put(chosen.kind(), chosen);
-            exact.get(seat).forEach(way -> of.putIfAbsent(way.kind(), way));
-            kinds.add(List.copyOf(of.values()));
+            all.get(seat).forEach(way -> of.putIfAbsent(way.kind(), way));
+            kinds.add(of.values().stream().limit(FIRST).toList());
         }
         return kinds;
     }

@@ -31,6 +31,7 @@ final class Layout {
     private final List<AtSeat> seats;
     private final Resources resources;
     private final List<List<SeatChoices.Way>> ways = new ArrayList<>();
+    private final List<List<SeatChoices.Way>> kinds = new ArrayList<>();
     private final List<PlanRules.Two> twos;
     private final Map<String, Integer> index = new HashMap<>();
     private final PlanRules rules;
@@ -69,7 +70,9 @@ final class Layout {
             }
             SeatChoices choices = new SeatChoices(resources, courses, at.source().body(), at.offers().all(), !Boolean.FALSE.equals(at.seat().limits().phantom()), at.seat().must() ? null : Long.valueOf(rules.leftOutCentipoints(at.seat())),
                     range(at.seat().id()), offer -> offer == same, offer -> work.takes(at.seat().id(), offer));
-            ways.add(choices.ways().stream().sorted(Comparator.comparingLong((SeatChoices.Way way) -> way.choice().centipoints()).reversed()).toList());
+            Comparator<SeatChoices.Way> best = Comparator.comparingLong((SeatChoices.Way way) -> way.choice().centipoints()).reversed();
+            ways.add(choices.ways().stream().sorted(best).toList());
+            kinds.add(Stream.concat(choices.ways().stream(), choices.beaten().stream()).sorted(best).toList());
         }
     }
 
@@ -134,6 +137,11 @@ final class Layout {
     /** All ways of every seat, best first. */
     List<List<SeatChoices.Way>> ways() {
         return ways;
+    }
+
+    /** The same, and at least one of every kind that there is, worth having or not. */
+    List<List<SeatChoices.Way>> kinds() {
+        return kinds;
     }
 
     /** Seats that nothing here can serve. */

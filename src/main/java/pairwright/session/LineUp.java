@@ -43,6 +43,16 @@ public record LineUp(String name, Floor floor, List<Seat> seats, List<Gobo> gobo
         return seats.stream().filter(seat -> seat.id().equals(id)).findFirst();
     }
 
+    /** Whether its player is named at another seat as well. */
+    public boolean playsTwice(Seat seat) {
+        return seats.stream().anyMatch(other -> !other.id().equals(seat.id()) && other.samePlayer(seat));
+    }
+
+    /** At how many seats a plan has to have other types or techniques to be another: a third of them. */
+    int leastDifferent() {
+        return Math.max(1, (int) Math.ceil(seats.size() / 3.0));
+    }
+
     /** The same under another name. */
     public LineUp named(String other) {
         return new LineUp(other, floor, seats, gobos, contrast, keep, from, until, plans, setUp);

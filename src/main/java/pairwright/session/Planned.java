@@ -29,6 +29,25 @@ public record Planned(List<Plan> plans, List<Short> shortOf, List<WayOut> waysOu
         this(plans, shortOf, waysOut, moves, assumed, rulesVersion, catalogueVersion, null);
     }
 
+    /** Says that nobody would be better elsewhere; null where somebody would, and without a plan. */
+    public String noMoves() {
+        return plans.isEmpty() || !moves.isEmpty() ? null : "Nothing is worth moving: no other place and no turn gains enough for what it asks of the players.";
+    }
+
+    /**
+     * Says why there are fewer plans than were asked for; null where there are as many, and without a plan.
+     *
+     * @param lineUp that was planned
+     */
+    public String noMorePlans(LineUp lineUp) {
+        if (plans.isEmpty() || plans.size() >= lineUp.plans()) {
+            return null;
+        }
+        int least = lineUp.leastDifferent();
+        return lineUp.plans() + " plans were asked for, and " + plans.size() + (plans.size() == 1 ? " is" : " are") + " there: with what there is, no other was found that has other types or techniques at "
+                + (lineUp.seats().size() == 1 ? "the seat" : least + " of the " + lineUp.seats().size() + " seats or more") + ".";
+    }
+
     /**
      * The time to set up is what keeps a plan from being better.
      *

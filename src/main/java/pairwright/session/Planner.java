@@ -222,9 +222,8 @@ public final class Planner {
 
         /** Plans that have other types or techniques than the best, and than each other, at a third of the seats or more: good ones, not proven to be the best of that kind. */
         private List<Found> others(Found best) {
-            int apart = Math.max(1, (int) Math.ceil(lineUp.seats().size() / 3.0));
-            List<List<SeatChoices.Way>> kinds = best.plan().kinds();
-            List<Solution> different = allocator.different(layout.problem(kinds), lineUp.plans(), apart);
+            List<List<SeatChoices.Way>> kinds = best.plan().kinds(layout.kinds());
+            List<Solution> different = allocator.different(layout.problem(kinds), lineUp.plans(), lineUp.leastDifferent());
             return different.stream().skip(1).map(solution -> best.beside(new BestPlan(kinds, kinds, solution))).toList();
         }
 

@@ -1,7 +1,9 @@
 package pairwright.session;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -30,6 +32,7 @@ final class SeatChoices {
     private final boolean phantom;
     private final List<Way> ways = new ArrayList<>();
     private final Map<Demand, Long> best = new HashMap<>();
+    private final Map<List<String>, Way> beaten = new LinkedHashMap<>();
 
     /**
      * One choice and what is behind it.
@@ -86,6 +89,11 @@ final class SeatChoices {
         return ways;
     }
 
+    /** Of every kind the best of those that take no less than something better: none is in the best plan, but one may be what makes another plan. */
+    Collection<Way> beaten() {
+        return beaten.values();
+    }
+
     private void add(Offer offer, int number, long rangeCentipoints, boolean setUp, boolean borrowed) {
         List<Set<String>> stands = resources.standing(offer, body);
         if (stands == null) {
@@ -109,8 +117,11 @@ final class SeatChoices {
                 long worth = centipoints;
                 Long most = best.get(new Demand(all, feeds, anyOf));
                 best.merge(new Demand(all, feeds, anyOf), worth, Math::max);
+                Way one = new Way(new Choice("offer " + number + "." + way, Choice.Use.FULL, worth, all, feeds, anyOf), offer, chosen);
                 if (setUp || most == null || worth > most || rangeCentipoints > 0 && worth >= most - rangeCentipoints) {
-                    ways.add(new Way(new Choice("offer " + number + "." + way, Choice.Use.FULL, worth, all, feeds, anyOf), offer, chosen));
+                    ways.add(one);
+                } else {
+                    beaten.merge(one.kind(), one, (before, after) -> after.choice().centipoints() > before.choice().centipoints() ? after : before);
                 }
                 way++;
             }

@@ -34,13 +34,15 @@ public final class PlanPage {
      * @param shown one of them; null where none is possible
      * @param shortOf what there is too little of
      * @param waysOut what would make a plan possible, cheapest first
+     * @param noMorePlans why there are fewer plans than were asked for; empty where there are as many
      * @param moves whom to seat elsewhere
+     * @param noMoves says that nobody would be better elsewhere; empty where somebody would
      * @param assumed what was not said and is taken as usual
      * @param time what the time to set up costs; null for nothing
      * @param versions of rules and catalogue, in words
      */
-    public record Content(List<Card> cards, Shown shown, List<ShortOf> shortOf, List<WayOut> waysOut, List<Move> moves, List<String> assumed, TimeShort time,
-            String versions) {
+    public record Content(List<Card> cards, Shown shown, List<ShortOf> shortOf, List<WayOut> waysOut, String noMorePlans, List<Move> moves, String noMoves,
+            List<String> assumed, TimeShort time, String versions) {
     }
 
     /** What the time to set up costs: in a sentence, who gets less for it, and what would help. */
@@ -120,7 +122,7 @@ public final class PlanPage {
         List<Card> cards = planned.plans().stream().map(plan -> card(at, plan, planned.plans().get(0), plan == chosen.plan())).toList();
         return new Content(cards, chosen.plan() == null ? null : shown(at, chosen), planned.shortOf().stream().map(one -> shortOf(at, one)).toList(),
                 planned.waysOut().stream().map(way -> wayOut(at, way)).toList(),
-                planned.moves().stream().map(move -> move(at, move)).toList(), planned.assumed().stream().map(at.reader()::sentence).toList(), timeShort(at, planned.timeShort()),
+                Objects.requireNonNullElse(planned.noMorePlans(at.lineUp()), ""), planned.moves().stream().map(move -> move(at, move)).toList(), Objects.requireNonNullElse(planned.noMoves(), ""), planned.assumed().stream().map(at.reader()::sentence).toList(), timeShort(at, planned.timeShort()),
                 "Rules " + planned.rulesVersion() + ", catalogue " + planned.catalogueVersion() + ".");
     }
 

@@ -55,6 +55,13 @@ class SessionBodyTest {
         return read.request();
     }
 
+    @Test
+    void onePlayerMayPlayTwoThingsAtOnePlace() {
+        String two = "{" + ROOM + ", 'lineUp': [{'id': 'v', 'player': 'Al', 'source': 'singing-voice', 'xM': 2, 'yM': 2}, {'id': 'g', 'player': '%s', 'source': 'nylon-guitar', 'xM': 2.1, 'yM': 2}]}";
+        assertEquals(2, read(two.formatted("Al")).lineUp().seats().size());
+        assertEquals(1, faults(two.formatted("Bo"), false).size());
+    }
+
     private static List<String> faults(String json, boolean again) {
         SessionBody.Read read = again ? SessionBody.again(tree(json), KNOWN) : SessionBody.plan(tree(json), KNOWN);
         assertEquals(read.faults().isEmpty(), read.request() != null);
@@ -177,7 +184,16 @@ class SessionBodyTest {
                 Arguments.of("{'lineUp': []}", List.of("/lineUp: nobody is in the line-up.")),
                 Arguments.of("{'lineUp': 'trumpet'}", List.of("/lineUp: lineUp must be a list")),
                 Arguments.of("{'lineUp': [1, null, 'trumpt']}", List.of("/lineUp/0: entry 1 of lineUp must be an object with a source, or the id of one, but was 1",
-                        "/lineUp/1: entry 2 of lineUp must be a value")),
+                        "/lineUp/1: entry 2 of lineUp must be a value",
+                        "/lineUp/2/source: there is no source \"trumpt\". Maybe trumpet")),
+                Arguments.of("{" + ROOM + ", 'lineUp': [7, {'source': 'flute', 'xM': 9, 'yM': 1, 'tune': 440}, {'source': 'oboe', 'xM': 2, 'yM': 2}, {'source': 'cello', 'xM': 2, 'yM': 2.1, 'tune': 441}],"
+                        + " 'gobos': [null, {'x1M': 1, 'y1M': 1, 'x2M': 1, 'y2M': 1, 'colour': 'red'}, {'x1M': 1, 'y1M': 1, 'x2M': 12, 'y2M': 1}], 'plans': 'many'}", List.of(
+                        "/lineUp/0: entry 1 of lineUp must be an object", "/lineUp/1/tune: there is no field", "/lineUp/3/tune: there is no field", "/gobos/0: entry 1 of gobos must be a value",
+                        "/gobos/1/colour: there is no field", "/plans: plans must be a whole number", "/lineUp/1/xM: xM must be 0 to 8, as the room is that wide, but was 9",
+                        "/lineUp/3: the seats oboe and cello are 0.1 m apart. Put 0.3 m or more between them. One who sings and plays is one seat of the source voice-and-guitar with maxMics 2",
+                        "/gobos/1: the gobo gobo-2 is shorter than 0.2 m.", "/gobos/2/x2M: x2M must be 0 to 8, as the room is that wide, but was 12")),
+                Arguments.of("{'room': {'widthM': 8, 'depthM': 0.1, 'heightM': 3, 'reverbTimeS': 99}, 'lineUp': [{'source': 'flute', 'xM': 9, 'yM': 1}], 'gobos': [{'x1M': 1, 'y1M': 1, 'x2M': 1, 'y2M': 1}]}", List.of(
+                        "/room/depthM: depthM must be", "/room/reverbTimeS: reverbTimeS must be", "/lineUp/0/xM: xM must be 0 to 8", "/gobos/0: the gobo gobo-1 is shorter than 0.2 m.")),
                 Arguments.of("{'lineUp': ['trumpt'], 'colour': 1}", List.of("/colour: there is no field \"colour\" here. Known: bookings, contrast,",
                         "/lineUp/0/source: there is no source \"trumpt\". Maybe trumpet")),
                 Arguments.of("{'lineUp': [{'player': 'Ada'}]}", List.of("/lineUp/0/source: a seat has no source.")),
