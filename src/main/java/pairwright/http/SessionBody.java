@@ -5,9 +5,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import pairwright.advice.Knowledge;
 import pairwright.advice.Usual;
+import pairwright.catalogue.Shown;
 import pairwright.model.Fault;
 import pairwright.model.FromLocker;
 import pairwright.model.Naming;
@@ -86,11 +88,26 @@ public final class SessionBody extends JsonReader {
         Double pricePoints = again ? price(root) : null;
         addMissing(LineUpCheck.faults(lineUp, known).stream().map(fault -> new Fault(asSent(asSent(fault.at(), "/lineUp/", seatsRead), "/gobos/", gobosRead), fault.says()))
                 .filter(fault -> !(fault.at().startsWith("/contrast/") || fault.at().startsWith("/keep/")) || seatsRead.size() == root.path("lineUp").size()).toList());
+        if (before != null && told.size() == root.path("lineUp").size()) {
+            ofThisLineUp(before, lineUp);
+        }
         if (!faults().isEmpty()) {
             return new Read(null, List.copyOf(faults()));
         }
         return new Read(new SessionRequest(lineUp, use, gear, bookings == null ? List.of() : bookings, assumed, before, lost,
                 pricePoints == null ? SessionRequest.USUAL_PRICE_POINTS : pricePoints), List.of());
+    }
+
+    /** A plan of quite another line-up is a mistake; one that has somebody who left since is not. */
+    private void ofThisLineUp(Picks before, LineUp lineUp) {
+        List<String> unknown = before.seats().stream().map(Picks.AtSeat::seat).filter(seat -> lineUp.seat(seat).isEmpty()).toList();
+        String named = unknown.stream().map(seat -> "\"" + Shown.of(seat) + "\"").collect(Collectors.joining(", "));
+        if (!unknown.isEmpty() && unknown.size() == before.seats().size()) {
+            fault("/plan/lines", "none of the seats of the plan is in the line-up: the plan has " + named + ", the line-up "
+                    + lineUp.seats().stream().map(seat -> Shown.of(seat.id())).collect(Collectors.joining(", ")) + ". Send the plan of this line-up, or the line-up of this plan");
+        } else if (!unknown.isEmpty()) {
+            assumed.add("The plan has " + (unknown.size() == 1 ? "a seat" : "seats") + " that the line-up has not: " + named + ". What stands there is taken to be free.");
+        }
     }
 
     /** Adds what is not a consequence of a fault of form at the same place. */

@@ -70,6 +70,7 @@ final class SessionPlanPageRoutes {
         routes.post("/sessions/{id}/plan/book", this::book);
         routes.post("/sessions/{id}/plan/seat", this::seat);
         routes.post("/sessions/{id}/plan/stop", this::stop);
+        routes.post("/sessions/{id}/plan/again", this::searchAgain);
         routes.post("/sessions/{id}/replan", this::change);
         Routes.get(routes, "/sessions/{id}/check", this::check);
         routes.post("/sessions/{id}/check", this::tick);
@@ -208,6 +209,13 @@ final class SessionPlanPageRoutes {
         AtPlan at = at(context);
         desk.cancel(at.id());
         LockerPageRoutes.leadOn(context, at.at(), "/sessions/" + at.id());
+    }
+
+    private void searchAgain(Context context) {
+        pages.sent(context);
+        AtPlan at = at(context);
+        desk.tryAgain(at.lineUp(), at.gear());
+        LockerPageRoutes.leadOn(context, at.at(), "/sessions/" + at.id() + "/plan");
     }
 
     private void change(Context context) {

@@ -114,6 +114,13 @@ final class ChannelPool {
         return banks.get(at.bank()).channels().get(at.channel());
     }
 
+    /** Which channels a group is, to be put behind their name; nothing where all are alike or none is there. */
+    String likeness(String group) {
+        Gear.Channel like = groups.get(group);
+        return groups.size() < 2 && like != Borrowable.CHANNEL || like == null ? "" : like == Borrowable.CHANNEL
+                ? " with " + (int) gainDb(like) + " dB of gain and phantom power of its own" : " like " + like.label();
+    }
+
     /** The lowest gains there are, the lowest first; empty where channels are not counted. */
     List<Double> leastGainsDb() {
         return usable().map(InputLevel::leastGainDb).distinct().sorted().toList();

@@ -84,6 +84,19 @@ final class Layout {
         return new Layout(lineUp.without(List.of(out.seat().id())), others, gear, lost, catalogue, rules, picked);
     }
 
+    /** The same with other offers and other gear; nothing stands yet. */
+    Layout with(LineUp lineUp, List<AtSeat> offered, Gear other) {
+        return new Layout(lineUp, offered, other, lostChannels, catalogue, rules, Map.of(), work);
+    }
+
+    Set<String> lostChannels() {
+        return lostChannels;
+    }
+
+    Gear gear() {
+        return gear;
+    }
+
     /** Whether what was picked for a seat is not lost; what nobody named is not. */
     private static boolean isThere(Picks.AtSeat picked, Stock stock) {
         return stock == null || picked.mics().stream().map(Picks.Mic::unit).allMatch(id -> id == null || stock.units().stream().anyMatch(unit -> unit.id().equals(id)));

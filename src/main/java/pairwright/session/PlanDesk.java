@@ -10,6 +10,7 @@ import java.util.function.Consumer;
 import java.util.function.LongSupplier;
 import java.util.function.Supplier;
 import pairwright.advice.Knowledge;
+import pairwright.session.allocation.NotDecided;
 
 /**
  * Plans sessions for whoever looks at pages: in the background, one at a time, once for each state of line-up, gear and knowledge. Whoever asks is told at
@@ -57,8 +58,9 @@ public final class PlanDesk implements AutoCloseable {
      *
      * @param progress the last that is known of it
      * @param planned null until it is there
+     * @param undecided why there will be none, in a sentence, where the search came to its limit; null otherwise
      */
-    public record State(Progress progress, Planned planned) {
+    public record State(Progress progress, Planned planned, String undecided) {
     }
 
     private record Asked(LineUp lineUp, Gear gear, List<?> known) {
@@ -111,7 +113,7 @@ public final class PlanDesk implements AutoCloseable {
      * How far the plans of a session have come; begins where nobody asked for these yet, and then stops what was begun for the session as it was before.
      *
      * @param session id
-     * @throws RuntimeException where it failed; asked again it is tried again
+     * @throws RuntimeException where it failed; asked again it is tried again. A search that came to its limit is not: it would again, see {@link #tryAgain}
      */
     public State state(String session, LineUp lineUp, Gear gear) {
         Asked asked = new Asked(lineUp, gear, List.copyOf(known.get()));
@@ -124,11 +126,18 @@ public final class PlanDesk implements AutoCloseable {
                 drop();
                 thread.execute(work);
             }
-            if (work.failed != null) {
+            if (work.failed != null && !work.undecided()) {
                 works.remove(asked);
                 throw work.failed;
             }
-            return new State(work.progress, work.planned);
+            return new State(work.progress, work.planned, work.undecided() ? work.failed.getMessage() : null);
+        }
+    }
+
+    /** Forgets that the search for the plans came to its limit: whoever asks next begins it anew. Nothing else is forgotten. */
+    public void tryAgain(LineUp lineUp, Gear gear) {
+        synchronized (works) {
+            works.values().removeIf(work -> work.undecided() && work.asked.equals(new Asked(lineUp, gear, List.copyOf(known.get()))));
         }
     }
 
@@ -214,6 +223,10 @@ public final class PlanDesk implements AutoCloseable {
                 failed = new IllegalStateException("the plans could not be worked out", broken);
                 throw broken;
             }
+        }
+
+        boolean undecided() {
+            return failed instanceof NotDecided;
         }
 
         private void come(Progress far) {

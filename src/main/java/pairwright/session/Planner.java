@@ -127,6 +127,8 @@ public final class Planner {
     private final class Planning {
         private final LineUp lineUp;
         private final Gear gear;
+        /** With what was lost; null where units are not counted. */
+        private final Stock whole;
         private final Lost lost;
         private final Knowledge now;
         private final Map<String, Picks.AtSeat> standing;
@@ -138,6 +140,7 @@ public final class Planner {
         Planning(LineUp lineUp, Gear whole, Lost lost, Knowledge now, Map<String, Picks.AtSeat> standing, SetUpWork work, Consumer<Progress> progress) {
             this.lineUp = lineUp;
             this.gear = whole.without(lost);
+            this.whole = whole.stock();
             this.lost = lost;
             this.now = now;
             this.standing = standing;
@@ -172,7 +175,7 @@ public final class Planner {
         }
 
         Planned none() {
-            return new Shortfall(lineUp, layout, now, allocator).planned(judging);
+            return new Shortfall(lineUp, layout, now, allocator, judging, whole, lost).planned();
         }
 
         /**

@@ -14,6 +14,7 @@ import pairwright.advice.OfferedMic;
 import pairwright.model.MicType;
 import pairwright.model.Stock;
 import pairwright.session.allocation.Allocator;
+import pairwright.session.allocation.NotDecided;
 
 /**
  * One session with everything judged that could be bought for it. What an offer is worth does not depend on what else there is, so a plan with other
@@ -56,6 +57,10 @@ final class PurchaseCase {
         return session;
     }
 
+    Allocator allocator() {
+        return allocator;
+    }
+
     Layout layout(Stock stock) {
         return layout(session.lineUp(), seats, stock);
     }
@@ -64,7 +69,11 @@ final class PurchaseCase {
         return new Layout(lineUp, at, new Gear(stock, gear.channels(), gear.stands(), gear.boosters(), gear.pads()), Set.of(), now.catalogue(), rules, Map.of());
     }
 
-    /** The best plan with some units; none where there is none. */
+    /**
+     * The best plan with some units; none where there is none.
+     *
+     * @throws NotDecided where neither was found in time
+     */
     Optional<BestPlan> best(Stock stock) {
         return BestPlan.of(layout(stock), allocator);
     }
@@ -93,19 +102,27 @@ final class PurchaseCase {
     void bounded(Stock stock) {
         long together = PlanRules.twos(session.lineUp()).stream().mapToLong(two -> Math.max(0, rules.mostTwoCentipoints(two.apart()))).sum();
         long[] own = layout(stock).ways().stream().mapToLong(ways -> ways.stream().mapToLong(way -> way.choice().centipoints()).max().orElse(0)).toArray();
-        long[] without = IntStream.range(0, seats.size()).mapToLong(seat -> without(stock, seat) + together).toArray();
+        long[] without = IntStream.range(0, seats.size()).mapToLong(seat -> without(stock, seat, Arrays.stream(own).sum() - own[seat]) + together).toArray();
         bounds = new Bounds(without, own, together);
     }
 
-    /** What a plan of all but one seat is worth at most, however they sound beside each other. */
-    private long without(Stock stock, int out) {
+    /**
+     * What a plan of all but one seat is worth at most, however they sound beside each other.
+     *
+     * @param atMost what the best ways of those come to
+     */
+    private long without(Stock stock, int out, long atMost) {
         List<AtSeat> others = IntStream.range(0, seats.size()).filter(seat -> seat != out).mapToObj(seats::get).toList();
         if (others.isEmpty()) {
             return 0;
         }
         LineUp whole = session.lineUp();
         LineUp left = new LineUp(whole.name(), whole.floor(), others.stream().map(AtSeat::seat).toList(), whole.gobos(), List.of(), List.of(), whole.from(), whole.until(), 1, whole.setUp());
-        return BestPlan.of(layout(left, others, stock), allocator).orElseThrow().solution().boundCentipoints();
+        try {
+            return BestPlan.of(layout(left, others, stock), allocator).orElseThrow().solution().boundCentipoints();
+        } catch (NotDecided open) {
+            return atMost;
+        }
     }
 
     /**

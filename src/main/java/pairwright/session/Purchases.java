@@ -3,6 +3,7 @@ package pairwright.session;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -10,11 +11,13 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import pairwright.advice.HouseMemory;
 import pairwright.advice.Knowledge;
 import pairwright.model.MicType;
 import pairwright.model.Stock;
 import pairwright.session.allocation.Allocator;
+import pairwright.session.allocation.NotDecided;
 
 /**
  * What to buy next for sessions that are stored: first the cheapest microphones with which every session has a plan, then, one purchase after the other,
@@ -27,8 +30,10 @@ public final class Purchases {
     private final Wish wish;
     private final Knowledge now;
     private final Consumer<Progress> progress;
-    private final Allocator allocator = new Allocator();
+    private final Function<Session, Allocator> allocators;
     private final List<PurchaseCase> cases = new ArrayList<>();
+    /** Sessions of which nobody knows whether there is a plan: nothing is bought for them. */
+    private final Set<PurchaseCase> undecided = new HashSet<>();
     private final List<Goods> bought = new ArrayList<>();
     private final List<Purchased.Step> steps = new ArrayList<>();
     /** The best plans with all that is bought, by session; none where there is none. */
@@ -67,10 +72,11 @@ public final class Purchases {
         }
     }
 
-    private Purchases(Wish wish, Knowledge now, Consumer<Progress> progress) {
+    private Purchases(Wish wish, Knowledge now, Consumer<Progress> progress, Function<Session, Allocator> allocators) {
         this.wish = wish;
         this.now = now;
         this.progress = progress;
+        this.allocators = allocators;
     }
 
     /**
@@ -80,7 +86,13 @@ public final class Purchases {
      * @param progress is told how far it is; what it throws ends the work
      */
     public static Purchased of(Wish wish, Knowledge now, HouseMemory memory, Consumer<Progress> progress) {
-        return new Purchases(wish, now, progress).found(new Judging(memory));
+        Allocator usual = new Allocator();
+        return of(wish, now, memory, progress, session -> usual);
+    }
+
+    /** @param allocators plans each session */
+    static Purchased of(Wish wish, Knowledge now, HouseMemory memory, Consumer<Progress> progress, Function<Session, Allocator> allocators) {
+        return new Purchases(wish, now, progress, allocators).found(new Judging(memory));
     }
 
     private Purchased found(Judging judging) {
@@ -92,12 +104,12 @@ public final class Purchases {
         for (Session session : wish.sessions()) {
             progress.accept(new Progress("Judging everything for " + session.name(), cases.size(), wish.sessions().size()));
             List<AtSeat> seats = judging.of(session.lineUp(), now, everything, new ChannelPool(wish.gear().channels(), Set.of()), step -> { });
-            cases.add(new PurchaseCase(session, wish.gear(), seats, now, rules, allocator));
+            cases.add(new PurchaseCase(session, wish.gear(), seats, now, rules, allocators.apply(session)));
         }
         planned();
         List<Purchased.Served> before = served();
         List<Purchased.Idle> idle = idle();
-        serve(new Serving(now.catalogue(), allocator, wish.mostTier(), everything));
+        serve(new Serving(now.catalogue(), wish.mostTier(), everything));
         colour(all);
         return new Purchased(wish.budget(), wish.mostTier(), before, steps, served(), idle, unserved, cheapest, proven, now.rules().version(), now.catalogue().version());
     }
@@ -106,14 +118,32 @@ public final class Purchases {
         plans.clear();
         for (PurchaseCase one : cases) {
             progress.accept(new Progress("Planning with what there is", plans.size(), cases.size()));
-            best(one, stock).ifPresent(plan -> plans.put(one, plan));
+            try {
+                one.best(stock).ifPresent(plan -> plans.put(one, plan));
+            } catch (NotDecided open) {
+                leave(one);
+            }
         }
+        proven = undecided.isEmpty() && plans.values().stream().allMatch(plan -> plan.solution().proven());
     }
 
+    /** One session that takes too long does not keep the others from an answer. */
+    private void leave(PurchaseCase one) {
+        undecided.add(one);
+        unserved.add(new Purchased.Unserved(one.session().id(), one.session().name(),
+                "Left out of this: no plan was found in the time there is, nor that there is none. Plan the session by itself to see what could be changed."));
+    }
+
+    /** None as well where that was not found out in time: what is not known is not counted on. */
     private Optional<BestPlan> best(PurchaseCase one, Stock with) {
-        Optional<BestPlan> best = one.best(with);
-        proven &= best.map(plan -> plan.solution().proven()).orElse(true);
-        return best;
+        try {
+            Optional<BestPlan> best = one.best(with);
+            proven &= best.map(plan -> plan.solution().proven()).orElse(true);
+            return best;
+        } catch (NotDecided open) {
+            proven = false;
+            return Optional.empty();
+        }
     }
 
     private static Double points(BestPlan plan) {
@@ -144,9 +174,9 @@ public final class Purchases {
     private void serve(Serving serving) {
         Map<PurchaseCase, List<Goods>> needs = new LinkedHashMap<>();
         for (PurchaseCase one : cases) {
-            if (!plans.containsKey(one)) {
+            if (!plans.containsKey(one) && !undecided.contains(one)) {
                 progress.accept(new Progress("Looking for what serves " + one.session().name(), needs.size(), cases.size()));
-                serving.cheapest(one, stock).ifPresentOrElse(goods -> needs.put(one, goods), () -> unserved.add(new Purchased.Unserved(one.session().id(), one.session().name(),
+                cheapest(serving, one, stock).ifPresentOrElse(goods -> needs.put(one, goods), () -> unserved.add(new Purchased.Unserved(one.session().id(), one.session().name(),
                         "No microphones of these price classes alone make a plan possible. Plan the session to see what else is short.")));
             }
         }
@@ -154,7 +184,7 @@ public final class Purchases {
         List<Goods> all = new ArrayList<>();
         for (PurchaseCase one : needs.keySet().stream().sorted(Comparator.comparingInt((PurchaseCase of) -> price(needs.get(of)))).toList()) {
             Stock with = Goods.with(stock, all);
-            List<Goods> more = one.best(with).isPresent() ? List.of() : serving.cheapest(one, with).orElse(List.of());
+            List<Goods> more = best(one, with).isPresent() ? List.of() : cheapest(serving, one, with).orElse(List.of());
             if (price(all) + price(more) > wish.budget()) {
                 unserved.add(new Purchased.Unserved(one.session().id(), one.session().name(), "The cheapest that would serve it costs " + price(more) + ", and "
                         + (wish.budget() - price(all)) + " of the budget is left."));
@@ -167,6 +197,15 @@ public final class Purchases {
         needed.forEach(goods -> buy(Purchased.Phase.SERVE, goods));
     }
 
+    /** None as well where that was not found out in time. */
+    private static Optional<List<Goods>> cheapest(Serving serving, PurchaseCase one, Stock with) {
+        try {
+            return serving.cheapest(one, with);
+        } catch (NotDecided open) {
+            return Optional.empty();
+        }
+    }
+
     private static int price(List<Goods> goods) {
         return goods.stream().mapToInt(Goods::price).sum();
     }
@@ -174,11 +213,11 @@ public final class Purchases {
     /** What was bought for one session may serve another as well, so that something bought earlier is not needed any more: the dearest such goes first. */
     private List<Goods> withoutNeedless(List<Goods> all, List<PurchaseCase> wanting) {
         List<Goods> needed = new ArrayList<>(all);
-        List<PurchaseCase> served = wanting.stream().filter(one -> one.best(Goods.with(stock, all)).isPresent()).toList();
+        List<PurchaseCase> served = wanting.stream().filter(one -> best(one, Goods.with(stock, all)).isPresent()).toList();
         for (Goods goods : all.stream().sorted(Comparator.comparingInt(Goods::price).reversed().thenComparing(one -> one.micType().id())).toList()) {
             List<Goods> fewer = new ArrayList<>(needed);
             fewer.remove(goods);
-            if (served.stream().allMatch(one -> one.best(Goods.with(stock, fewer)).isPresent())) {
+            if (served.stream().allMatch(one -> best(one, Goods.with(stock, fewer)).isPresent())) {
                 needed.remove(goods);
             }
         }

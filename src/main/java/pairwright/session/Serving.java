@@ -11,7 +11,6 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 import pairwright.model.Catalogue;
 import pairwright.model.Stock;
-import pairwright.session.allocation.Allocator;
 import pairwright.session.allocation.Cap;
 import pairwright.session.allocation.Problem;
 import pairwright.session.allocation.Shortage;
@@ -19,19 +18,21 @@ import pairwright.session.allocation.Shortage;
 /** What microphones to buy so that a session without a plan has one: the cheapest there are, and nothing else is borrowed. No seat is bought two at once that one would serve. */
 final class Serving {
     private final Catalogue catalogue;
-    private final Allocator allocator;
     private final int mostTier;
     /** What could be bought at all. */
     private final Stock everything;
 
-    Serving(Catalogue catalogue, Allocator allocator, int mostTier, Stock everything) {
+    Serving(Catalogue catalogue, int mostTier, Stock everything) {
         this.catalogue = catalogue;
-        this.allocator = allocator;
         this.mostTier = mostTier;
         this.everything = everything;
     }
 
-    /** The cheapest units, each by itself; none where no microphones alone would do. */
+    /**
+     * The cheapest units, each by itself; none where no microphones alone would do.
+     *
+     * @throws pairwright.session.allocation.NotDecided where that was not found out in time
+     */
     Optional<List<Goods>> cheapest(PurchaseCase of, Stock stock) {
         Layout layout = of.layout(everything);
         if (!layout.unserved().isEmpty()) {
@@ -52,7 +53,7 @@ final class Serving {
                 priced.add(cap.name());
             }
         }
-        Shortage shortage = allocator.shortage(new Problem(all.seats(), caps, all.banks(), all.pairs(), List.of(), Map.of()));
+        Shortage shortage = of.allocator().shortage(new Problem(all.seats(), caps, all.banks(), all.pairs(), List.of(), Map.of()));
         return shortage.waysOut().stream().filter(way -> way.means() == Shortage.Means.BORROW && priced.containsAll(way.caps().keySet())).findFirst().map(way -> goods(way.caps()));
     }
 

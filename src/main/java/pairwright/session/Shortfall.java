@@ -3,118 +3,138 @@ package pairwright.session;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
-import java.util.TreeMap;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import pairwright.advice.Knowledge;
-import pairwright.advice.Offer;
 import pairwright.model.MicType;
+import pairwright.model.Stock;
 import pairwright.session.allocation.Allocator;
+import pairwright.session.allocation.Choice;
+import pairwright.session.allocation.NotDecided;
 import pairwright.session.allocation.Shortage;
 
-/** Why a line-up cannot be served, and what would help, in words. */
+/** Why a line-up cannot be served, and what would help, in words: nothing is offered that was not planned with. */
 final class Shortfall {
-    private static final double TENTHS_PER_MA = 10;
+    private static final Shortage UNKNOWN = new Shortage(0, 0, false, List.of(), List.of());
 
     private final LineUp lineUp;
     private final Layout layout;
     private final Knowledge now;
     private final Allocator allocator;
+    private final Judging judging;
+    private final Stock whole;
+    private final Lost lost;
     private final SeatNames names;
 
-    Shortfall(LineUp lineUp, Layout layout, Knowledge now, Allocator allocator) {
+    /**
+     * @param whole units with those that were lost; null where they are not counted
+     * @param lost what was
+     */
+    Shortfall(LineUp lineUp, Layout layout, Knowledge now, Allocator allocator, Judging judging, Stock whole, Lost lost) {
         this.lineUp = lineUp;
         this.layout = layout;
         this.now = now;
         this.allocator = allocator;
+        this.judging = judging;
+        this.whole = whole;
+        this.lost = lost;
         this.names = SeatNames.of(lineUp);
     }
 
-    /** @param judging to look for what would serve a seat that nothing here serves */
-    Planned planned(Judging judging) {
-        List<Planned.Short> shortOf = new ArrayList<>();
-        List<Planned.WayOut> waysOut = new ArrayList<>();
-        if (layout.unserved().isEmpty()) {
-            Shortage shortage = allocator.shortage(layout.problem(layout.withLeavingOut()));
-            shortage.lacks().stream().filter(lack -> !SetUpWork.isCap(lack.name())).forEach(lack -> shortOf.add(shortOf(lack)));
-            TimeOut time = new TimeOut(layout, allocator);
-            time.neededS(shortage).ifPresent(neededS -> {
-                shortOf.add(time.shortOf(neededS));
-                waysOut.addAll(time.waysOut(neededS));
-            });
-            if (shortOf.isEmpty()) {
-                List<String> must = lineUp.seats().stream().filter(Seat::must).map(Seat::id).toList();
-                shortOf.add(new Planned.Short("several things at once: sources that must be served", shortage.must(), shortage.canServe(), must));
-            }
-            shortage.waysOut().forEach(way -> waysOut.add(wayOut(way)));
-        } else {
-            unserved(judging, shortOf, waysOut);
+    Planned planned() {
+        boolean all = layout.unserved().isEmpty();
+        Shortage shortage = all ? allocator.shortage(layout.problem(layout.withLeavingOut())) : UNKNOWN;
+        TimeOut time = new TimeOut(layout, allocator);
+        OptionalInt neededS = all ? time.neededS(shortage) : OptionalInt.empty();
+        boolean wide = !borrows(shortage) && neededS.isEmpty();
+        Borrowable more = wide || !lost.units().isEmpty() ? new Borrowable(lineUp, layout, layout.gear(), whole, judging, now) : null;
+        Shortage wider = wide ? searched(more, cap -> true, true) : UNKNOWN;
+        Told told = wider.waysOut().isEmpty() ? new Told(shortage, new ShortfallWords(lineUp, layout, now), waiting(shortage))
+                : new Told(wider, new ShortfallWords(lineUp, more.layout(), now), waiting(wider));
+        List<Planned.Short> shortOf = new ArrayList<>(borrows(wider) ? List.of() : told.lacks());
+        neededS.ifPresent(workS -> shortOf.add(time.shortOf(workS)));
+        if (shortOf.isEmpty()) {
+            shortOf.addAll(together(told));
         }
+        List<Planned.WayOut> waysOut = new ArrayList<>(told.shortage().waysOut().stream().filter(Shortfall::servesAnybody).map(told.words()::wayOut).toList());
+        if (more != null) {
+            more.layout().unserved().forEach(at -> waysOut.add(new Planned.WayOut("drop",
+                    "Nothing in the catalogue stands for " + names.of(at.seat().id()) + " under its limits: loosen them, or leave it out.", 1, 0)));
+        }
+        neededS.ifPresent(workS -> waysOut.addAll(time.waysOut(workS)));
         waysOut.addAll(InstrumentInputs.waysOut(lineUp, layout, allocator));
         waysOut.sort(Comparator.comparingDouble(Planned.WayOut::pricePoints).thenComparing(Planned.WayOut::says));
+        sameAgain(more).ifPresent(first -> {
+            waysOut.removeIf(way -> way.says().equals(first.says()));
+            waysOut.add(0, first);
+        });
         return new Planned(List.of(), shortOf, waysOut, List.of(), List.of(), now.rules().version(), now.catalogue().version());
     }
 
-    private void unserved(Judging judging, List<Planned.Short> shortOf, List<Planned.WayOut> waysOut) {
-        List<AtSeat> anything = judging.of(lineUp, now, null, layout.resources().channels(), step -> { });
-        for (AtSeat at : layout.unserved()) {
-            String name = names.of(at.seat().id());
-            shortOf.add(new Planned.Short((InstrumentInputs.byLead(at) ? "line boxes that suit " : "microphones, and what holds them, that suit ") + name, 1, 0, List.of(at.seat().id())));
-            anything.stream().filter(other -> other.seat().equals(at.seat())).findFirst().flatMap(other -> other.offers().all().stream().findFirst()).ifPresentOrElse(
-                    offer -> waysOut.add(new Planned.WayOut("borrow", "Borrow for " + name + ": " + types(offer) + ".", price(offer), offer.centipoints() / 100.0)),
-                    () -> waysOut.add(new Planned.WayOut("drop", "Nothing in the catalogue stands for " + name + " under its limits: loosen them, or leave it out.", 1, 0)));
+    /** What was searched, in words, and who waits. */
+    private record Told(Shortage shortage, ShortfallWords words, List<String> waiting) {
+        /** Each thing of which enough alone would do. */
+        List<Planned.Short> lacks() {
+            return shortage.lacks().stream().filter(lack -> !SetUpWork.isCap(lack.name())).map(lack -> words.shortOf(lack, waiting)).toList();
         }
     }
 
-    /** Of current what is needed is counted up and what there is down, in whole mA. */
-    private Planned.Short shortOf(Shortage.Lack lack) {
-        double counted = lack.kind() == Shortage.Kind.CURRENT ? TENTHS_PER_MA : 1;
-        return new Planned.Short(resource(lack.kind(), lack.name()), (int) Math.ceil(lack.needed() / counted), (int) Math.floor(lack.there() / counted), List.of());
+    /** To borrow what was lost, where that alone does. */
+    private Optional<Planned.WayOut> sameAgain(Borrowable more) {
+        Set<String> types = lostTypes();
+        return types.isEmpty() ? Optional.empty() : searched(more, cap -> types.contains(UnitPool.micType(cap)), false).waysOut().stream()
+                .filter(way -> way.means() == Shortage.Means.BORROW).findFirst().map(new ShortfallWords(lineUp, more.layout(), now)::wayOut);
     }
 
-    private String types(Offer offer) {
-        return offer.mics().stream().map(mic -> mic.micType().name()).collect(Collectors.groupingBy(name -> name, TreeMap::new, Collectors.counting()))
-                .entrySet().stream().map(entry -> entry.getValue() + " × " + entry.getKey()).collect(Collectors.joining(" and "));
+    private static boolean borrows(Shortage shortage) {
+        return shortage.waysOut().stream().anyMatch(way -> way.means() == Shortage.Means.BORROW);
     }
 
-    private static double price(Offer offer) {
-        return offer.mics().stream().mapToInt(mic -> mic.micType().tier()).sum();
-    }
-
-    private Planned.WayOut wayOut(Shortage.WayOut way) {
-        String seats = way.seats().stream().sorted().map(seat -> names.of(lineUp.seats().get(seat).id())).collect(Collectors.joining(", "));
-        double score = way.plan().centipoints() / 100.0;
-        return switch (way.means()) {
-            case BORROW -> new Planned.WayOut("borrow", "Borrow " + borrowed(way.caps(), way.channels()) + ".", way.price(), score);
-            case DROP -> new Planned.WayOut("drop", "Leave out " + seats + ".", way.seats().size() * dropPrice(), score);
-            case SHARE -> new Planned.WayOut("share", "Take fewer microphones for " + seats + ".", way.seats().size(), score);
-        };
-    }
-
-    /** To leave out one who must be there costs more than to borrow anything. */
-    private double dropPrice() {
-        return now.catalogue().mics().values().stream().mapToInt(MicType::tier).max().orElse(1) * 2.0;
-    }
-
-    private String borrowed(Map<String, Integer> caps, Map<String, Integer> channels) {
-        List<String> things = new ArrayList<>();
-        caps.entrySet().stream().sorted(Map.Entry.comparingByKey()).forEach(cap -> things.add(cap.getValue() + " × " + resource(Shortage.Kind.CAP, cap.getKey())));
-        channels.entrySet().stream().sorted(Map.Entry.comparingByKey()).forEach(group -> things.add(group.getValue() + " × " + resource(Shortage.Kind.CHANNELS, group.getKey())));
-        return things.stream().distinct().collect(Collectors.joining(", "));
-    }
-
-    private String resource(Shortage.Kind kind, String name) {
-        if (kind == Shortage.Kind.CURRENT) {
-            return "mA of phantom current from " + layout.resources().channels().bankName(name);
+    /** Nobody comes for a session with nobody. */
+    private static boolean servesAnybody(Shortage.WayOut way) {
+        for (int seat = 0; seat < way.plan().choices().size(); seat++) {
+            if (way.problem().seats().get(seat).choices().get(way.plan().choices().get(seat)).use() != Choice.Use.OUT) {
+                return true;
+            }
         }
-        if (kind == Shortage.Kind.CHANNELS) {
-            return "preamplifier channel";
+        return false;
+    }
+
+    /** What could not be decided is not told. */
+    private Shortage searched(Borrowable more, Predicate<String> caps, boolean channels) {
+        try {
+            return allocator.shortage(more.problem(caps, channels));
+        } catch (NotDecided open) {
+            return UNKNOWN;
         }
-        String micType = UnitPool.micType(name);
-        if (micType != null) {
-            return now.catalogue().mics().get(micType).name();
+    }
+
+    private Set<String> lostTypes() {
+        return whole == null ? Set.of() : whole.units().stream().filter(unit -> lost.units().contains(unit.id())).map(Stock.Held::micType).filter(Objects::nonNull).collect(Collectors.toSet());
+    }
+
+    /** All that the cheapest way out borrows, where no thing alone would do. */
+    private List<Planned.Short> together(Told told) {
+        Shortage shortage = told.shortage();
+        List<Planned.Short> borrowed = shortage.waysOut().stream().filter(way -> way.means() == Shortage.Means.BORROW).findFirst().map(way -> told.words().shortOf(way, told.waiting())).orElse(List.of());
+        if (!borrowed.isEmpty()) {
+            return borrowed;
         }
-        Stands.Class stand = layout.resources().stand(name);
-        return stand != null ? stand.like().kind().id() + " stand" : name.equals(Resources.BOOSTERS) ? "inline booster" : Resources.isPad(name) ? "pad for a line" : name;
+        if (!layout.unserved().isEmpty()) {
+            return layout.unserved().stream().map(at -> new Planned.Short((InstrumentInputs.byLead(at) ? "line boxes that suit " : "microphones, and what holds them, that suit ")
+                    + names.of(at.seat().id()), 1, 0, List.of(at.seat().id()))).toList();
+        }
+        return List.of(new Planned.Short("several things at once: sources that must be served", shortage.must(), shortage.canServe(), told.waiting()));
+    }
+
+    /** Who has nothing at all; else who is left out where as few are as can be. */
+    private List<String> waiting(Shortage shortage) {
+        return !layout.unserved().isEmpty() ? layout.unserved().stream().map(at -> at.seat().id()).toList()
+                : shortage.waysOut().stream().filter(way -> way.means() == Shortage.Means.DROP).findFirst()
+                        .map(way -> way.seats().stream().sorted().map(seat -> lineUp.seats().get(seat).id()).toList()).orElse(List.of());
     }
 }

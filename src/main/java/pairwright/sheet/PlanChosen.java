@@ -16,9 +16,14 @@ import pairwright.session.Planned;
  * @param planned all that were worked out; null where they are not there, or were not needed
  * @param progress of what is being worked out; null where that is not waited for
  * @param fault why there is none, in a sentence; empty where that is not a fault
+ * @param undecided whether there is none because the search came to its limit
  */
-public record PlanChosen(Plan plan, boolean taken, Planned planned, Progress progress, String fault) {
+public record PlanChosen(Plan plan, boolean taken, Planned planned, Progress progress, String fault, boolean undecided) {
     private static final Pattern WHOLE = Pattern.compile("[1-9]\\d{0,2}");
+
+    PlanChosen(Plan plan, boolean taken, Planned planned, Progress progress, String fault) {
+        this(plan, taken, planned, progress, fault, false);
+    }
 
     /** For a page that shows one plan. */
     static PlanChosen of(AtPlan at) {
@@ -41,6 +46,9 @@ public record PlanChosen(Plan plan, boolean taken, Planned planned, Progress pro
             return new PlanChosen(null, false, null, null, "\u201c" + Shown.of(named) + "\u201d is no plan. Give its number, from 1.");
         }
         PlanDesk.State state = at.desk().state(at.id(), at.lineUp(), at.gear());
+        if (state.undecided() != null) {
+            return new PlanChosen(null, false, null, null, SendForm.sentence(state.undecided()), true);
+        }
         Planned planned = state.planned();
         if (planned == null) {
             return new PlanChosen(null, false, null, state.progress(), "");

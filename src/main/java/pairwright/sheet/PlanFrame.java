@@ -20,9 +20,10 @@ import pairwright.sheet.ReadingParts.Link;
  * @param progress how far the plans have come; null where they are there
  * @param again this very page
  * @param stop where the work is stopped; null where this reader may not
+ * @param search where a search that came to its limit is begun anew; null where none did, or where this reader may not
  */
 public record PlanFrame(Shell shell, String title, String session, List<Entry> menu, List<Link> trail, String done, String which, Link other, List<String> faults,
-        Progress progress, String again, String stop) {
+        Progress progress, String again, String stop, String search) {
     static final String[][] PAGES = {{"", "Line-up"}, {"plan", "Plan"}, {"bleed", "Bleed"}, {"timing", "Timing"}, {"check", "Line check"},
         {"sheets", "Sheets"}, {"replan", "Re-plan"}};
 
@@ -52,15 +53,16 @@ public record PlanFrame(Shell shell, String title, String session, List<Entry> m
                 : chosen.taken() ? "Of the plan that was taken." : "Of plan " + chosen.plan().rank() + ", which is not taken yet.";
         Link other = which.isEmpty() ? null : at.at().at().link(at.path("plan") + chosen.query(), several ? "Choose another" : "See the plan");
         return new PlanFrame(at.at().html().shell(title + ": " + at.name(), "sessions", at.visit()), title, at.name(), menu, trail, "", which, other, faults,
-                chosen == null ? null : chosen.progress(), at.visit().same(at.reader().imperial()), at.at().mayWrite() ? at.to("plan/stop") : null);
+                chosen == null ? null : chosen.progress(), at.visit().same(at.reader().imperial()), at.at().mayWrite() ? at.to("plan/stop") : null,
+                chosen != null && chosen.undecided() && at.at().mayWrite() ? at.to("plan/again") : null);
     }
 
     PlanFrame done(String says) {
-        return new PlanFrame(shell, title, session, menu, trail, says, which, other, faults, progress, again, stop);
+        return new PlanFrame(shell, title, session, menu, trail, says, which, other, faults, progress, again, stop, search);
     }
 
     PlanFrame wrong(List<String> says) {
-        return new PlanFrame(shell, title, session, menu, trail, done, which, other, says, progress, again, stop);
+        return new PlanFrame(shell, title, session, menu, trail, done, which, other, says, progress, again, stop, search);
     }
 
     /** How far it has come, in words. */

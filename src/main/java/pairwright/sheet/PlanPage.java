@@ -112,7 +112,7 @@ public final class PlanPage {
         }
         PlanFrame frame = PlanFrame.of(at, "Plan", "plan", List.of(), chosen, faults).done(DONE.getOrDefault(Objects.requireNonNullElse(at.visit().first("done"), ""), ""));
         if (chosen.waits() || !chosen.fault().isEmpty()) {
-            return new Page(faults.isEmpty() ? 200 : 400, at.at().html().fill("session/no-plan.jte", Map.of("frame", frame)));
+            return new Page(faults.isEmpty() || chosen.undecided() && refused.isEmpty() ? 200 : 400, at.at().html().fill("session/no-plan.jte", Map.of("frame", frame)));
         }
         return at.page(status, "plan", frame, content(at, chosen));
     }

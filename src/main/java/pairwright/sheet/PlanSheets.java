@@ -118,7 +118,7 @@ public final class PlanSheets {
     static Page without(AtPlan at, PlanFrame frame, PlanChosen chosen) {
         boolean waits = chosen.waits();
         List<String> faults = waits || !frame.faults().isEmpty() ? frame.faults() : List.of("No plan is possible as it stands. What is short, and the ways out, are under Plan.");
-        return new Page(waits || frame.faults().isEmpty() ? 200 : chosen.taken() ? 409 : 400, at.at().html().fill("session/no-plan.jte", Map.of("frame", frame.wrong(faults))));
+        return new Page(waits || frame.faults().isEmpty() || chosen.undecided() ? 200 : chosen.taken() ? 409 : 400, at.at().html().fill("session/no-plan.jte", Map.of("frame", frame.wrong(faults))));
     }
 
     private static Content content(AtPlan at, Plan plan, String name) {

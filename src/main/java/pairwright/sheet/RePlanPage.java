@@ -14,6 +14,7 @@ import pairwright.session.LineUpCheck;
 import pairwright.session.Lost;
 import pairwright.session.Picks;
 import pairwright.session.Progress;
+import pairwright.session.allocation.NotDecided;
 import pairwright.sheet.ReadingParts.Fact;
 
 /** What failed or who is not coming, and the least that has to be done about it. */
@@ -102,7 +103,7 @@ public final class RePlanPage {
         if (asked) {
             try {
                 change = again.of(before, wanted.lost(), wanted.pricePoints());
-            } catch (IllegalArgumentException | IllegalStateException none) {
+            } catch (IllegalArgumentException | IllegalStateException | NotDecided none) {
                 impossible = SendForm.sentence(none.getMessage());
             }
         }

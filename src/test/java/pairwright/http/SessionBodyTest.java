@@ -291,4 +291,14 @@ class SessionBodyTest {
         List<Fault> faults = SessionBody.plan(yaml.root(), KNOWN).faults();
         assertEquals(file + ":4:31: xM must be 0 to 10, as the room is that wide, but was 99", yaml.fault(faults.get(0).at(), faults.get(0).says()).toString());
     }
+
+    @Test
+    void aPlanOfQuiteAnotherLineUpIsRefusedAndOfAFewSeatsItIsSaid() {
+        String line = "{'seat': '%s', 'micType': 'long-ribbon', 'position': 'bridge'}";
+        assertEquals(List.of("/plan/lines: none of the seats of the plan is in the line-up: the plan has \"fiddle\", \"kit\", the line-up tp, db. Send the plan of this line-up, or the line-up of this plan"),
+                faults("{" + TWO + ", 'plan': {'lines': [" + line.formatted("fiddle") + ", " + line.formatted("kit") + "]}}", true));
+        SessionRequest some = SessionBody.again(tree("{" + TWO + ", 'plan': {'lines': [" + line.formatted("db") + ", " + line.formatted("kit") + "]}}"), KNOWN).request();
+        assertEquals(List.of("The plan has a seat that the line-up has not: \"kit\". What stands there is taken to be free."), some.assumed());
+        assertEquals(List.of(), faults("{" + TWO + ", 'plan': {'lines': []}}", true), "nothing stands yet");
+    }
 }

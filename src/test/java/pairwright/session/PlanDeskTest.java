@@ -18,6 +18,7 @@ import java.util.function.Consumer;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
+import pairwright.session.allocation.NotDecided;
 
 /** Plans in the background. What plans here only counts and waits. */
 @Timeout(30)
@@ -36,6 +37,7 @@ class PlanDeskTest {
         private final List<String> ended = Collections.synchronizedList(new ArrayList<>());
         private volatile CountDownLatch gate = new CountDownLatch(0);
         private volatile boolean breaks;
+        private volatile boolean undecided;
 
         @Override
         public Planned plan(LineUp lineUp, Gear gear, Consumer<Progress> progress) {
@@ -47,6 +49,9 @@ class PlanDeskTest {
                 progress.accept(new Progress("Judging", 2, 2));
                 if (breaks) {
                     throw new IllegalStateException("it broke");
+                }
+                if (undecided) {
+                    throw new NotDecided();
                 }
                 return new Planned(List.of(), List.of(), List.of(), List.of(), List.of(lineUp.name()), "r", "c");
             } catch (InterruptedException left) {
@@ -162,6 +167,24 @@ class PlanDeskTest {
         assertEquals("it broke", told);
         slow.breaks = false;
         assertNotNull(waited("s", named("a")));
+    }
+
+    @Test
+    void aSearchThatCameToItsLimitIsNotBegunAnewUntilSomebodyWantsIt() {
+        slow.undecided = true;
+        until(() -> desk.state("s", named("a"), Gear.ANYTHING).undecided() != null);
+        assertEquals(new NotDecided().getMessage(), desk.state("s", named("a"), Gear.ANYTHING).undecided());
+        assertNull(desk.found(named("a"), Gear.ANYTHING));
+        desk.tryAgain(named("b"), Gear.ANYTHING);
+        assertNotNull(desk.state("s", named("a"), Gear.ANYTHING).undecided(), "another line-up was meant");
+        assertEquals(1, slow.plans.get());
+        slow.undecided = false;
+        desk.tryAgain(named("a"), Gear.ANYTHING);
+        assertNotNull(waited("s", named("a")));
+        assertNull(desk.state("s", named("a"), Gear.ANYTHING).undecided());
+        desk.tryAgain(named("a"), Gear.ANYTHING);
+        assertNotNull(desk.found(named("a"), Gear.ANYTHING), "what is there is not thrown away");
+        assertEquals(2, slow.plans.get());
     }
 
     @Test

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -14,6 +15,7 @@ import org.junit.jupiter.api.Test;
 import pairwright.advice.HouseMemory;
 import pairwright.model.Limits;
 import pairwright.model.Stock;
+import pairwright.session.allocation.Allocator;
 
 /** What is suggested to buy is worth exactly what is said: it is bought here, and planned anew by the planner itself. */
 class PurchasesTest {
@@ -41,6 +43,22 @@ class PurchasesTest {
             sessions.add(new Purchases.Session("session-" + (sessions.size() + 1), lineUp));
         }
         return Purchases.of(new Purchases.Wish(sessions, gear, budget, mostTier), Sextet.KNOWLEDGE.current(), HouseMemory.NOTHING, step -> { });
+    }
+
+    @Test
+    void aSessionThatIsNotDecidedIsLeftOutByNameAndTheOthersAreServed() {
+        Gear gear = gear(unit -> true);
+        List<Purchases.Session> both = List.of(new Purchases.Session("small", SMALL), new Purchases.Session("hard", OTHER));
+        Allocator usual = new Allocator();
+        Allocator hurried = new Allocator(new pairwright.session.allocation.Limits(0, Duration.ZERO));
+        Purchased purchased = Purchases.of(new Purchases.Wish(both, gear, 5, 5), Sextet.KNOWLEDGE.current(), HouseMemory.NOTHING, step -> { },
+                session -> session.id().equals("hard") ? hurried : usual);
+        assertEquals(List.of("hard"), purchased.unserved().stream().map(Purchased.Unserved::session).toList());
+        assertTrue(purchased.unserved().get(0).why().contains("no plan was found in the time there is"), purchased.unserved().get(0).why());
+        assertFalse(purchased.proven());
+        Purchased alone = buy(gear, 5, 5, SMALL);
+        assertEquals(alone.steps().stream().map(Purchased.Step::micType).toList(), purchased.steps().stream().map(Purchased.Step::micType).toList());
+        assertEquals(points(alone.after()).get(0), points(purchased.after()).get(0));
     }
 
     /** What the planner gives for each; null where it gives no plan. */

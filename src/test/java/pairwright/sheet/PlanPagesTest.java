@@ -37,6 +37,7 @@ import pairwright.session.Planned;
 import pairwright.session.Progress;
 import pairwright.session.SetUpTime;
 import pairwright.session.SmallPlan;
+import pairwright.session.allocation.NotDecided;
 
 /** What the pages of a plan say of a plan that is known. */
 class PlanPagesTest {
@@ -48,6 +49,9 @@ class PlanPagesTest {
     private record Fixed(Planned planned, Plan rebuilt) implements PlanDesk.Planning {
         @Override
         public Planned plan(LineUp lineUp, Gear gear, Consumer<Progress> progress) {
+            if (planned == null) {
+                throw new NotDecided();
+            }
             return planned;
         }
 
@@ -72,8 +76,10 @@ class PlanPagesTest {
         }
         PlanDesk desk = new PlanDesk(() -> List.of(1), fixed);
         LineUp lineUp = SmallPlan.lineUp();
-        while (desk.state("s", lineUp, Gear.ANYTHING).planned() == null) {
+        PlanDesk.State state = desk.state("s", lineUp, Gear.ANYTHING);
+        while (state.planned() == null && state.undecided() == null) {
             Thread.onSpinWait();
+            state = desk.state("s", lineUp, Gear.ANYTHING);
         }
         return new AtPlan(new AtLocker(HTML, KNOWN, null, new Visit("/sessions/s/" + path, asked, reader), role, Clock.fixed(Instant.parse("2027-03-10T09:00:00Z"), ZoneOffset.UTC)),
                 "s", lineUp, Gear.ANYTHING, taken, null, desk);
@@ -192,6 +198,22 @@ class PlanPagesTest {
         assertEquals("borrow Borrow 2 boom stands. The plan then has 41.20 points.", page.select(".ways-out li").first().text());
         Page bleed = BleedPage.of(at(new Fixed(SmallPlan.impossible(), null), null, Role.ENGINEER, Reader.METRIC, "bleed"));
         assertTrue(whole(bleed).text().contains("No plan is possible as it stands"));
+    }
+
+    @Test
+    void aSearchThatCameToItsLimitRestsOnThePageAndCanBeBegunAnew() {
+        Fixed open = new Fixed(null, null);
+        for (PlanPageOf one : List.<PlanPageOf>of(PlanPage::of, BleedPage::of)) {
+            Document page = page(one.of(at(open, null, Role.ENGINEER, Reader.METRIC, "plan")));
+            assertTrue(page.select(".fault").text().startsWith("No plan was found in the time there is"), page.text());
+            assertEquals("/sessions/s/plan/again", page.select("form.search-again").attr("action"));
+            assertEquals(0, page.select("#planned[data-again], progress").size(), "it does not look again by itself");
+        }
+        assertEquals(0, page(PlanPage.of(at(open, null, Role.READER, Reader.METRIC, "plan"))).select("form.search-again").size());
+    }
+
+    private interface PlanPageOf {
+        Page of(AtPlan at);
     }
 
     @Test

@@ -1,6 +1,7 @@
 package pairwright.session.allocation;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -221,6 +222,13 @@ class AllocatorTest {
         } catch (NotDecided undecided) {
             assertTrue(undecided.getMessage().contains("No plan was found in the time"));
         }
+    }
+
+    @Test
+    void whoeverHasNoPlanInTimeIsToldWhatCanBeChanged() {
+        String says = new NotDecided().getMessage();
+        assertTrue(says.contains("stands") && says.contains("maxMics") && says.contains("fewer seats"), says);
+        assertFalse(says.contains("options"), "no field of a line-up is called so: " + says);
     }
 
     @Test
