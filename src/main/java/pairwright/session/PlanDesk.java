@@ -9,6 +9,7 @@ import java.util.concurrent.ExecutorService;
 import java.util.function.Consumer;
 import java.util.function.LongSupplier;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
 import pairwright.advice.Knowledge;
 import pairwright.session.allocation.NotDecided;
 
@@ -19,6 +20,8 @@ import pairwright.session.allocation.NotDecided;
 public final class PlanDesk implements AutoCloseable {
     /** So many states are kept or worked on; the one nobody asked for longest is dropped. */
     private static final int KEPT = 8;
+    /** So many ways out are said of a change that cannot be. */
+    private static final int MOST_WAYS = 3;
     private static final Progress WAITING = new Progress("Waiting for another plan to be finished", 0, 0);
 
     private final Supplier<? extends List<?>> known;
@@ -104,9 +107,20 @@ public final class PlanDesk implements AutoCloseable {
 
             @Override
             public Change again(LineUp lineUp, Gear gear, Picks before, Lost lost, double pricePoints) {
-                return planner.again(lineUp, gear, before, lost, pricePoints, step -> { });
+                try {
+                    return planner.again(lineUp, gear, before, lost, pricePoints, step -> { });
+                } catch (IllegalStateException none) {
+                    throw new IllegalStateException(without(planner.shortAgain(lineUp, gear, before, lost, step -> { })), none);
+                }
             }
         });
+    }
+
+    /** What is short when something is lost, and the first ways out, in sentences. */
+    private static String without(Planned none) {
+        return "With what is left not every seat that must be served can be. Short: " + none.shortOf().stream()
+                .map(one -> one.resource() + " (" + one.needed() + " needed, " + one.there() + " there)").collect(Collectors.joining("; ")) + ". "
+                + none.waysOut().stream().limit(MOST_WAYS).map(Planned.WayOut::says).collect(Collectors.joining(" Or: "));
     }
 
     /**

@@ -2,6 +2,7 @@ package pairwright.session;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
@@ -158,6 +159,21 @@ class ShortfallTest {
         assertFalse(none.shortOf().isEmpty());
         none.shortOf().forEach(one -> assertEquals(List.of("horn", "fiddle"), one.seats()));
         assertFalse(none.waysOut().isEmpty());
+    }
+
+    @Test
+    void thePageOfAChangeThatCannotBeSaysWhatIsShortAndAWayOut() {
+        Gear gear = new Gear(stock("long-ribbon"), null, null, null, null);
+        Picks before = Picks.of(planned(trumpet(), gear).plans().get(0));
+        Lost lost = new Lost(List.of("long-ribbon-0"), null, null);
+        try (PlanDesk desk = PlanDesk.of(Sextet.KNOWLEDGE::current, () -> 0, PLANNER)) {
+            String says = assertThrows(IllegalStateException.class, () -> {
+                while (desk.again(trumpet(), gear, before, lost, 5) == null) {
+                    Thread.onSpinWait();
+                }
+            }).getMessage();
+            assertTrue(says.contains("Short: Long passive ribbon, figure-8 (1 needed, 0 there). Borrow 1 × Long passive ribbon, figure-8."), says);
+        }
     }
 
     @Test
