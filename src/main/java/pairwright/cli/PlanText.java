@@ -30,6 +30,7 @@ import pairwright.session.Seat;
 import pairwright.session.Telling;
 import pairwright.session.Told;
 import pairwright.sheet.AimOnFloor;
+import pairwright.sheet.Crowding;
 import pairwright.sheet.SetUpWords;
 
 /** A plan as a person likes to read it, 80 columns wide: what can harm first, then what goes where, why, what is heard where and when, and what else to mind. */
@@ -56,7 +57,7 @@ final class PlanText {
     /** The plans of a line-up, one of them in full. */
     String of(Planned planned, Plan plan) {
         head((lineUp.name() == null ? "" : lineUp.name() + ": ") + "plan " + plan.rank() + " of " + planned.plans().size() + ", " + score(plan));
-        Stream.concat(assumed.stream(), planned.assumed().stream()).distinct().forEach(one -> wrap("Assumed: ", "         ", one));
+        Stream.of(assumed, planned.assumed(), Crowding.of(lineUp, catalogue)).flatMap(List::stream).distinct().forEach(one -> wrap("Assumed: ", "         ", one));
         whole(plan);
         if (planned.timeShort() != null && plan == planned.plans().get(0)) {
             timeShort(planned.timeShort());

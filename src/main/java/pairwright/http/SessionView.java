@@ -23,6 +23,7 @@ import pairwright.session.Planned;
 import pairwright.session.Said;
 import pairwright.session.SetUpTime;
 import pairwright.session.StandKind;
+import pairwright.sheet.Crowding;
 
 /** Planned sessions as programs see them. */
 public final class SessionView {
@@ -50,7 +51,7 @@ public final class SessionView {
             String noMoves, String noMorePlans, List<String> assumed, JsonNode lineUp, String rulesVersion, String catalogueVersion, Planned.TimeShort timeShort) {
         public static Plans of(Planned planned, SessionRequest request, Catalogue catalogue) {
             return new Plans(planned.plans().stream().map(plan -> PlanShown.of(plan, request, catalogue)).toList(), planned.shortOf(), planned.waysOut(), planned.moves(),
-                    planned.noMoves(), planned.noMorePlans(request.lineUp()), joined(request.assumed(), planned.assumed()),
+                    planned.noMoves(), planned.noMorePlans(request.lineUp()), joined(joined(request.assumed(), planned.assumed()), Crowding.of(request.lineUp(), catalogue)),
                     SessionJson.of(request.lineUp()), planned.rulesVersion(), planned.catalogueVersion(), planned.timeShort());
         }
     }

@@ -122,7 +122,7 @@ public final class PlanPage {
         List<Card> cards = planned.plans().stream().map(plan -> card(at, plan, planned.plans().get(0), plan == chosen.plan())).toList();
         return new Content(cards, chosen.plan() == null ? null : shown(at, chosen), planned.shortOf().stream().map(one -> shortOf(at, one)).toList(),
                 planned.waysOut().stream().map(way -> wayOut(at, way)).toList(),
-                Objects.requireNonNullElse(planned.noMorePlans(at.lineUp()), ""), planned.moves().stream().map(move -> move(at, move)).toList(), Objects.requireNonNullElse(planned.noMoves(), ""), planned.assumed().stream().map(at.reader()::sentence).toList(), timeShort(at, planned.timeShort()),
+                Objects.requireNonNullElse(planned.noMorePlans(at.lineUp()), ""), planned.moves().stream().map(move -> move(at, move)).toList(), Objects.requireNonNullElse(planned.noMoves(), ""), Stream.concat(planned.assumed().stream(), Crowding.of(at.lineUp(), at.catalogue()).stream()).map(at.reader()::sentence).toList(), timeShort(at, planned.timeShort()),
                 "Rules " + planned.rulesVersion() + ", catalogue " + planned.catalogueVersion() + ".");
     }
 
