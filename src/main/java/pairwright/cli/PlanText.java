@@ -58,11 +58,21 @@ final class PlanText {
         head((lineUp.name() == null ? "" : lineUp.name() + ": ") + "plan " + plan.rank() + " of " + planned.plans().size() + ", " + score(plan));
         Stream.concat(assumed.stream(), planned.assumed().stream()).distinct().forEach(one -> wrap("Assumed: ", "         ", one));
         whole(plan);
-        if (!planned.moves().isEmpty() && plan == planned.plans().get(0)) {
+        if (planned.timeShort() != null && plan == planned.plans().get(0)) {
+            timeShort(planned.timeShort());
+        }
+        if (plan == planned.plans().get(0)) {
             head("Better seats");
             planned.moves().forEach(move -> wrap("   ", "   ", move.says()));
+            if (planned.noMoves() != null) {
+                wrap("   ", "   ", planned.noMoves());
+            }
         }
         others(planned, plan);
+        if (planned.noMorePlans(lineUp) != null) {
+            head("No more plans");
+            wrap("   ", "   ", planned.noMorePlans(lineUp));
+        }
         return text.toString();
     }
 
@@ -71,7 +81,7 @@ final class PlanText {
         head((lineUp.name() == null ? "" : lineUp.name() + ": ") + "changed plan, " + score(change.plan()));
         assumed.forEach(one -> wrap("Assumed: ", "         ", one));
         cautions(change.plan());
-        head("To do, about " + minutes(change.timeS()));
+        head("To do, about " + minutes(change.timeS()) + (change.setUp() == null ? "" : " of work; there are " + change.setUp().words()));
         if (change.steps().isEmpty()) {
             wrap("   ", "   ", "Nothing: what stands stays as it is.");
         }
@@ -99,6 +109,13 @@ final class PlanText {
             planned.waysOut().forEach(way -> wrap("   ", "   ", way.says()));
         }
         return text.toString();
+    }
+
+    private void timeShort(Planned.TimeShort time) {
+        head("What the time costs");
+        wrap("   ", "   ", String.format(Locale.ROOT, "With %d min to set up in place of %d the plan would be worth %.2f points more.", time.neededMinutes(), time.minutes(), time.costPoints()));
+        time.without().forEach(one -> wrap("   ", "   ", one));
+        time.waysOut().forEach(way -> wrap("   ", "   ", way.says() + String.format(Locale.ROOT, " The plan is then worth %.2f.", way.score())));
     }
 
     private void whole(Plan plan) {
@@ -244,6 +261,7 @@ final class PlanText {
 
     private void used(Plan plan) {
         head("What is used");
+        wrap("   ", "   ", "setting up: about " + plan.setUp().words() + ".");
         plan.counts().forEach(count -> wrap("   ", "   ", count.of() + ": " + count.used() + (count.there() == null ? ", not counted" : " of " + count.there()) + "."));
         Leads leads = Leads.of(lineUp, plan, catalogue.leads().get(Lead.MICROPHONE));
         if (!leads.counts().isEmpty()) {
@@ -284,8 +302,11 @@ final class PlanText {
     }
 
     private String seatName(String id) {
-        return lineUp.seat(id).map(seat -> seat.player() != null ? seat.player() : catalogue.sources().containsKey(seat.source())
-                ? Naming.small(catalogue.sources().get(seat.source()).name()) : seat.source()).orElse(id);
+        return lineUp.seat(id).map(seat -> seat.player() == null ? sourceName(seat) : lineUp.playsTwice(seat) ? seat.player() + " (" + sourceName(seat) + ")" : seat.player()).orElse(id);
+    }
+
+    private String sourceName(Seat seat) {
+        return catalogue.sources().containsKey(seat.source()) ? Naming.small(catalogue.sources().get(seat.source()).name()) : seat.source();
     }
 
     private static String points(double points) {

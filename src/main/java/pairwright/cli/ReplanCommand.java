@@ -10,13 +10,11 @@ import java.util.function.Consumer;
 import pairwright.advice.Knowledge;
 import pairwright.catalogue.YamlFile;
 import pairwright.http.SessionBody;
-import pairwright.http.SessionGear;
 import pairwright.http.SessionRequest;
 import pairwright.http.SessionView;
 import pairwright.model.Fault;
 import pairwright.session.Change;
 import pairwright.session.Gear;
-import pairwright.session.LineUp;
 import pairwright.session.Planner;
 import pairwright.session.Progress;
 import picocli.CommandLine.Command;
@@ -50,6 +48,9 @@ final class ReplanCommand implements Callable<Integer> {
     @Option(names = "--lost-seat", paramLabel = "ID", description = "Who is not coming, by the id in the line-up.")
     private List<String> seats = List.of();
 
+    @Option(names = "--lost-minutes", paramLabel = "N", description = "Minutes of the time to set up that are gone; the line-up says how many there were.")
+    private Integer minutes;
+
     @Option(names = "--price", paramLabel = "POINTS", description = "What moving something that stands must be worth, 0 to 1000. Usually 5.")
     private Double price;
 
@@ -75,6 +76,9 @@ final class ReplanCommand implements Callable<Integer> {
         add(lost, "units", units);
         add(lost, "channels", channels);
         add(lost, "seats", seats);
+        if (minutes != null) {
+            lost.put("minutes", minutes);
+        }
         if (price != null) {
             root.put("pricePoints", price);
         }
@@ -89,7 +93,8 @@ final class ReplanCommand implements Callable<Integer> {
     }
 
     private String elsewhere(Fault fault) {
-        return fault.at().equals("/plan") || fault.at().startsWith("/plan/") ? plan.toString() : fault.at().equals("/pricePoints") && price != null ? "--price" : null;
+        return fault.at().equals("/plan") || fault.at().startsWith("/plan/") ? plan.toString() 
+                : fault.at().equals("/pricePoints") && price != null ? "--price" : fault.at().equals("/lost/minutes") && minutes != null ? "--lost-minutes" : null;
     }
 
     private int again(SessionRequest request, Gear gear, Planner planner, Knowledge known) {
@@ -99,8 +104,7 @@ final class ReplanCommand implements Callable<Integer> {
         try {
             change = planner.again(request.lineUp(), gear, request.before(), request.lost(), request.pricePoints(), progress);
         } catch (IllegalStateException none) {
-            LineUp left = request.lineUp().without(request.lost().seats());
-            return use.printed().impossible(planner.plan(left, SessionGear.left(gear, request.lost()), progress), request, known, text);
+            return use.printed().impossible(planner.shortAgain(request.lineUp(), gear, request.before(), request.lost(), progress), request, known, text);
         }
         return use.printed().print(SessionView.Changed.of(change, request, known.catalogue()), change.plan(), request, known, () -> text.of(change));
     }

@@ -20,6 +20,7 @@ import pairwright.session.LineUpCheck;
 import pairwright.session.Lost;
 import pairwright.session.Picks;
 import pairwright.session.Seating;
+import pairwright.session.SetUpTime;
 
 /**
  * Reads a line-up, from a body or a file, by hand: every fault of its form and of what it says is found at once. What was not said, such as where
@@ -27,18 +28,20 @@ import pairwright.session.Seating;
  */
 public final class SessionBody extends JsonReader {
     static final String EXAMPLE = "{\"room\": \"barn\", \"lineUp\": [\"trumpet\", \"double-bass\", {\"source\": \"drum-kit\", \"maxMics\": 4}]}";
-    private static final Set<String> FIELDS = Set.of("name", "room", "lineUp", "gobos", "contrast", "keep", "plans", "from", "until", "locker", "bookings");
+    private static final Set<String> FIELDS = Set.of("name", "room", "lineUp", "gobos", "contrast", "keep", "plans", "setUp", "from", "until", "locker", "bookings");
     private static final Set<String> AGAIN = Set.of("plan", "lost", "pricePoints");
     private static final Set<String> ROOM = Set.of("room", "widthM", "depthM", "heightM", "reverbTimeS", "patch");
     private static final Set<String> PATCH = Set.of("xM", "yM");
     private static final Set<String> GOBO = Set.of("id", "x1M", "y1M", "x2M", "y2M", "heightM");
-    private static final Set<String> LOST = Set.of("units", "channels", "seats");
+    private static final Set<String> LOST = Set.of("units", "channels", "seats", "minutes");
+    private static final Set<String> SET_UP = Set.of("minutes", "hands");
     static final double USUAL_GOBO_M = 1.4;
 
     private final Knowledge known;
     private final List<String> assumed = new ArrayList<>();
-    /** Whether something was left out of a list, so that what stands behind it no longer has its place. */
-    private boolean gaps;
+    /** Which entries of the lists could be read, so that a fault of what was read is told at the place it has in what was sent. */
+    private final List<Integer> seatsRead = new ArrayList<>();
+    private final List<Integer> gobosRead = new ArrayList<>();
 
     /**
      * What was read.
@@ -73,17 +76,16 @@ public final class SessionBody extends JsonReader {
         Floor floor = floor(root);
         List<Seating.Told> told = told(root);
         LineUp unseated = new LineUp(name, floor, told.stream().map(Seating.Told::seat).toList(), list(root, "/gobos", this::gobo),
-                list(root, "/contrast", this::texts), list(root, "/keep", this::texts), time(root, "/from"), time(root, "/until"), plans(root));
+                list(root, "/contrast", this::texts), list(root, "/keep", this::texts), time(root, "/from"), time(root, "/until"), plans(root), setUp(root));
         LineUp lineUp = seated(unseated, told);
         FromLocker use = root.path("locker").isTextual() ? constant(root, "/locker", FromLocker.values(), "way to use the locker") : null;
         Gear gear = root.path("locker").isTextual() ? null : new GearBody(this, known.catalogue()).read(root, "/locker");
         List<String> bookings = texts(root, "/bookings");
         Picks before = again ? new PicksBody(this, lineUp).read(root, "/plan") : null;
-        Lost lost = again ? lost(root) : Lost.NOTHING;
+        Lost lost = again ? lost(root, lineUp) : Lost.NOTHING;
         Double pricePoints = again ? price(root) : null;
-        if (!gaps) {
-            addMissing(LineUpCheck.faults(lineUp, known));
-        }
+        addMissing(LineUpCheck.faults(lineUp, known).stream().map(fault -> new Fault(asSent(asSent(fault.at(), "/lineUp/", seatsRead), "/gobos/", gobosRead), fault.says()))
+                .filter(fault -> !(fault.at().startsWith("/contrast/") || fault.at().startsWith("/keep/")) || seatsRead.size() == root.path("lineUp").size()).toList());
         if (!faults().isEmpty()) {
             return new Read(null, List.copyOf(faults()));
         }
@@ -94,8 +96,24 @@ public final class SessionBody extends JsonReader {
     /** Adds what is not a consequence of a fault of form at the same place. */
     private void addMissing(List<Fault> others) {
         List<Fault> ofForm = List.copyOf(faults());
-        others.stream().filter(other -> ofForm.stream().noneMatch(one -> one.at().equals(other.at()) || other.at().startsWith(one.at() + "/")
-                || one.at().startsWith(other.at() + "/"))).forEach(other -> fault(other.at(), other.says()));
+        others.stream().filter(other -> ofForm.stream().noneMatch(one -> follows(other.at(), one.at()))).forEach(other -> fault(other.at(), other.says()));
+    }
+
+    /** Whether a fault may only be there because of another of form; where somebody sits or a gobo stands is spoiled by no other field than its places. */
+    private static boolean follows(String at, String ofForm) {
+        return ofForm.equals(at) || at.startsWith(ofForm + "/") || ofForm.startsWith(at + "/") && (!at.matches("/(lineUp|gobos)/\\d+") || ofForm.matches(".*/[xy][12]?M"));
+    }
+
+    private static String asSent(String at, String list, List<Integer> read) {
+        if (!at.startsWith(list)) {
+            return at;
+        }
+        String[] parts = at.substring(list.length()).split("/", 2);
+        return list + read.get(Integer.parseInt(parts[0])) + (parts.length == 1 ? "" : "/" + parts[1]);
+    }
+
+    private static int index(String at) {
+        return Integer.parseInt(at.substring(at.lastIndexOf('/') + 1));
     }
 
     private Floor floor(JsonNode root) {
@@ -152,8 +170,13 @@ public final class SessionBody extends JsonReader {
             return List.of();
         }
         SeatBody seats = new SeatBody(this);
-        List<Seating.Told> told = list(root, "/lineUp", seats::read);
-        gaps |= told == null || told.size() < root.path("lineUp").size();
+        List<Seating.Told> told = list(root, "/lineUp", (tree, at) -> {
+            Seating.Told one = seats.read(tree, at);
+            if (one != null) {
+                seatsRead.add(index(at));
+            }
+            return one;
+        });
         return told == null ? List.of() : SeatBody.named(told);
     }
 
@@ -176,13 +199,13 @@ public final class SessionBody extends JsonReader {
         JsonNode node = root.at(at);
         if (!node.isObject()) {
             wrong(at, node, "an object with x1M, y1M, x2M, y2M and heightM");
-            gaps = true;
             return null;
         }
+        gobosRead.add(index(at));
         onlyKnown(node, at, GOBO);
         String id = text(root, at + "/id");
         Double heightM = number(root, at + "/heightM");
-        return new Gobo(id != null ? id : "gobo-" + (Integer.parseInt(at.substring(at.lastIndexOf('/') + 1)) + 1),
+        return new Gobo(id != null ? id : "gobo-" + (index(at) + 1),
                 end(root, at, "x1M"), end(root, at, "y1M"), end(root, at, "x2M"), end(root, at, "y2M"), heightM == null ? USUAL_GOBO_M : heightM);
     }
 
@@ -199,17 +222,39 @@ public final class SessionBody extends JsonReader {
         return plans == null ? LineUp.USUAL_PLANS : plans;
     }
 
-    private Lost lost(JsonNode root) {
+    private SetUpTime setUp(JsonNode root) {
+        JsonNode node = root.path("setUp");
+        if (absent(node)) {
+            return null;
+        }
+        if (!node.isObject()) {
+            wrong("/setUp", node, "an object with minutes and hands");
+            return null;
+        }
+        onlyKnown(node, "/setUp", SET_UP);
+        Integer minutes = whole(root, "/setUp/minutes");
+        Integer hands = whole(root, "/setUp/hands");
+        if (absent(node.path("minutes"))) {
+            fault("/setUp/minutes", "setUp has no minutes. Say how many there are to set up, or leave setUp out");
+        }
+        return minutes == null ? null : new SetUpTime(minutes, hands == null ? 1 : hands);
+    }
+
+    private Lost lost(JsonNode root, LineUp lineUp) {
         JsonNode node = root.path("lost");
         if (absent(node)) {
             return Lost.NOTHING;
         }
         if (!node.isObject()) {
-            wrong("/lost", node, "an object with units, channels and seats");
+            wrong("/lost", node, "an object with units, channels, seats and minutes");
             return Lost.NOTHING;
         }
         onlyKnown(node, "/lost", LOST);
-        return new Lost(texts(root, "/lost/units"), texts(root, "/lost/channels"), texts(root, "/lost/seats"));
+        Integer minutes = whole(root, "/lost/minutes");
+        if (minutes != null && (lineUp.setUp() != null || absent(root.path("setUp")))) {
+            LineUpCheck.lostMinutes(lineUp, minutes).ifPresent(says -> fault("/lost/minutes", says));
+        }
+        return new Lost(texts(root, "/lost/units"), texts(root, "/lost/channels"), texts(root, "/lost/seats"), minutes == null ? 0 : minutes);
     }
 
     private Double price(JsonNode root) {

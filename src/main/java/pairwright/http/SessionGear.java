@@ -15,7 +15,6 @@ import pairwright.model.Nearest;
 import pairwright.session.Gear;
 import pairwright.session.GearOf;
 import pairwright.session.LineUp;
-import pairwright.session.Lost;
 
 /** What there is to plan a request with: what it names itself, or what the stored locker has for its time. */
 public final class SessionGear {
@@ -45,13 +44,6 @@ public final class SessionGear {
             throw new LockerFault.Unusable(faults);
         }
         return gear;
-    }
-
-    /** What is left of it when something is lost, to see what is short then. */
-    public static Gear left(Gear gear, Lost lost) {
-        Gear rest = gear.without(lost);
-        return new Gear(rest.stock(), rest.channels() == null ? null : rest.channels().stream().filter(channel -> !lost.channels().contains(channel.id())).toList(), rest.stands(),
-                rest.boosters(), rest.pads());
     }
 
     private static Gear stored(SessionRequest request, Locker locker) {

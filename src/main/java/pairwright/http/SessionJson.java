@@ -36,6 +36,9 @@ public final class SessionJson {
         listed(node, "contrast", lineUp.contrast(), SessionJson::texts);
         listed(node, "keep", lineUp.keep(), SessionJson::texts);
         node.put("plans", lineUp.plans());
+        if (lineUp.setUp() != null) {
+            node.putObject("setUp").put("minutes", lineUp.setUp().minutes()).put("hands", lineUp.setUp().hands());
+        }
         put(node, "from", lineUp.from());
         put(node, "until", lineUp.until());
         return node;

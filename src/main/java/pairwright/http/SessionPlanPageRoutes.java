@@ -30,6 +30,7 @@ import pairwright.sheet.CheckPage;
 import pairwright.sheet.InputList;
 import pairwright.sheet.PackingList;
 import pairwright.sheet.Page;
+import pairwright.sheet.PlanChosen;
 import pairwright.sheet.PlanPage;
 import pairwright.sheet.PlanSheets;
 import pairwright.sheet.RePlanPage;
@@ -41,6 +42,9 @@ import pairwright.sheet.Visit;
 
 /** The pages of a session that is planned: its plans, who hears whom, the line check, the sheets. */
 final class SessionPlanPageRoutes {
+    /** When to come again for what is being worked out. */
+    private static final int AGAIN_S = 2;
+
     private final LockerPageRoutes pages;
     private final Locker locker;
     private final SessionKept kept;
@@ -97,16 +101,26 @@ final class SessionPlanPageRoutes {
     private void list(RoutesConfig routes, String file, Listed list) {
         Routes.get(routes, "/sessions/{id}/sheets/" + file, context -> {
             AtPlan at = at(context);
-            Plan plan = PlanSheets.plan(at);
-            if (plan == null) {
-                context.header("Retry-After", "2");
-                throw new BadRequest(Problem.of(409, "There is no plan yet of which this could be a list. How far it is, or what is short, is at /sessions/" + Shown.of(id(context)) + "/plan"));
+            PlanChosen chosen = PlanSheets.chosen(at);
+            if (chosen.plan() == null) {
+                throw new BadRequest(noList(context, chosen));
             }
             if (file.endsWith(".csv")) {
                 context.header("Content-Disposition", "attachment; filename=\"" + file + "\"");
             }
-            context.contentType(file.endsWith(".csv") ? "text/csv; charset=utf-8" : "application/json; charset=utf-8").result(list.of(at, plan));
+            context.contentType(file.endsWith(".csv") ? "text/csv; charset=utf-8" : "application/json; charset=utf-8").result(list.of(at, chosen.plan()));
         });
+    }
+
+    /** Why there is no plan of which this could be a list. */
+    private static Problem noList(Context context, PlanChosen chosen) {
+        String there = "/sessions/" + Shown.of(id(context)) + "/plan";
+        if (chosen.waits()) {
+            context.header("Retry-After", Integer.toString(AGAIN_S));
+            return Problem.of(503, "The plan of this list is still being worked out: " + chosen.progress().doing() + ". Ask again in " + AGAIN_S + " seconds, or see how far it is at " + there);
+        }
+        return chosen.fault().isEmpty() ? Problem.of(409, "No plan is possible as it stands, so there is no list of it. What is short, and the ways out, are at " + there)
+                : Problem.of(chosen.taken() ? 409 : 400, chosen.fault());
     }
 
     private static String id(Context context) {

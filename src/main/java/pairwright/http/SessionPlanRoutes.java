@@ -70,7 +70,7 @@ final class SessionPlanRoutes {
             try {
                 return planner.again(request.lineUp(), gear, request.before(), request.lost(), request.pricePoints(), progress);
             } catch (IllegalStateException none) {
-                throw impossible(planner.plan(request.lineUp().without(request.lost().seats()), SessionGear.left(gear, request.lost()), progress));
+                throw impossible(planner.shortAgain(request.lineUp(), gear, request.before(), request.lost(), progress));
             }
         });
         Routes.answer(context, json, SessionView.Changed.of(change, request, knowledge.get().catalogue()));

@@ -21,6 +21,7 @@ import pairwright.session.Line;
 import pairwright.session.Plan;
 import pairwright.session.Planned;
 import pairwright.session.Said;
+import pairwright.session.SetUpTime;
 import pairwright.session.StandKind;
 
 /** Planned sessions as programs see them. */
@@ -37,16 +38,20 @@ public final class SessionView {
      * @param shortOf what there is too little of; empty with a plan
      * @param waysOut what would make it possible; empty with a plan
      * @param moves whom to seat elsewhere
+     * @param noMoves says that nobody would be better elsewhere; null where somebody would
+     * @param noMorePlans says why there are fewer plans than were asked for; null where there are as many
      * @param assumed what was not said, in sentences
      * @param lineUp with everybody in place; sent again it asks the same
      * @param rulesVersion of the rules
      * @param catalogueVersion of the catalogue
+     * @param timeShort what the best plan loses since there is no more time to set up; null where it loses nothing
      */
     public record Plans(List<PlanShown> plans, @JsonProperty("short") List<Planned.Short> shortOf, List<Planned.WayOut> waysOut, List<Planned.Move> moves,
-            List<String> assumed, JsonNode lineUp, String rulesVersion, String catalogueVersion) {
+            String noMoves, String noMorePlans, List<String> assumed, JsonNode lineUp, String rulesVersion, String catalogueVersion, Planned.TimeShort timeShort) {
         public static Plans of(Planned planned, SessionRequest request, Catalogue catalogue) {
-            return new Plans(planned.plans().stream().map(plan -> PlanShown.of(plan, request, catalogue)).toList(), planned.shortOf(), planned.waysOut(), planned.moves(), joined(request.assumed(), planned.assumed()),
-                    SessionJson.of(request.lineUp()), planned.rulesVersion(), planned.catalogueVersion());
+            return new Plans(planned.plans().stream().map(plan -> PlanShown.of(plan, request, catalogue)).toList(), planned.shortOf(), planned.waysOut(), planned.moves(),
+                    planned.noMoves(), planned.noMorePlans(request.lineUp()), joined(request.assumed(), planned.assumed()),
+                    SessionJson.of(request.lineUp()), planned.rulesVersion(), planned.catalogueVersion(), planned.timeShort());
         }
     }
 
@@ -57,26 +62,28 @@ public final class SessionView {
      * @param steps in the order they are to be done
      * @param timeS how long they take
      * @param kept ids of seats of which nothing is touched
-     * @param costPoints what it has less than a plan from scratch would have
-     * @param bestScore what a plan from scratch would have
+     * @param costPoints what it has less than the best that could be reached: the price of leaving things as they stand
+     * @param bestScore what the best plan would have, whatever had to be moved for it, in the time there is
+     * @param setUp how long there is for the steps that cannot wait; null for as long as they take
      * @param assumed what was not said, in sentences
      * @param lineUp with everybody in place
      */
-    public record Changed(PlanShown plan, List<Change.Step> steps, double timeS, List<String> kept, double costPoints, double bestScore, List<String> assumed, JsonNode lineUp) {
+    public record Changed(PlanShown plan, List<Change.Step> steps, double timeS, List<String> kept, double costPoints, double bestScore, SetUpTime setUp, List<String> assumed,
+            JsonNode lineUp) {
         public static Changed of(Change change, SessionRequest request, Catalogue catalogue) {
-            return new Changed(PlanShown.of(change.plan(), request, catalogue), change.steps(), change.timeS(), change.kept(), change.costPoints(), change.bestScore(), request.assumed(),
+            return new Changed(PlanShown.of(change.plan(), request, catalogue), change.steps(), change.timeS(), change.kept(), change.costPoints(), change.bestScore(), change.setUp(), request.assumed(),
                     SessionJson.of(request.lineUp()));
         }
     }
 
     /** One plan, as {@link Plan} has it, and how long its leads have to be. */
     public record PlanShown(int rank, double score, boolean proven, double bound, List<Plan.Served> served, List<String> leftOut, List<LineShown> lines, List<Hears> bleed,
-            List<ArrivalShown> timing, List<Plan.Supply> supplies, List<Plan.Count> counts, List<String> patch, List<Said> reasons, List<Said> cautions, Leads leads) {
+            List<ArrivalShown> timing, List<Plan.Supply> supplies, List<Plan.Count> counts, Plan.SetUp setUp, List<String> patch, List<Said> reasons, List<Said> cautions, Leads leads) {
         static PlanShown of(Plan plan, SessionRequest request, Catalogue catalogue) {
             Map<String, String> techniques = plan.served().stream().collect(Collectors.toMap(Plan.Served::seat, served -> served.option().technique(), (one, other) -> one));
             return new PlanShown(plan.rank(), plan.score(), plan.proven(), plan.bound(), plan.served(), plan.leftOut(),
                     plan.lines().stream().map(line -> LineShown.of(line, techniques.get(line.seat()))).toList(), plan.bleed(),
-                    plan.timing().stream().map(ArrivalShown::of).toList(), plan.supplies(), plan.counts(), plan.patch(), plan.reasons(), plan.cautions(),
+                    plan.timing().stream().map(ArrivalShown::of).toList(), plan.supplies(), plan.counts(), plan.setUp(), plan.patch(), plan.reasons(), plan.cautions(),
                     Leads.of(request.lineUp(), plan, catalogue.leads().get(Lead.MICROPHONE)));
         }
     }

@@ -9,7 +9,7 @@ import java.util.List;
  * @param name in a few words
  * @param says what the number says
  * @param value the number
- * @param unit dB, Hz, m, or 1 for none
+ * @param unit dB, Hz, m, ms, degrees, or 1 for none
  * @param why why it is what it is
  * @param confidence how sure
  * @param basis what it rests on

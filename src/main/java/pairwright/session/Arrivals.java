@@ -17,7 +17,8 @@ import pairwright.model.Together;
  * Sources that two lines hear, one later than the other: the two microphones of a seat, and the nearest microphone of a seat with every
  * microphone of another that hears it so strongly that the sum of both would ripple by a decibel or more. For that both lines are taken to be
  * brought to the same level by their own sources, and only what comes straight counts: what the room adds arrives from everywhere and at every
- * time, and makes no comb.
+ * time, and makes no comb. The side of a mid-side pair has its own source in its null, so there is no level it could be brought to; it is there
+ * to hear beside, comes as loud as its middle is set, and is left out.
  */
 public final class Arrivals {
     /** With less the sum is as good as the louder alone. */
@@ -84,9 +85,10 @@ public final class Arrivals {
 
     private List<Arrival> between(List<Line> lines) {
         List<Arrival> all = new ArrayList<>();
-        for (Listening there : hearing.listening(lines)) {
+        List<Line> forward = lines.stream().filter(line -> !line.side()).toList();
+        for (Listening there : hearing.listening(forward)) {
             for (Reaching other : there.others()) {
-                lines.stream().filter(line -> line.seat().equals(other.seat())).min(Comparator.comparingDouble(this::pathM).thenComparing(Line::number))
+                forward.stream().filter(line -> line.seat().equals(other.seat())).min(Comparator.comparingDouble(this::pathM).thenComparing(Line::number))
                         .map(own -> between(own, there, other)).filter(arrival -> arrival.rippleDb() >= LEAST_RIPPLE_DB).ifPresent(all::add);
             }
         }

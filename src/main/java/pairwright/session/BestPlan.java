@@ -43,9 +43,24 @@ record BestPlan(List<List<SeatChoices.Way>> among, List<List<SeatChoices.Way>> e
         }
         List<List<SeatChoices.Way>> some = layout.first(FIRST);
         Narrowed narrowed = new Narrowed(layout, keptCentipoints);
-        Optional<Solution> good = good(search, layout.problem(narrowed.likeliest(LIKELIEST, 0))).or(() -> search.apply(layout.problem(some)));
-        List<List<SeatChoices.Way>> all = good.isEmpty() ? layout.ways() : narrowed.within(good.get().centipoints());
-        return among(layout, all, some, search);
+        List<List<SeatChoices.Way>> likeliest = narrowed.likeliest(LIKELIEST, 0);
+        Optional<BestPlan> good = good(search, layout.problem(likeliest)).map(found -> new BestPlan(likeliest, likeliest, found)).or(() -> any(layout, search));
+        return good.map(known -> {
+            Narrowed.Left left = narrowed.within(known.solution().centipoints());
+            try {
+                return among(layout, left.ways(), some, search).orElse(known);
+            } catch (NotDecided tooLong) {
+                return new BestPlan(known.among, union(some, known.chosen()), known.solution.within(left.boundCentipoints()));
+            }
+        });
+    }
+
+    /** A plan where there is one at all: the best as if nobody were heard with anybody, which is decided soon. */
+    private static Optional<BestPlan> any(Layout layout, Function<Problem, Optional<Solution>> search) {
+        return search.apply(layout.alone()).flatMap(found -> {
+            List<List<SeatChoices.Way>> one = new BestPlan(layout.ways(), layout.ways(), found).chosen();
+            return search.apply(layout.problem(one)).map(counted -> new BestPlan(one, one, counted));
+        });
     }
 
     /**
@@ -56,7 +71,7 @@ record BestPlan(List<List<SeatChoices.Way>> among, List<List<SeatChoices.Way>> e
     static Optional<BestPlan> atLeast(Layout layout, Allocator allocator, long centipoints) {
         Narrowed narrowed = new Narrowed(layout, 0);
         long good = good(allocator::best, layout.problem(narrowed.likeliest(LIKELIEST, centipoints))).map(Solution::centipoints).orElse(centipoints);
-        return among(layout, narrowed.within(Math.max(centipoints, good)), layout.first(FIRST), allocator::best);
+        return among(layout, narrowed.within(Math.max(centipoints, good)).ways(), layout.first(FIRST), allocator::best);
     }
 
     /** Where it takes too long, none. */
@@ -93,15 +108,19 @@ record BestPlan(List<List<SeatChoices.Way>> among, List<List<SeatChoices.Way>> e
         return ways().stream().map(List::of).toList();
     }
 
-    /** Of each seat one way of every kind, the chosen one of its own: of whoever wants another plan a microphone a hand further off is none. */
-    List<List<SeatChoices.Way>> kinds() {
+    /**
+     * Of each seat one way of every kind, the chosen one of its own: to whoever wants another plan a microphone a hand further off is none.
+     *
+     * @param all ways of every seat, best first: the first few of a seat may well be one type in thirty places
+     */
+    List<List<SeatChoices.Way>> kinds(List<List<SeatChoices.Way>> all) {
         List<List<SeatChoices.Way>> kinds = new ArrayList<>();
-        for (int seat = 0; seat < exact.size(); seat++) {
+        for (int seat = 0; seat < all.size(); seat++) {
             Map<List<String>, SeatChoices.Way> of = new LinkedHashMap<>();
             SeatChoices.Way chosen = ways().get(seat);
             of.put(chosen.kind(), chosen);
-            exact.get(seat).forEach(way -> of.putIfAbsent(way.kind(), way));
-            kinds.add(List.copyOf(of.values()));
+            all.get(seat).forEach(way -> of.putIfAbsent(way.kind(), way));
+            kinds.add(of.values().stream().limit(FIRST).toList());
         }
         return kinds;
     }

@@ -38,7 +38,7 @@ public final class HearingWords {
                 .sorted(Comparator.comparingDouble(Hears::separationDb)).limit(most).map(one -> of(line, one)).toList());
         Double all = line.placement().predicted().separationDb();
         if (all != null && says.size() > 1) {
-            says.add("All together it hears " + under(all, names.of(line.seat())) + ".");
+            says.add("The others together are " + under(all, names.of(line.seat())) + ".");
         }
         return List.copyOf(says);
     }

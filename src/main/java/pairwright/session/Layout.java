@@ -8,11 +8,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import pairwright.advice.Offer;
 import pairwright.locker.PhantomSwitch;
 import pairwright.model.Catalogue;
 import pairwright.model.Stock;
 import pairwright.session.allocation.Bank;
+import pairwright.session.allocation.Cap;
 import pairwright.session.allocation.Channel;
 import pairwright.session.allocation.Choice;
 import pairwright.session.allocation.PairTerm;
@@ -29,16 +31,25 @@ final class Layout {
     private final List<AtSeat> seats;
     private final Resources resources;
     private final List<List<SeatChoices.Way>> ways = new ArrayList<>();
+    private final List<List<SeatChoices.Way>> kinds = new ArrayList<>();
     private final List<PlanRules.Two> twos;
     private final Map<String, Integer> index = new HashMap<>();
     private final PlanRules rules;
     private final Map<String, Offer> setUp = new HashMap<>();
     private final Map<String, Picks.AtSeat> picked;
+    private final SetUpWork work;
     private final Gear gear;
     private final Set<String> lostChannels;
     private final Catalogue catalogue;
 
     Layout(LineUp lineUp, List<AtSeat> seats, Gear gear, Set<String> lostChannels, Catalogue catalogue, PlanRules rules, Map<String, Picks.AtSeat> standing) {
+        this(lineUp, seats, gear, lostChannels, catalogue, rules, standing, SetUpWork.fromNothing(lineUp.setUp(), catalogue.tasks()));
+    }
+
+    /** @param work what setting up takes, and how much of it can be done */
+    Layout(LineUp lineUp, List<AtSeat> seats, Gear gear, Set<String> lostChannels, Catalogue catalogue, PlanRules rules, Map<String, Picks.AtSeat> standing,
+            SetUpWork work) {
+        this.work = work;
         this.seats = seats;
         this.rules = rules;
         this.picked = standing;
@@ -58,8 +69,10 @@ final class Layout {
                 setUp.put(at.seat().id(), same);
             }
             SeatChoices choices = new SeatChoices(resources, courses, at.source().body(), at.offers().all(), !Boolean.FALSE.equals(at.seat().limits().phantom()), at.seat().must() ? null : Long.valueOf(rules.leftOutCentipoints(at.seat())),
-                    range(at.seat().id()), offer -> offer == same);
-            ways.add(choices.ways().stream().sorted(Comparator.comparingLong((SeatChoices.Way way) -> way.choice().centipoints()).reversed()).toList());
+                    range(at.seat().id()), offer -> offer == same, offer -> work.takes(at.seat().id(), offer));
+            Comparator<SeatChoices.Way> best = Comparator.comparingLong((SeatChoices.Way way) -> way.choice().centipoints()).reversed();
+            ways.add(choices.ways().stream().sorted(best).toList());
+            kinds.add(Stream.concat(choices.ways().stream(), choices.beaten().stream()).sorted(best).toList());
         }
     }
 
@@ -85,6 +98,10 @@ final class Layout {
         return resources;
     }
 
+    SetUpWork work() {
+        return work;
+    }
+
     List<AtSeat> seats() {
         return seats;
     }
@@ -107,6 +124,11 @@ final class Layout {
     /** All ways of every seat, best first. */
     List<List<SeatChoices.Way>> ways() {
         return ways;
+    }
+
+    /** The same, and at least one of every kind that there is, worth having or not. */
+    List<List<SeatChoices.Way>> kinds() {
+        return kinds;
     }
 
     /** Seats that nothing here can serve. */
@@ -165,7 +187,7 @@ final class Layout {
     /** The problem of all ways, each seat by itself. */
     Problem alone() {
         return new Problem(IntStream.range(0, seats.size()).mapToObj(seat -> new pairwright.session.allocation.Seat(seats.get(seat).seat().id(), seats.get(seat).seat().must(),
-                ways.get(seat).stream().map(SeatChoices.Way::choice).toList())).toList(), resources.caps(), resources.channels().banks());
+                ways.get(seat).stream().map(SeatChoices.Way::choice).toList())).toList(), caps(), resources.channels().banks());
     }
 
     /** The problem of some of the ways of each seat, what two of them are worth together counted for any two. */
@@ -195,7 +217,11 @@ final class Layout {
         }
         Map<String, Integer> channelPrices = new HashMap<>();
         resources.channels().banks().forEach(bank -> bank.channels().forEach(group -> channelPrices.put(group, resources.channelPrice())));
-        return new Problem(all, resources.caps(), resources.channels().banks(), pairs, List.of(), channelPrices);
+        return new Problem(all, caps(), resources.channels().banks(), pairs, List.of(), channelPrices);
+    }
+
+    private List<Cap> caps() {
+        return Stream.concat(resources.caps().stream(), work.caps().stream()).toList();
     }
 
     private static Choice hoping(Choice choice, long centipoints) {
@@ -228,7 +254,7 @@ final class Layout {
                 }
             }
         }
-        return new SetUp(new Problem(all, resources.caps(), resources.channels().banks()), new Solution(all.stream().map(one -> 0).toList(), 0, 0, false, 0, false,
+        return new SetUp(new Problem(all, caps(), resources.channels().banks()), new Solution(all.stream().map(one -> 0).toList(), 0, 0, false, 0, false,
                 channels, all.stream().map(one -> List.<String>of()).toList(), live));
     }
 

@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
 import pairwright.advice.Knowledge;
@@ -43,7 +44,7 @@ public final class LineUpCheck {
 
     private void all(Knowledge known) {
         faults.text("/name", lineUp.name(), LONGEST_NAME, "name");
-        boolean sound = floor(known);
+        Walls walls = floor(known);
         if (lineUp.seats().isEmpty()) {
             faults.add("/lineUp", "nobody is in the line-up. Name at least one source");
         } else if (lineUp.seats().size() > LineUp.MOST_SEATS) {
@@ -56,31 +57,56 @@ public final class LineUpCheck {
             String at = "/lineUp/" + i;
             id(at, seat.id(), "seat", first, i);
             seats.check(at, seat);
-            if (sound) {
-                place(at, i);
-            }
+            place(at, i, walls);
         }
-        gobos(sound);
+        gobos(walls);
         contrast(first.keySet());
         keep(first.keySet());
         if (lineUp.from() != null && lineUp.until() != null && !lineUp.from().isBefore(lineUp.until())) {
             faults.add("/until", "until (" + lineUp.until() + ") is not after from (" + lineUp.from() + "). Swap them or correct one");
         }
         faults.within("/plans", lineUp.plans(), 1, LineUp.MOST_PLANS, "plans");
+        if (lineUp.setUp() != null) {
+            faults.within("/setUp/minutes", lineUp.setUp().minutes(), 1, SetUpTime.MOST_MINUTES, "minutes");
+            faults.within("/setUp/hands", lineUp.setUp().hands(), 1, SetUpTime.MOST_HANDS, "hands");
+        }
     }
 
-    private boolean floor(Knowledge known) {
+    /** What is wrong with so many lost minutes; empty where nothing is. */
+    public static Optional<String> lostMinutes(LineUp lineUp, int minutes) {
+        if (minutes < 0) {
+            return Optional.of("no fewer than 0 minutes can be lost, but it was " + minutes + ". Give the minutes that are gone");
+        }
+        if (minutes > 0 && lineUp.setUp() == null) {
+            return Optional.of(minutes + " minutes are lost, and the line-up does not say how long there was to set up. Say it in setUp, or take the lost minutes out");
+        }
+        return minutes > 0 && minutes > lineUp.setUp().minutes() ? Optional.of(minutes + " minutes are lost of " + lineUp.setUp().minutes()
+                + " that there were to set up. Give at most " + lineUp.setUp().minutes()) : Optional.empty();
+    }
+
+    /** Which measures of the room can be gone by; what does not depend on one that cannot is checked all the same. */
+    private record Walls(boolean wide, boolean deep, boolean high) {
+    }
+
+    private Walls floor(Knowledge known) {
         Floor floor = lineUp.floor();
         faults.known("/room/room", floor.room(), known.catalogue().rooms().keySet(), "room");
-        boolean sound = faults.within("/room/widthM", floor.widthM(), Floor.LEAST_M, Floor.MOST_M, "widthM")
-                & faults.within("/room/depthM", floor.depthM(), Floor.LEAST_M, Floor.MOST_M, "depthM")
-                & faults.within("/room/heightM", floor.heightM(), Floor.LEAST_M, Floor.MOST_M, "heightM")
-                & faults.within("/room/reverbTimeS", floor.reverbTimeS(), Floor.LEAST_REVERB_S, Floor.MOST_REVERB_S, "reverbTimeS");
-        if (sound && floor.patch() != null) {
-            faults.within("/room/patch/xM", floor.patch().xM(), 0, floor.widthM(), "xM", "the room is that wide");
-            faults.within("/room/patch/yM", floor.patch().yM(), 0, floor.depthM(), "yM", "the room is that deep");
+        Walls walls = new Walls(faults.within("/room/widthM", floor.widthM(), Floor.LEAST_M, Floor.MOST_M, "widthM"),
+                faults.within("/room/depthM", floor.depthM(), Floor.LEAST_M, Floor.MOST_M, "depthM"), faults.within("/room/heightM", floor.heightM(), Floor.LEAST_M, Floor.MOST_M, "heightM"));
+        faults.within("/room/reverbTimeS", floor.reverbTimeS(), Floor.LEAST_REVERB_S, Floor.MOST_REVERB_S, "reverbTimeS");
+        if (floor.patch() != null) {
+            inX("/room/patch/xM", floor.patch().xM(), "xM", walls);
+            inY("/room/patch/yM", floor.patch().yM(), "yM", walls);
         }
-        return sound;
+        return walls;
+    }
+
+    private boolean inX(String at, double xM, String name, Walls walls) {
+        return !walls.wide() || faults.within(at, xM, 0, lineUp.floor().widthM(), name, "the room is that wide");
+    }
+
+    private boolean inY(String at, double yM, String name, Walls walls) {
+        return !walls.deep() || faults.within(at, yM, 0, lineUp.floor().depthM(), name, "the room is that deep");
     }
 
     private void id(String at, String id, String kind, Map<String, Integer> first, int index) {
@@ -93,24 +119,22 @@ public final class LineUpCheck {
         }
     }
 
-    private void place(String at, int index) {
+    private void place(String at, int index, Walls walls) {
         Seat seat = lineUp.seats().get(index);
-        boolean inX = faults.within(at + "/xM", seat.xM(), 0, lineUp.floor().widthM(), "xM", "the room is that wide");
-        boolean inY = faults.within(at + "/yM", seat.yM(), 0, lineUp.floor().depthM(), "yM", "the room is that deep");
-        if (!inX || !inY) {
+        if (!(inX(at + "/xM", seat.xM(), "xM", walls) & inY(at + "/yM", seat.yM(), "yM", walls))) {
             return;
         }
         for (Seat other : lineUp.seats().subList(0, index)) {
             double apartM = Math.hypot(seat.xM() - other.xM(), seat.yM() - other.yM());
-            if (apartM < LEAST_APART_M) {
+            if (apartM < LEAST_APART_M && !seat.samePlayer(other)) {
                 faults.add(at, "the seats " + other.id() + " and " + seat.id() + " are " + Faults.plain(Math.round(apartM * 100) / 100.0)
-                        + " m apart. Put " + Faults.plain(LEAST_APART_M) + " m or more between them");
+                        + " m apart. Put " + Faults.plain(LEAST_APART_M) + " m or more between them. One who sings and plays is one seat of the source voice-and-guitar with maxMics 2; of other two things give both seats the same player");
                 return;
             }
         }
     }
 
-    private void gobos(boolean sound) {
+    private void gobos(Walls walls) {
         if (lineUp.gobos().size() > LineUp.MOST_GOBOS) {
             faults.add("/gobos", lineUp.gobos().size() + " gobos are given; at most " + LineUp.MOST_GOBOS + " are reckoned with. Leave out those that stand aside");
             return;
@@ -120,16 +144,11 @@ public final class LineUpCheck {
             Gobo gobo = lineUp.gobos().get(i);
             String at = "/gobos/" + i;
             id(at, gobo.id(), "gobo", first, i);
-            if (!sound) {
-                continue;
+            boolean inside = inX(at + "/x1M", gobo.x1M(), "x1M", walls) & inY(at + "/y1M", gobo.y1M(), "y1M", walls)
+                    & inX(at + "/x2M", gobo.x2M(), "x2M", walls) & inY(at + "/y2M", gobo.y2M(), "y2M", walls);
+            if (walls.high()) {
+                faults.within(at + "/heightM", gobo.heightM(), SHORTEST_GOBO_M, lineUp.floor().heightM(), "heightM", "the room is that high");
             }
-            double wideM = lineUp.floor().widthM();
-            double deepM = lineUp.floor().depthM();
-            boolean inside = faults.within(at + "/x1M", gobo.x1M(), 0, wideM, "x1M", "the room is that wide")
-                    & faults.within(at + "/y1M", gobo.y1M(), 0, deepM, "y1M", "the room is that deep")
-                    & faults.within(at + "/x2M", gobo.x2M(), 0, wideM, "x2M", "the room is that wide")
-                    & faults.within(at + "/y2M", gobo.y2M(), 0, deepM, "y2M", "the room is that deep");
-            faults.within(at + "/heightM", gobo.heightM(), SHORTEST_GOBO_M, lineUp.floor().heightM(), "heightM", "the room is that high");
             if (inside && Math.hypot(gobo.x2M() - gobo.x1M(), gobo.y2M() - gobo.y1M()) < SHORTEST_GOBO_M) {
                 faults.add(at, "the gobo " + gobo.id() + " is shorter than " + Faults.plain(SHORTEST_GOBO_M) + " m. Put its ends further apart, or take it out");
             }

@@ -18,6 +18,14 @@ final class Narrowed {
     private final Layout layout;
     private final long keptCentipoints;
 
+    /**
+     * What is left to be searched.
+     *
+     * @param boundCentipoints no plan is worth more
+     */
+    record Left(List<List<SeatChoices.Way>> ways, double boundCentipoints) {
+    }
+
     /** @param keptCentipoints what it is worth to leave a seat as it is set up */
     Narrowed(Layout layout, long keptCentipoints) {
         this.layout = layout;
@@ -29,10 +37,15 @@ final class Narrowed {
      *
      * @param centipoints of a plan that was found, what is kept counted
      */
-    List<List<SeatChoices.Way>> within(long centipoints) {
+    Left within(long centipoints) {
         long alone = centipoints - layout.mostTogether();
-        List<List<SeatChoices.Way>> some = within(layout.ways(), priced(layout.alone(), layout.ways(), alone), alone);
-        return layout.weighsTogether() && layout.pairsOf(some) <= MOST_PAIRS ? within(some, priced(layout.problem(some), some, centipoints), centipoints) : some;
+        Prices prices = priced(layout.alone(), layout.ways(), alone);
+        List<List<SeatChoices.Way>> some = within(layout.ways(), prices, alone);
+        if (!layout.weighsTogether() || layout.pairsOf(some) > MOST_PAIRS) {
+            return new Left(some, prices.boundCentipoints() + layout.mostTogether());
+        }
+        Prices together = priced(layout.problem(some), some, centipoints);
+        return new Left(within(some, together, centipoints), together.boundCentipoints());
     }
 
     private List<List<SeatChoices.Way>> within(List<List<SeatChoices.Way>> some, Prices prices, long centipoints) {
@@ -62,7 +75,8 @@ final class Narrowed {
                 }
             }
         }
-        return new Prices(problem.keeping(kept), centipoints);
+        // what is proven holds for a search with more time as well
+        return new Prices(layout.work().within(problem, SetUpWork.ANY_TIME_S).keeping(kept), centipoints);
     }
 
     private interface Wanted {

@@ -17,12 +17,13 @@ import pairwright.model.Option;
  * @param timing sources that reach two lines
  * @param supplies the banks and what is drawn from them
  * @param counts what is used up of what there is
+ * @param setUp how long it takes to set it up
  * @param patch what to do in which order, so that nothing is harmed
  * @param reasons what moved its score beside its options, strongest first
  * @param cautions gravest first
  */
 public record Plan(int rank, double score, boolean proven, double bound, List<Served> served, List<String> leftOut, List<Line> lines, List<Hears> bleed,
-        List<Arrival> timing, List<Supply> supplies, List<Count> counts, List<String> patch, List<Said> reasons, List<Said> cautions) {
+        List<Arrival> timing, List<Supply> supplies, List<Count> counts, SetUp setUp, List<String> patch, List<Said> reasons, List<Said> cautions) {
     public Plan {
         served = List.copyOf(served);
         leftOut = List.copyOf(leftOut);
@@ -55,6 +56,25 @@ public record Plan(int rank, double score, boolean proven, double bound, List<Se
 
     /** How many of a thing are used, and how many there are; null where they are not counted. */
     public record Count(String of, int used, Integer there) {
+    }
+
+    /**
+     * How long it takes to set a plan up from nothing, as the tasks of the catalogue have it: an estimate.
+     *
+     * @param minutes there are, by the clock; null where the line-up does not say
+     * @param hands pairs of hands there are; null where the line-up does not say
+     * @param workS what it takes, for one pair of hands
+     */
+    public record SetUp(Integer minutes, Integer hands, double workS) {
+        /** What it takes and of what, in words. */
+        public String words() {
+            int work = SetUpTime.minutes(workS);
+            if (minutes == null) {
+                return work + " min for one pair of hands";
+            }
+            SetUpTime time = new SetUpTime(minutes, hands);
+            return hands == 1 ? work + " of " + minutes + " min for one pair of hands" : work + " of " + SetUpTime.minutes(time.workS()) + " min of work (" + time.words() + ")";
+        }
     }
 
     /** The lines of one seat. */

@@ -28,7 +28,7 @@ final class PlanJudge {
     Plan plan(int rank, PlanMaker.Draft draft, Solution solution, boolean proven, long boundCentipoints) {
         double score = (solution.centipoints() - solution.keptCentipoints()) / 100.0;
         Plan plan = new Plan(rank, score, proven, proven ? score : boundCentipoints / 100.0, draft.served(), draft.leftOut(), draft.lines(), Hearing.of(lineUp, now.catalogue()).of(draft.lines()), Arrivals.of(lineUp, now.catalogue()).of(draft.served(), draft.lines()),
-                supplies(draft.lines(), solution), counts(draft.lines()), PatchOrder.of(draft.lines(), line -> now.catalogue().mics().get(line.placement().micType()).power()),
+                supplies(draft.lines(), solution), counts(draft.lines()), layout.work().of(draft.lines()), PatchOrder.of(draft.lines(), line -> now.catalogue().mics().get(line.placement().micType()).power()),
                 List.of(), List.of());
         Plan judged = rules.judged(plan, lineUp, gear, now.catalogue());
         long counted = judged.served().stream().mapToLong(served -> Math.round(served.option().score() * 100)).sum()

@@ -140,7 +140,7 @@ final class PlanRules {
         }
         return new Plan(plan.rank(), plan.score(), plan.proven(), plan.bound(), plan.served(), plan.leftOut(),
                 plan.lines().stream().map(line -> line.judged(warned.said(rules, byLine.get(line.number())))).toList(), plan.bleed(), timing, plan.supplies(),
-                plan.counts(), plan.patch(), reasons(plan, lineUp, facts), warned.said(rules, whole));
+                plan.counts(), plan.setUp(), plan.patch(), reasons(plan, lineUp, facts), warned.said(rules, whole));
     }
 
     /** What no rule knows better is treated as it was. */

@@ -12,15 +12,56 @@ import java.util.List;
  * @param assumed what was not said and is taken as usual, in sentences
  * @param rulesVersion of the rules
  * @param catalogueVersion of the catalogue
+ * @param timeShort what the best plan loses since there is no more time to set up; null where it loses nothing
  */
 public record Planned(List<Plan> plans, List<Short> shortOf, List<WayOut> waysOut, List<Move> moves, List<String> assumed, String rulesVersion,
-        String catalogueVersion) {
+        String catalogueVersion, TimeShort timeShort) {
     public Planned {
         plans = List.copyOf(plans);
         shortOf = List.copyOf(shortOf);
         waysOut = List.copyOf(waysOut);
         moves = List.copyOf(moves);
         assumed = List.copyOf(assumed);
+    }
+
+    /** Where no time is short. */
+    public Planned(List<Plan> plans, List<Short> shortOf, List<WayOut> waysOut, List<Move> moves, List<String> assumed, String rulesVersion, String catalogueVersion) {
+        this(plans, shortOf, waysOut, moves, assumed, rulesVersion, catalogueVersion, null);
+    }
+
+    /** Says that nobody would be better elsewhere; null where somebody would, and without a plan. */
+    public String noMoves() {
+        return plans.isEmpty() || !moves.isEmpty() ? null : "Nothing is worth moving: no other place and no turn gains enough for what it asks of the players.";
+    }
+
+    /**
+     * Says why there are fewer plans than were asked for; null where there are as many, and without a plan.
+     *
+     * @param lineUp that was planned
+     */
+    public String noMorePlans(LineUp lineUp) {
+        if (plans.isEmpty() || plans.size() >= lineUp.plans()) {
+            return null;
+        }
+        int least = lineUp.leastDifferent();
+        return lineUp.plans() + " plans were asked for, and " + plans.size() + (plans.size() == 1 ? " is" : " are") + " there: with what there is, no other was found that has other types or techniques at "
+                + (lineUp.seats().size() == 1 ? "the seat" : least + " of the " + lineUp.seats().size() + " seats or more") + ".";
+    }
+
+    /**
+     * The time to set up is what keeps a plan from being better.
+     *
+     * @param neededMinutes what the plan takes that would be made with all the time there could be, with as many hands
+     * @param minutes there are
+     * @param costPoints what the plan loses by that, the least possible
+     * @param without who gets nothing or fewer lines for it, in sentences
+     * @param waysOut what would help, the easiest first
+     */
+    public record TimeShort(int neededMinutes, int minutes, double costPoints, List<String> without, List<WayOut> waysOut) {
+        public TimeShort {
+            without = List.copyOf(without);
+            waysOut = List.copyOf(waysOut);
+        }
     }
 
     /**

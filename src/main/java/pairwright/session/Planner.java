@@ -13,11 +13,14 @@ import pairwright.advice.HouseMemory;
 import pairwright.advice.Knowledge;
 import pairwright.model.Stock;
 import pairwright.session.allocation.Allocator;
+import pairwright.session.allocation.NotDecided;
 import pairwright.session.allocation.Problem;
 import pairwright.session.allocation.Solution;
 
 /** Plans sessions. Safe to share between threads; every plan uses one catalogue and one rule base throughout. */
 public final class Planner {
+    /** So often a change is looked for again that turns out to take longer than there is. */
+    private static final int MOST_TRIES = 30;
     private final Supplier<Knowledge> knowledge;
     private final Judging judging;
     private final Allocator allocator = new Allocator();
@@ -44,7 +47,7 @@ public final class Planner {
      * @throws pairwright.session.allocation.NotDecided where neither a plan nor its impossibility was found in time
      */
     public Planned plan(LineUp lineUp, Gear gear, Consumer<Progress> progress) {
-        return Knowledge.answered(knowledge, now -> new Planning(lineUp, counted(gear), Lost.NOTHING, now, Map.of(), progress).planned());
+        return Knowledge.answered(knowledge, now -> new Planning(lineUp, counted(gear), Lost.NOTHING, now, Map.of(), fromNothing(lineUp, now), progress).planned());
     }
 
     /**
@@ -54,7 +57,7 @@ public final class Planner {
      * @throws IllegalArgumentException where what was picked for a seat can no longer be had, with the seat and the reason
      */
     public Plan rebuilt(LineUp lineUp, Gear gear, Picks picks) {
-        return Knowledge.answered(knowledge, now -> new Planning(lineUp, counted(gear), Lost.NOTHING, now, bySeat(picks), step -> { }).rebuilt());
+        return Knowledge.answered(knowledge, now -> new Planning(lineUp, counted(gear), Lost.NOTHING, now, bySeat(picks), fromNothing(lineUp, now), step -> { }).rebuilt());
     }
 
     /**
@@ -66,11 +69,29 @@ public final class Planner {
      * @param lost since then
      * @param pricePoints how many points it must be worth to touch a seat that could stay as it is
      * @param progress is told how far it is, from any thread
-     * @throws IllegalStateException where no plan is left; ask {@link #plan} what is short
+     * @throws IllegalStateException where no plan is left; ask {@link #shortAgain} what is short
      */
     public Change again(LineUp lineUp, Gear gear, Picks before, Lost lost, double pricePoints, Consumer<Progress> progress) {
-        return Knowledge.answered(knowledge, now -> new Planning(lineUp.without(lost.seats()), counted(gear), lost, now, bySeat(before), progress)
-                .again(lineUp, before, pricePoints, labels(gear, now)));
+        return Knowledge.answered(knowledge, now -> planning(lineUp, gear, before, lost, now, progress).again(lineUp, before, pricePoints, labels(gear, now)));
+    }
+
+    /**
+     * What is short where {@link #again} finds no plan.
+     *
+     * @return no plan, and why
+     */
+    public Planned shortAgain(LineUp lineUp, Gear gear, Picks before, Lost lost, Consumer<Progress> progress) {
+        return Knowledge.answered(knowledge, now -> planning(lineUp, gear, before, lost, now, progress).none());
+    }
+
+    private Planning planning(LineUp lineUp, Gear gear, Picks before, Lost lost, Knowledge now, Consumer<Progress> progress) {
+        LineUp left = lineUp.without(lost.seats());
+        Gear whole = counted(gear);
+        return new Planning(left, whole, lost, now, bySeat(before), SetUpWork.since(left, now.catalogue().tasks(), whole.without(lost), before, lost), progress);
+    }
+
+    private static SetUpWork fromNothing(LineUp lineUp, Knowledge now) {
+        return SetUpWork.fromNothing(lineUp.setUp(), now.catalogue().tasks());
     }
 
     /** What is written on things, lost ones as well. */
@@ -111,7 +132,7 @@ public final class Planner {
         private final Layout layout;
 
         /** @param whole with what is lost, since what can be put where is judged of all there was: so nothing is judged again for a loss */
-        Planning(LineUp lineUp, Gear whole, Lost lost, Knowledge now, Map<String, Picks.AtSeat> standing, Consumer<Progress> progress) {
+        Planning(LineUp lineUp, Gear whole, Lost lost, Knowledge now, Map<String, Picks.AtSeat> standing, SetUpWork work, Consumer<Progress> progress) {
             this.lineUp = lineUp;
             this.gear = whole.without(lost);
             this.lost = lost;
@@ -120,17 +141,17 @@ public final class Planner {
             this.progress = progress;
             this.rules = new PlanRules(now.rules(), now.catalogue());
             List<AtSeat> seats = judging.of(lineUp, now, whole.stock(), new ChannelPool(gear.channels(), Set.copyOf(lost.channels())), progress);
-            this.layout = new Layout(lineUp, seats, gear, Set.copyOf(lost.channels()), now.catalogue(), rules, standing);
+            this.layout = new Layout(lineUp, seats, gear, Set.copyOf(lost.channels()), now.catalogue(), rules, standing, work);
         }
 
         Planned planned() {
             if (!layout.unserved().isEmpty()) {
-                return new Shortfall(lineUp, layout, now, allocator).planned(judging);
+                return none();
             }
             progress.accept(new Progress("Searching for the best plan", 0, 1));
             Optional<Found> best = best();
             if (best.isEmpty()) {
-                return new Shortfall(lineUp, layout, now, allocator).planned(judging);
+                return none();
             }
             List<Found> found = new ArrayList<>(List.of(best.get()));
             if (lineUp.plans() > 1) {
@@ -144,7 +165,11 @@ public final class Planner {
             }
             progress.accept(new Progress("Looking for better seats", 0, 1));
             return new Planned(plans, List.of(), List.of(), SeatMoves.of(lineUp, now.catalogue()).of(plans.get(0).lines(), progress), assumed(), now.rules().version(),
-                    now.catalogue().version());
+                    now.catalogue().version(), TimeShort.of(lineUp, layout, allocator, best.get().plan()));
+        }
+
+        Planned none() {
+            return new Shortfall(lineUp, layout, now, allocator).planned(judging);
         }
 
         /**
@@ -174,12 +199,21 @@ public final class Planner {
 
         /** The best of all, from nothing. */
         private Optional<Found> best() {
-            return BestPlan.of(layout, allocator).map(Found::of);
+            try {
+                return BestPlan.of(layout, allocator).map(Found::of);
+            } catch (NotDecided unknown) {
+                return Optional.empty(); // who can be served is found anyhow
+            }
         }
 
         /** The best of all from nothing, where one plan is known. */
         private Found atLeast(Solution known) {
             return Found.of(BestPlan.atLeast(layout, allocator, points(known)).orElseThrow());
+        }
+
+        /** The best with another amount of work that can be done, in seconds. */
+        private Optional<Found> best(int workS) {
+            return BestPlan.of(layout, problem -> allocator.best(layout.work().within(problem, workS)), 0).map(Found::of);
         }
 
         /** The best where it is worth something to leave a seat as it is set up. */
@@ -190,9 +224,8 @@ public final class Planner {
 
         /** Plans that have other types or techniques than the best, and than each other, at a third of the seats or more: good ones, not proven to be the best of that kind. */
         private List<Found> others(Found best) {
-            int apart = Math.max(1, (int) Math.ceil(lineUp.seats().size() / 3.0));
-            List<List<SeatChoices.Way>> kinds = best.plan().kinds();
-            List<Solution> different = allocator.different(layout.problem(kinds), lineUp.plans(), apart);
+            List<List<SeatChoices.Way>> kinds = best.plan().kinds(layout.kinds());
+            List<Solution> different = allocator.different(layout.problem(kinds), lineUp.plans(), lineUp.leastDifferent());
             return different.stream().skip(1).map(solution -> best.beside(new BestPlan(kinds, kinds, solution))).toList();
         }
 
@@ -210,23 +243,39 @@ public final class Planner {
                 }
                 only.add(same);
             }
-            Solution solution = kept(layout.problem(only), 1).orElseThrow(() -> new IllegalArgumentException(
+            // what stands is told of, however long it took
+            int most = layout.work().mostS(only);
+            Solution solution = kept(layout.work().within(layout.problem(only), most), 1).orElseThrow(() -> new IllegalArgumentException(
                     "What was picked takes more than there is now. Plan again, or free what is missing"));
-            return plan(1, atLeast(solution).beside(new BestPlan(only, only, solution)), standing);
+            Found best = layout.work().overS(most) > 0 ? best(most).orElseThrow() : atLeast(solution);
+            return plan(1, best.beside(new BestPlan(only, only, solution)), standing);
         }
 
         /** @param whole the line-up with those who are not coming, who have names as well */
         Change again(LineUp whole, Picks before, double pricePoints, Map<String, String> labels) {
             // at no price at all, what stands is still preferred among equals
             long price = Math.max(1, Math.round(pricePoints * 100));
-            progress.accept(new Progress("Searching for what can stay", 0, 1));
-            BestPlan kept = BestPlan.of(layout, problem -> kept(problem, price), price).orElseThrow(() -> new IllegalStateException(
-                    "With what is left not every seat that must be served can be. Plan anew to see what is short"));
-            progress.accept(new Progress("Searching for the best plan", 0, 1));
-            Found scratch = atLeast(kept.solution());
-            progress.accept(new Progress("Writing the plan", 0, 1));
-            return Steps.change(before, lost, plan(1, scratch.beside(kept), standing), Math.max(scratch.solution().centipoints(), points(kept.solution())) / 100.0, whole,
-                    now.catalogue().tasks(), id -> labels.getOrDefault(id, id));
+            InTime inTime = new InTime(layout.work());
+            Found scratch = null;
+            for (int tries = 0; tries < MOST_TRIES; tries++) {
+                progress.accept(new Progress("Searching for what can stay", 0, 1));
+                BestPlan kept = BestPlan.of(layout, problem -> kept(inTime.known(problem), price), price).orElseThrow(Planning::nothingLeft);
+                if (scratch == null) {
+                    progress.accept(new Progress("Searching for the best plan", 0, 1));
+                    scratch = atLeast(kept.solution());
+                }
+                progress.accept(new Progress("Writing the plan", 0, 1));
+                Change change = Steps.change(before, lost, plan(1, scratch.beside(kept), standing), Math.max(scratch.solution().centipoints(), points(kept.solution())) / 100.0, whole,
+                        now.catalogue().tasks(), layout.work().time(), id -> labels.getOrDefault(id, id));
+                if (inTime.holds(change, layout.seats(), kept.ways())) {
+                    return change;
+                }
+            }
+            throw nothingLeft();
+        }
+
+        private static IllegalStateException nothingLeft() {
+            return new IllegalStateException("With what is left not every seat that must be served can be. Plan anew to see what is short");
         }
 
         private List<String> assumed() {
@@ -240,6 +289,9 @@ public final class Planner {
             }
             if (gear.stands() == null) {
                 assumed.add("Stands are not counted.");
+            }
+            if (lineUp.setUp() != null) {
+                assumed.add("How long setting up takes is an estimate: what the tasks of the catalogue say of each line, shared out evenly among all hands.");
             }
             if (gear.boosters().stream().anyMatch(Gear.Booster::passesPhantom)) {
                 assumed.add("Inline boosters that let phantom power through, or of which nobody noted that they do not, are left aside.");

@@ -7,6 +7,7 @@ import pairwright.acoustics.Room;
 import pairwright.advice.AsPlayed;
 import pairwright.model.Catalogue;
 import pairwright.model.Source;
+import pairwright.model.SourceFamily;
 
 /** What the seats of a line-up sound like, wherever they are: as they are played today, and what the room adds of each. */
 final class Players {
@@ -21,6 +22,11 @@ final class Players {
     record Player(AsPlayed played, OctaveCurve reverberantOctavesDbSpl) {
         boolean sounds() {
             return played.source().level() != null;
+        }
+
+        /** Whether it is somebody who plays with the others; a room does not. */
+        boolean plays() {
+            return sounds() && played.source().family() != SourceFamily.AMBIENCE;
         }
     }
 

@@ -104,7 +104,7 @@ final class PurchaseCase {
             return 0;
         }
         LineUp whole = session.lineUp();
-        LineUp left = new LineUp(whole.name(), whole.floor(), others.stream().map(AtSeat::seat).toList(), whole.gobos(), List.of(), List.of(), whole.from(), whole.until(), 1);
+        LineUp left = new LineUp(whole.name(), whole.floor(), others.stream().map(AtSeat::seat).toList(), whole.gobos(), List.of(), List.of(), whole.from(), whole.until(), 1, whole.setUp());
         return BestPlan.of(layout(left, others, stock), allocator).orElseThrow().solution().boundCentipoints();
     }
 

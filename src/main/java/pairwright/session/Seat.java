@@ -31,6 +31,11 @@ public record Seat(String id, String player, String source, double xM, double yM
         limits = limits == null ? Limits.NONE : limits;
     }
 
+    /** Whether one player is named at both. */
+    public boolean samePlayer(Seat other) {
+        return player != null && other.player != null && player.strip().equalsIgnoreCase(other.player.strip());
+    }
+
     /** The same under another id. */
     public Seat called(String other) {
         return new Seat(other, player, source, xM, yM, facingDegrees, ways, dynamics, character, circumstances, limits, must, heard, fixed);

@@ -1,10 +1,13 @@
 package pairwright.session;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 import pairwright.advice.Offer;
@@ -25,9 +28,11 @@ final class SeatChoices {
     private final Resources resources;
     private final Courses courses;
     private final Body body;
+    private final Function<Offer, Map<String, Integer>> work;
     private final boolean phantom;
     private final List<Way> ways = new ArrayList<>();
     private final Map<Demand, Long> best = new HashMap<>();
+    private final Map<List<String>, Way> beaten = new LinkedHashMap<>();
 
     /**
      * One choice and what is behind it.
@@ -53,11 +58,14 @@ final class SeatChoices {
      * @param rangeCentipoints how much more a seat beside another can make of one offer than of another that takes the same; 0 for a seat that is
      *     judged by itself
      * @param setUp offers that are looked at whatever they are worth, since they stand already
+     * @param work what setting an offer up takes of the caps
      */
-    SeatChoices(Resources resources, Courses courses, Body body, List<Offer> offers, boolean phantom, Long leftOutCentipoints, long rangeCentipoints, Predicate<Offer> setUp) {
+    SeatChoices(Resources resources, Courses courses, Body body, List<Offer> offers, boolean phantom, Long leftOutCentipoints, long rangeCentipoints, Predicate<Offer> setUp,
+            Function<Offer, Map<String, Integer>> work) {
         this.resources = resources;
         this.courses = courses;
         this.body = body;
+        this.work = work;
         this.phantom = phantom;
         // a box of which there is none is reckoned with only where nothing else serves the seat, so that it is said to be short
         for (boolean borrowed = false; ; borrowed = true) {
@@ -81,15 +89,22 @@ final class SeatChoices {
         return ways;
     }
 
+    /** Of every kind the best of those that take no less than something better: none is in the best plan, but one may be what makes another plan. */
+    Collection<Way> beaten() {
+        return beaten.values();
+    }
+
     private void add(Offer offer, int number, long rangeCentipoints, boolean setUp, boolean borrowed) {
         List<Set<String>> stands = resources.standing(offer, body);
         if (stands == null) {
             return; // no stand here holds it
         }
+        Map<String, Integer> work = this.work.apply(offer);
         int way = 0;
         for (Map<String, Integer> takes : resources.units().ways(offer)) {
             for (List<Course> chosen : together(offer, borrowed)) {
                 Map<String, Integer> all = new HashMap<>(takes);
+                all.putAll(work);
                 List<Set<String>> anyOf = new ArrayList<>(stands);
                 List<Feed> feeds = new ArrayList<>();
                 long centipoints = offer.centipoints();
@@ -102,8 +117,11 @@ final class SeatChoices {
                 long worth = centipoints;
                 Long most = best.get(new Demand(all, feeds, anyOf));
                 best.merge(new Demand(all, feeds, anyOf), worth, Math::max);
+                Way one = new Way(new Choice("offer " + number + "." + way, Choice.Use.FULL, worth, all, feeds, anyOf), offer, chosen);
                 if (setUp || most == null || worth > most || rangeCentipoints > 0 && worth >= most - rangeCentipoints) {
-                    ways.add(new Way(new Choice("offer " + number + "." + way, Choice.Use.FULL, worth, all, feeds, anyOf), offer, chosen));
+                    ways.add(one);
+                } else {
+                    beaten.merge(one.kind(), one, (before, after) -> after.choice().centipoints() > before.choice().centipoints() ? after : before);
                 }
                 way++;
             }

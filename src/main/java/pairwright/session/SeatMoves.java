@@ -8,19 +8,16 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
 import pairwright.model.Catalogue;
-import pairwright.model.SourceFamily;
 import pairwright.rules.Figure;
 
 /**
  * Whom to seat elsewhere, or turn, so that the lines of a plan hear less of what they should not. Tried are places on a grid and a few ways to
  * face, first with every microphone as it is planned; the best are then looked at closer, with every microphone turned as is best there.
  * What is told of a move is what the lines then have over what they have now, both with the best aims, computed as everything else is. Each
- * is for itself: two together do something else again.
+ * is for itself: two together do something else again. Told is only what a band would agree to ({@link MoveTerms}).
  */
 public final class SeatMoves {
     public static final int MOST = 3;
-    /** Nobody is asked to move for less, on average of the lines that are touched. */
-    public static final double LEAST_GAIN_DB = 1;
     /** A line whose separation changes by less is not touched. */
     public static final double TOUCHED_DB = 0.5;
 
@@ -31,8 +28,8 @@ public final class SeatMoves {
     private static final int LOOKED_AT = 2;
     private static final int SEATS_LOOKED_AT = MOST + 1;
     private static final int ROUNDS = 3;
-    /** From less than this no closer look makes a move of it. */
-    private static final double WORTH_A_LOOK_DB = LEAST_GAIN_DB / 2;
+    /** From less than this, summed up over all lines, no closer look makes a move of it. */
+    private static final double WORTH_A_LOOK_DB = 0.5;
     private static final int[] TURNS_DEGREES = {45, -45, 90, -90, 180};
     private static final int[] FACINGS_DEGREES = {0, 90, -90, 180};
     /** Of moves that gain nearly as much, the shortest is told: so much of the most is nearly as much. */
@@ -41,12 +38,14 @@ public final class SeatMoves {
     private final LineUp lineUp;
     private final Hearing hearing;
     private final FloorSpace space;
+    private final MoveTerms terms;
     private final SeatNames names;
 
     private SeatMoves(LineUp lineUp, Catalogue catalogue) {
         this.lineUp = lineUp;
         this.hearing = Hearing.of(lineUp, catalogue);
         this.space = new FloorSpace(lineUp, catalogue);
+        this.terms = new MoveTerms(lineUp, hearing.players(), catalogue);
         this.names = SeatNames.of(lineUp);
     }
 
@@ -113,7 +112,7 @@ public final class SeatMoves {
 
     private boolean movable(Seat seat) {
         Players.Player player = hearing.players().at(seat);
-        return !seat.fixed() && player.sounds() && player.played().source().family() != SourceFamily.AMBIENCE && !space.together(seat);
+        return !seat.fixed() && player.plays() && !space.together(seat);
     }
 
     /** With every microphone as it is planned: the best places of a seat, and the shortest way that gains nearly as much. */
@@ -128,8 +127,9 @@ public final class SeatMoves {
         List<Tried> closer = rough.best().stream().map(one -> new Tried(one.seat(), now.bestDb(one.seat()) - now.bestDb()))
                 .map(one -> one.gainDb() < WORTH_A_LOOK_DB ? one : closer(one, now)).toList();
         double mostDb = closer.stream().mapToDouble(Tried::gainDb).max().orElse(0);
-        return closer.stream().filter(one -> one.gainDb() >= LEAST_GAIN_DB && one.gainDb() >= NEARLY_SHARE * mostDb)
-                .min(Comparator.comparingDouble(one -> wayM(rough.seat(), one.seat()))).map(one -> told(rough.seat(), one.seat(), now.lines())).orElse(null);
+        List<Tried> worth = closer.stream().filter(one -> one.gainDb() > 0)
+                .sorted(Comparator.comparing((Tried one) -> one.gainDb() < NEARLY_SHARE * mostDb).thenComparing(one -> wayM(rough.seat(), one.seat()))).toList();
+        return worth.stream().map(one -> told(rough.seat(), one.seat(), now.lines())).filter(Objects::nonNull).findFirst().orElse(null);
     }
 
     /** The shortest that gains nearly as much as the first; the earliest of equals. */
@@ -157,7 +157,7 @@ public final class SeatMoves {
     }
 
     private boolean fits(Seat moved, List<Listening> now) {
-        return space.fits(moved, now.stream().filter(one -> one.line().seat().equals(moved.id()))
+        return terms.agreeable(moved) && space.fits(moved, now.stream().filter(one -> one.line().seat().equals(moved.id()))
                 .map(one -> one.around().seated(moved).spot(one.position(), one.line().placement().distanceM(), one.aimDegrees())).toList());
     }
 
@@ -207,7 +207,7 @@ public final class SeatMoves {
             }
         }
         double gainDb = touched == 0 ? 0 : sumDb / touched;
-        return gainDb < LEAST_GAIN_DB ? null : new Found(sumDb, new Planned.Move(before.id(), after.xM(), after.yM(), after.facingDegrees(), gainDb,
+        return gainDb < terms.leastGainDb(wayM(before, after)) ? null : new Found(sumDb, new Planned.Move(before.id(), after.xM(), after.yM(), after.facingDegrees(), gainDb,
                 most.number(), mostDb, says(before, after, gainDb, touched, most, mostDb)));
     }
 

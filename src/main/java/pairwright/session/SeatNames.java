@@ -3,7 +3,7 @@ package pairwright.session;
 import java.util.HashMap;
 import java.util.Map;
 
-/** What seats are called in a sentence: by their player, by their source, or by their id where a source sits there twice. */
+/** What seats are called in a sentence: by their player, by their source, or by their id where a source sits there twice, and by both where a player is named twice. */
 final class SeatNames {
     private final Map<String, String> byId = new HashMap<>();
 
@@ -14,7 +14,7 @@ final class SeatNames {
         SeatNames names = new SeatNames();
         for (Seat seat : lineUp.seats()) {
             boolean once = lineUp.seats().stream().filter(other -> other.player() == null && other.source().equals(seat.source())).count() == 1;
-            names.byId.put(seat.id(), seat.player() != null ? seat.player() : "the " + (once ? seat.source() : seat.id()).replace('-', ' '));
+            names.byId.put(seat.id(), seat.player() != null ? seat.player() + (lineUp.playsTwice(seat) ? " (" + seat.source().replace('-', ' ') + ")" : "") : "the " + (once ? seat.source() : seat.id()).replace('-', ' '));
         }
         return names;
     }

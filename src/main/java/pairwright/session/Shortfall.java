@@ -36,7 +36,12 @@ final class Shortfall {
         List<Planned.WayOut> waysOut = new ArrayList<>();
         if (layout.unserved().isEmpty()) {
             Shortage shortage = allocator.shortage(layout.problem(layout.withLeavingOut()));
-            shortage.lacks().forEach(lack -> shortOf.add(shortOf(lack)));
+            shortage.lacks().stream().filter(lack -> !SetUpWork.isCap(lack.name())).forEach(lack -> shortOf.add(shortOf(lack)));
+            TimeOut time = new TimeOut(layout, allocator);
+            time.neededS(shortage).ifPresent(neededS -> {
+                shortOf.add(time.shortOf(neededS));
+                waysOut.addAll(time.waysOut(neededS));
+            });
             if (shortOf.isEmpty()) {
                 List<String> must = lineUp.seats().stream().filter(Seat::must).map(Seat::id).toList();
                 shortOf.add(new Planned.Short("several things at once: sources that must be served", shortage.must(), shortage.canServe(), must));

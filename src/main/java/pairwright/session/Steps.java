@@ -13,12 +13,12 @@ import pairwright.model.Task;
 
 /** What is to be done between two plans, seat by seat: first what is taken away, then what is moved, then what is set up. */
 final class Steps {
-    private static final String POWER_DOWN = "power-down";
-    private static final String STRIKE = "strike";
+    static final String POWER_DOWN = "power-down";
+    static final String STRIKE = "strike";
     private static final String SWAP = "swap";
-    private static final String MOVE = "move";
+    static final String MOVE = "move";
     private static final String REPATCH = "repatch";
-    private static final String SET_UP = "set-up";
+    static final String SET_UP = "set-up";
     private static final List<String> ORDER = List.of(POWER_DOWN, STRIKE, SWAP, MOVE, REPATCH, SET_UP);
 
     private final Plan plan;
@@ -41,10 +41,11 @@ final class Steps {
      * What leads from what is set up to another plan.
      *
      * @param tasks of the catalogue: how long each takes
+     * @param time there is for it; null for as long as it takes
      * @param label what is written on a unit or channel, or what a mic type is called, by its id
      */
     static Change change(Picks before, Lost lost, Plan plan, double bestScore, LineUp lineUp, Map<String, Task> tasks,
-            UnaryOperator<String> label) {
+            SetUpTime time, UnaryOperator<String> label) {
         Steps steps = new Steps(before, lost, plan, lineUp, tasks, label);
         List<Change.Step> all = new ArrayList<>();
         List<String> kept = new ArrayList<>();
@@ -63,35 +64,64 @@ final class Steps {
             all.add(steps.step(POWER_DOWN, null, "Phantom power off wherever something is plugged or patched, gains down, and wait half a minute. It goes on again last."));
         }
         all.sort(Comparator.comparingInt(step -> ORDER.indexOf(step.kind())));
-        return new Change(plan, all, all.stream().mapToDouble(Change.Step::timeS).sum(), kept, bestScore - plan.score(), bestScore);
+        return new Change(plan, all, all.stream().mapToDouble(Change.Step::timeS).sum(), kept, bestScore - plan.score(), bestScore, time);
     }
 
     private void atSeat(String seat, Picks.AtSeat was, Picks.AtSeat is, List<Change.Step> steps) {
-        int common = was == null || is == null ? 0 : Math.min(was.mics().size(), is.mics().size());
-        for (int i = 0; i < common; i++) {
-            mic(seat, i + 1, was.mics().get(i), is.mics().get(i), steps);
-        }
-        for (int i = common; was != null && i < was.mics().size(); i++) {
-            steps.add(step(STRIKE, seat, "Take away " + called(was.mics().get(i)) + " from " + names.of(seat) + "."));
-        }
-        for (int i = common; is != null && i < is.mics().size(); i++) {
-            steps.add(step(SET_UP, seat, "Set up " + line(seat, i + 1) + "."));
+        List<Picks.Mic> before = was == null ? List.of() : was.mics();
+        List<Picks.Mic> after = is == null ? List.of() : is.mics();
+        for (int i = 0; i < Math.max(before.size(), after.size()); i++) {
+            Picks.Mic old = at(before, i);
+            Picks.Mic now = at(after, i);
+            for (String task : tasks(old, now)) {
+                steps.add(step(task, seat, says(task, seat, i + 1, old)));
+            }
+            if (old != null && now != null) {
+                changed(seat, i + 1, old.box(), now.box(), steps);
+                changed(seat, i + 1, old.pad(), now.pad(), steps);
+            }
         }
     }
 
-    private void mic(String seat, int number, Picks.Mic was, Picks.Mic is, List<Change.Step> steps) {
+    /** What is to be done at one seat, task by task; power, boxes and pads aside. */
+    static List<String> tasks(List<Picks.Mic> before, List<Picks.Mic> after) {
+        List<String> tasks = new ArrayList<>();
+        for (int i = 0; i < Math.max(before.size(), after.size()); i++) {
+            tasks.addAll(tasks(at(before, i), at(after, i)));
+        }
+        return tasks;
+    }
+
+    private static Picks.Mic at(List<Picks.Mic> mics, int index) {
+        return index < mics.size() ? mics.get(index) : null;
+    }
+
+    private static List<String> tasks(Picks.Mic was, Picks.Mic is) {
+        if (was == null || is == null) {
+            return List.of(was == null ? SET_UP : STRIKE);
+        }
+        List<String> tasks = new ArrayList<>();
         boolean samePlace = was.position().equals(is.position()) && (was.distanceM() == null || Math.abs(was.distanceM() - is.distanceM()) < 0.005)
                 && (was.aimDegrees() == null || Math.abs(was.aimDegrees() - is.aimDegrees()) < 0.5);
         if (!was.micType().equals(is.micType()) || !Objects.equals(was.unit(), is.unit())) {
-            steps.add(step(SWAP, seat, "Take away " + called(was) + gone(was) + " and put up " + line(seat, number) + "."));
+            tasks.add(SWAP);
         } else if (!samePlace || !Objects.equals(was.pattern(), is.pattern())) {
-            steps.add(step(MOVE, seat, "Move " + line(seat, number) + "."));
+            tasks.add(MOVE);
         }
-        changed(seat, number, was.box(), is.box(), steps);
-        changed(seat, number, was.pad(), is.pad(), steps);
         if (was.channel() != null && !was.channel().equals(is.channel())) {
-            steps.add(step(REPATCH, seat, "Patch " + line(seat, number) + ", away from " + label.apply(was.channel()) + "."));
+            tasks.add(REPATCH);
         }
+        return tasks;
+    }
+
+    private String says(String task, String seat, int number, Picks.Mic was) {
+        return switch (task) {
+            case STRIKE -> "Take away " + called(was) + " from " + names.of(seat) + ".";
+            case SWAP -> "Take away " + called(was) + gone(was) + " and put up " + line(seat, number) + ".";
+            case MOVE -> "Move " + line(seat, number) + ".";
+            case REPATCH -> "Patch " + line(seat, number) + ", away from " + label.apply(was.channel()) + ".";
+            default -> "Set up " + line(seat, number) + ".";
+        };
     }
 
     /** What is in the line besides: a box or a pad that comes, goes or is another. */

@@ -67,7 +67,12 @@ public record AtPlan(AtLocker at, String id, LineUp lineUp, Gear gear, Picks tak
     }
 
     String seatName(Seat seat) {
-        return seat.player() != null ? seat.player() : sourceName(seat.source());
+        return seat.player() != null ? player(seat) : sourceName(seat.source());
+    }
+
+    /** A player who is named at two seats is told apart by what they play there. */
+    private String player(Seat seat) {
+        return seat.player() + (lineUp.playsTwice(seat) ? " (" + Naming.small(sourceName(seat.source())) + ")" : "");
     }
 
     String sourceName(String source) {
@@ -76,7 +81,7 @@ public record AtPlan(AtLocker at, String id, LineUp lineUp, Gear gear, Picks tak
 
     /** The same within a sentence, where a player's name stays as it is. */
     String inSentence(String seat) {
-        return lineUp.seat(seat).map(one -> one.player() != null ? one.player() : "the " + Naming.small(sourceName(one.source()))).orElse(seat);
+        return lineUp.seat(seat).map(one -> one.player() != null ? player(one) : "the " + Naming.small(sourceName(one.source()))).orElse(seat);
     }
 
     Link mic(Line line) {

@@ -10,9 +10,9 @@ import pairwright.session.Seat;
 
 /** What every microphone hears of everybody else, as a table that is the picture, and line by line in words. */
 public final class BleedPage {
+    /** The side of a mid-side pair hears beside its own source on purpose: whatever it hears is no cause for alarm. */
+    private static final String BESIDE = "heard-beside";
     /** Where the shade of a cell changes. Nothing is judged by it; the rules of plans do that. */
-    /** The side of a mid-side pair is no cause for alarm. */
-    private static final String UNMARKED = "heard-0";
     private static final double[] STEPS_DB = {0, 6, 12, 18};
 
     private static final int MOST_SAID = 3;
@@ -70,15 +70,19 @@ public final class BleedPage {
             }
             rows.add(new Row(line.number(), line.name(), line.placement().name() + (line.side() ? ", the side: it is to hear beside" : ""), seats.stream().map(seat -> cell(at, line, heard, seat)).toList(), words.of(line, heard, MOST_SAID).stream().map(at.reader()::sentence).toList()));
         }
-        return new Content(seats.stream().map(at::seatName).toList(), rows, steps(), silent.isEmpty() ? "" : "Nothing of the room reaches " + String.join(", ", silent) + ".");
+        return new Content(seats.stream().map(at::seatName).toList(), rows, steps(plan), silent.isEmpty() ? "" : "Nothing of the room reaches " + String.join(", ", silent) + ".");
     }
 
     private static Cell cell(AtPlan at, Line line, List<Hears> heard, Seat seat) {
         if (line.seat().equals(seat.id())) {
             return new Cell("own", "", "", "");
         }
-        return heard.stream().filter(hears -> hears.seat().equals(seat.id())).findFirst().map(hears -> new Cell(line.side() ? UNMARKED : shade(hears.separationDb()),
+        return heard.stream().filter(hears -> hears.seat().equals(seat.id())).findFirst().map(hears -> new Cell(shade(line.side(), hears.separationDb()),
                 at.measures().number(hears.separationDb(), 0), octave(hears.loudestHz()), at.reader().frequency(hears.loudestHz()))).orElse(new Cell("none", "", "", ""));
+    }
+
+    static String shade(boolean side, double separationDb) {
+        return side ? BESIDE : shade(separationDb);
     }
 
     /** heard-4 for what is louder than the own sound, down to heard-0 for what is far below it. */
@@ -93,9 +97,13 @@ public final class BleedPage {
         return "heard-" + louder;
     }
 
-    private static List<Step> steps() {
-        return List.of(new Step("heard-4", "below 0 dB: louder than its own"), new Step("heard-3", "0 to 5 dB"), new Step("heard-2", "6 to 11 dB"),
-                new Step("heard-1", "12 to 17 dB"), new Step("heard-0", "18 dB and more"), new Step("own", "its own source"));
+    private static List<Step> steps(Plan plan) {
+        List<Step> steps = new ArrayList<>(List.of(new Step("heard-4", "below 0 dB: louder than its own"), new Step("heard-3", "0 to 5 dB"), new Step("heard-2", "6 to 11 dB"),
+                new Step("heard-1", "12 to 17 dB"), new Step("heard-0", "18 dB and more"), new Step("own", "its own source")));
+        if (plan.lines().stream().anyMatch(Line::side)) {
+            steps.add(new Step(BESIDE, "the side of a mid-side pair: it is to hear beside"));
+        }
+        return steps;
     }
 
     /** "63", "500", "1k": as short as it can be. */

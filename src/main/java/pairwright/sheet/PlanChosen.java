@@ -54,7 +54,8 @@ public record PlanChosen(Plan plan, boolean taken, Planned planned, Progress pro
         return new PlanChosen(plan, plan != null && at.taken() != null && Picks.of(plan).equals(at.taken()), planned, null, "");
     }
 
-    boolean waits() {
+    /** Whether it is still being worked out. */
+    public boolean waits() {
         return progress != null;
     }
 

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import pairwright.model.Severity;
 import pairwright.rules.RuleInfo;
 import pairwright.session.Booked;
@@ -33,11 +34,19 @@ public final class PlanPage {
      * @param shown one of them; null where none is possible
      * @param shortOf what there is too little of
      * @param waysOut what would make a plan possible, cheapest first
+     * @param noMorePlans why there are fewer plans than were asked for; empty where there are as many
      * @param moves whom to seat elsewhere
+     * @param noMoves says that nobody would be better elsewhere; empty where somebody would
      * @param assumed what was not said and is taken as usual
+     * @param time what the time to set up costs; null for nothing
      * @param versions of rules and catalogue, in words
      */
-    public record Content(List<Card> cards, Shown shown, List<ShortOf> shortOf, List<WayOut> waysOut, List<Move> moves, List<String> assumed, String versions) {
+    public record Content(List<Card> cards, Shown shown, List<ShortOf> shortOf, List<WayOut> waysOut, String noMorePlans, List<Move> moves, String noMoves,
+            List<String> assumed, TimeShort time, String versions) {
+    }
+
+    /** What the time to set up costs: in a sentence, who gets less for it, and what would help. */
+    public record TimeShort(String says, List<String> without, List<WayOut> waysOut) {
     }
 
     /** A plan in short; differs is what is unlike the first. */
@@ -112,10 +121,18 @@ public final class PlanPage {
         Planned planned = chosen.planned();
         List<Card> cards = planned.plans().stream().map(plan -> card(at, plan, planned.plans().get(0), plan == chosen.plan())).toList();
         return new Content(cards, chosen.plan() == null ? null : shown(at, chosen), planned.shortOf().stream().map(one -> shortOf(at, one)).toList(),
-                planned.waysOut().stream().map(way -> new WayOut(way.kind(), at.reader().sentence(way.says()), Points.score(way.pricePoints(), at.reader()),
-                        Points.score(way.score(), at.reader()))).toList(),
-                planned.moves().stream().map(move -> move(at, move)).toList(), planned.assumed().stream().map(at.reader()::sentence).toList(),
+                planned.waysOut().stream().map(way -> wayOut(at, way)).toList(),
+                Objects.requireNonNullElse(planned.noMorePlans(at.lineUp()), ""), planned.moves().stream().map(move -> move(at, move)).toList(), Objects.requireNonNullElse(planned.noMoves(), ""), planned.assumed().stream().map(at.reader()::sentence).toList(), timeShort(at, planned.timeShort()),
                 "Rules " + planned.rulesVersion() + ", catalogue " + planned.catalogueVersion() + ".");
+    }
+
+    private static TimeShort timeShort(AtPlan at, Planned.TimeShort time) {
+        return time == null ? null : new TimeShort("With " + time.neededMinutes() + " min to set up in place of " + time.minutes() + " the best plan would be worth "
+                + Points.score(time.costPoints(), at.reader()) + " points more.", time.without().stream().map(at.reader()::sentence).toList(), time.waysOut().stream().map(way -> wayOut(at, way)).toList());
+    }
+
+    private static WayOut wayOut(AtPlan at, Planned.WayOut way) {
+        return new WayOut(way.kind(), at.reader().sentence(way.says()), Points.score(way.pricePoints(), at.reader()), Points.score(way.score(), at.reader()));
     }
 
     private static ShortOf shortOf(AtPlan at, Planned.Short one) {
@@ -173,7 +190,8 @@ public final class PlanPage {
     }
 
     private static List<Fact> used(Plan plan) {
-        return plan.counts().stream().map(count -> new Fact(Choices.capital(count.of()), count.used() + (count.there() == null ? "" : " of " + count.there()), "")).toList();
+        return Stream.concat(Stream.of(new Fact("Setting up takes about", plan.setUp().words(), "")),
+                plan.counts().stream().map(count -> new Fact(Choices.capital(count.of()), count.used() + (count.there() == null ? "" : " of " + count.there()), ""))).toList();
     }
 
     private static List<Fact> supplies(AtPlan at, Plan plan) {

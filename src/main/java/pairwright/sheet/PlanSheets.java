@@ -109,9 +109,9 @@ public final class PlanSheets {
         return chosen.plan() == null ? without(at, frame, chosen) : at.page(200, "sheet", frame, content(at, chosen.plan(), sheet.id()));
     }
 
-    /** The plan of a list that a program takes; null where there is none yet. */
-    public static Plan plan(AtPlan at) {
-        return PlanChosen.of(at).plan();
+    /** The plan of a list that a program takes, or why there is none. */
+    public static PlanChosen chosen(AtPlan at) {
+        return PlanChosen.of(at);
     }
 
     /** In place of a page about a plan, where there is none, or none yet. */

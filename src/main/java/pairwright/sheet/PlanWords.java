@@ -146,7 +146,7 @@ final class PlanWords {
             double behind = first.score() - plan.score();
             return behind < 0.005 ? "As good as plan 1." : at.measures().number(behind, 2) + " points less than plan 1.";
         }
-        return plan.proven() ? "Nothing better is possible." : "No other can be better by more than " + points(plan.bound() - plan.score()) + ".";
+        return plan.proven() ? "Nothing better is possible." : "The best that was found: no other can be better by more than " + points(plan.bound() - plan.score()) + ".";
     }
 
     /** "1.2 points", never less than it is. */

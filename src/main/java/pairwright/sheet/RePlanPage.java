@@ -1,6 +1,7 @@
 package pairwright.sheet;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -9,6 +10,7 @@ import java.util.stream.Stream;
 import pairwright.catalogue.Shown;
 import pairwright.session.Change;
 import pairwright.session.Line;
+import pairwright.session.LineUpCheck;
 import pairwright.session.Lost;
 import pairwright.session.Picks;
 import pairwright.session.Progress;
@@ -38,11 +40,12 @@ public final class RePlanPage {
      *
      * @param choices what may have failed, in groups of boxes
      * @param price what moving something costs, as it stands in its field
+     * @param minutes lost of the time to set up; null where the line-up does not say how much there is
      * @param asked whether anything was asked
      * @param change what is to be done; null where nothing was asked, or nothing can be done
      * @param impossible why nothing can be done, in a sentence; empty for none
      */
-    public record Content(List<Group> choices, FormField price, boolean asked, Changed change, String impossible) {
+    public record Content(List<Group> choices, FormField price, FormField minutes, boolean asked, Changed change, String impossible) {
     }
 
     /** Boxes of one kind: the name of their field, and what each stands for. */
@@ -74,7 +77,7 @@ public final class RePlanPage {
     /** A change that was asked for and can be taken. */
     public record Wanted(Lost lost, double pricePoints) {
         boolean anything() {
-            return !lost.units().isEmpty() || !lost.channels().isEmpty() || !lost.seats().isEmpty();
+            return !lost.units().isEmpty() || !lost.channels().isEmpty() || !lost.seats().isEmpty() || lost.minutes() > 0;
         }
     }
 
@@ -88,6 +91,7 @@ public final class RePlanPage {
             faults.add(chosen.fault());
         }
         Wanted wanted = wanted(at.visit(), faults);
+        LineUpCheck.lostMinutes(at.lineUp(), wanted.lost().minutes()).ifPresent(says -> faults.add(SendForm.sentence(says)));
         PlanFrame frame = PlanFrame.of(at, "Re-plan", "replan", List.of(), chosen, faults);
         if (before == null) {
             return PlanSheets.without(at, frame, chosen);
@@ -106,7 +110,7 @@ public final class RePlanPage {
             PlanChosen waits = new PlanChosen(chosen.plan(), chosen.taken(), null, new Progress("Planning anew from what stands", 0, 0), "");
             return PlanSheets.without(at, PlanFrame.of(at, "Re-plan", "replan", List.of(), waits, List.of()), waits);
         }
-        return at.page(faults.isEmpty() ? 200 : 400, "replan", frame, new Content(groups(at, before, wanted), price(at, wanted), asked,
+        return at.page(faults.isEmpty() ? 200 : 400, "replan", frame, new Content(groups(at, before, wanted), price(at, wanted), minutes(at, wanted), asked,
                 change == null ? null : changed(at, change, wanted), impossible));
     }
 
@@ -134,7 +138,21 @@ public final class RePlanPage {
                 pricePoints = USUAL_PRICE;
             }
         }
-        return new Wanted(new Lost(visit.all("unit"), visit.all("channel"), visit.all("seat")), pricePoints);
+        return new Wanted(new Lost(visit.all("unit"), visit.all("channel"), visit.all("seat"), minutes(visit, faults)), pricePoints);
+    }
+
+    private static int minutes(Visit visit, List<String> faults) {
+        String text = visit.first("minutes");
+        if (text == null || text.matches("\\d{1,9}")) {
+            return text == null ? 0 : Integer.parseInt(text);
+        }
+        faults.add("\u201c" + Shown.of(text) + "\u201d is not a number of minutes. Give the minutes that are gone, or 0.");
+        return 0;
+    }
+
+    private static FormField minutes(AtPlan at, Wanted wanted) {
+        return at.lineUp().setUp() == null ? null : FormField.line("minutes", "Minutes lost of " + at.lineUp().setUp().minutes() + " to set up")
+                .value(Integer.toString(wanted.lost().minutes())).hint("What stands takes no time as long as it stays; what is changed has to be done in what is left.");
     }
 
     private static List<Group> groups(AtPlan at, Picks before, Wanted wanted) {
@@ -183,8 +201,12 @@ public final class RePlanPage {
     private static Changed changed(AtPlan at, Change change, Wanted wanted) {
         PlanWords words = new PlanWords(at, change.plan());
         List<Step> steps = change.steps().stream().map(step -> new Step(at.reader().sentence(step.says()), time(step.timeS()))).toList();
-        List<Fact> figures = List.of(new Fact("This plan", Points.score(change.plan().score(), at.reader()), ""),
-                new Fact("The best from scratch", Points.score(change.bestScore(), at.reader()), ""),
+        List<Fact> figures = new ArrayList<>();
+        if (change.setUp() != null) {
+            figures.add(new Fact("Time to set up", change.setUp().words(), ""));
+        }
+        Collections.addAll(figures, new Fact("This plan", Points.score(change.plan().score(), at.reader()), ""),
+                new Fact("The best that could be reached", Points.score(change.bestScore(), at.reader()), ""),
                 new Fact("Given up for what stays", Points.score(change.costPoints(), at.reader()), ""));
         List<Fact> gets = change.plan().served().stream().filter(served -> !change.kept().contains(served.seat())).map(served -> new Fact(at.seatName(served.seat()),
                 at.lineUp().seat(served.seat()).map(seat -> words.title(seat, served.option())).orElse(""), change.plan().linesOf(served.seat()).stream()
@@ -208,7 +230,7 @@ public final class RePlanPage {
         for (String seat : wanted.lost().seats()) {
             form = form.hiding("seat", seat);
         }
-        return form;
+        return wanted.lost().minutes() == 0 ? form : form.hiding("minutes", Integer.toString(wanted.lost().minutes()));
     }
 
     /** "4 min", "under a minute". */

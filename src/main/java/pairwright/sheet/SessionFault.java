@@ -40,6 +40,9 @@ record SessionFault(List<Integer> rows, List<Integer> goboRows, Reader reader) {
             String field = seat.group(2) == null ? "xM" : seat.group(2).equals("heard") && seat.group(3) != null ? seat.group(3) : seat.group(2);
             return "/seat/" + rows.get(Integer.parseInt(seat.group(1))) + "/" + FIELDS.getOrDefault(field, field);
         }
+        if (pointer.startsWith("/setUp/")) {
+            return "/setUp" + Choices.capital(pointer.substring("/setUp/".length()));
+        }
         Matcher gobo = GOBO.matcher(pointer);
         if (gobo.matches() && Integer.parseInt(gobo.group(1)) < goboRows.size()) {
             return "/gobo/" + goboRows.get(Integer.parseInt(gobo.group(1))) + (gobo.group(2) == null ? "/x1M" : gobo.group(2));

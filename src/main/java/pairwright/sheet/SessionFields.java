@@ -26,7 +26,8 @@ record SessionFields(Sent sent, Reader reader, Catalogue catalogue) {
                 FormField.line(SessionNames.PATCH_X, "Leads end, from the left" + unit),
                 FormField.line(SessionNames.PATCH_Y, "Leads end, from the front" + unit)
                         .hint("Where the box or the desk of the channels stands. With it the leads are as long as they must be; without, it is taken to be in the middle of a wall."),
-                FormField.line("plans", "Plans wanted").hint("1 to 5 different ones.")));
+                FormField.line("plans", "Plans wanted").hint("1 to 5 different ones."),
+                FormField.line("setUpMinutes", "Minutes to set up").hint("No plan takes more. Empty for as long as it takes."), FormField.line("setUpHands", "Pairs of hands that set up").hint("One unless said.")));
     }
 
     List<FormField> seat(int row) {

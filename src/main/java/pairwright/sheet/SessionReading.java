@@ -24,6 +24,7 @@ import pairwright.session.LineUp;
 import pairwright.session.LineUpCheck;
 import pairwright.session.Seat;
 import pairwright.session.Seating;
+import pairwright.session.SetUpTime;
 
 /** What was typed into the form of a line-up, read with every fault at its field. What cannot be read is left as it was, so that the rest can be looked at. */
 final class SessionReading {
@@ -111,7 +112,7 @@ final class SessionReading {
         faults.addAll(times.turned(at.moments()));
         List<Gobo> gobos = gobos();
         LineUp unseated = new LineUp(sent.first("name"), floor, told.stream().map(Seating.Told::seat).toList(), gobos, contrast(), sections(),
-                moment(times.from()), moment(times.until()), plans());
+                moment(times.from()), moment(times.until()), plans(), setUp());
         lineUp = seated(unseated);
         if (lineUp.name() == null) {
             faults.add(new Fault("/name", "The session has no name. Name it, such as Barn, first day"));
@@ -242,6 +243,25 @@ final class SessionReading {
 
     private OffsetDateTime moment(Instant moment) {
         return moment == null ? null : moment.atZone(at.clock().getZone()).toOffsetDateTime();
+    }
+
+    /** Hands alone say nothing. */
+    private SetUpTime setUp() {
+        Integer minutes = whole("setUpMinutes", "a number of minutes. Give 1 to " + SetUpTime.MOST_MINUTES);
+        Integer hands = whole("setUpHands", "a number of hands. Give 1 to " + SetUpTime.MOST_HANDS);
+        if (sent.first("setUpMinutes") == null && hands != null && hands != 1) {
+            faults.add(new Fault("/setUpMinutes", "It is not said how many minutes these hands have. Give them, or take the hands out"));
+        }
+        return minutes == null ? null : new SetUpTime(minutes, hands == null ? 1 : hands);
+    }
+
+    private Integer whole(String name, String what) {
+        String text = sent.first(name);
+        if (text == null || text.matches("-?\\d{1,9}")) {
+            return text == null ? null : Integer.valueOf(text);
+        }
+        faults.add(new Fault("/" + name, "\u201c" + Shown.of(text) + "\u201d is not " + what));
+        return null;
     }
 
     private int plans() {

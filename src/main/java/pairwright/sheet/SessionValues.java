@@ -42,6 +42,8 @@ final class SessionValues {
             made.put(SessionNames.PATCH_Y, made.length(lineUp.floor().patch().yM()));
         }
         made.put("plans", Integer.toString(lineUp.plans()));
+        made.put("setUpMinutes", lineUp.setUp() == null ? "" : Integer.toString(lineUp.setUp().minutes()));
+        made.put("setUpHands", lineUp.setUp() == null ? "" : Integer.toString(lineUp.setUp().hands()));
         for (int i = 0; i < lineUp.seats().size(); i++) {
             made.seat(i, lineUp.seats().get(i), section(lineUp, lineUp.seats().get(i).id()));
         }

@@ -22,7 +22,7 @@ public final class StandSheet {
      *
      * @param counts how many of each kind of stand
      * @param rows line by line
-     * @param leads how many leads, in sentences
+     * @param leads how many leads, and how long all of it takes, in sentences
      */
     public record Content(List<Count> counts, List<Row> rows, List<String> leads) {
     }
@@ -95,6 +95,7 @@ public final class StandSheet {
         if (boosters > 0) {
             leads.add(boosters + (boosters == 1 ? " short lead" : " short leads") + " between a microphone and its booster.");
         }
+        leads.add("Setting all of it up takes about " + plan.setUp().words() + ".");
         return leads;
     }
 

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import pairwright.catalogue.Shown;
 import pairwright.session.Arrival;
+import pairwright.session.Arrivals;
 import pairwright.session.Plan;
 
 /** Sources that reach two lines: how much later the second hears them, and what to do about it. */
@@ -114,14 +115,17 @@ public final class TimingPage {
         return at.reader().imperial() ? at.reader().distance(pathM) : at.measures().number(pathM * 100, pathM < 0.1 ? 1 : 0) + " cm";
     }
 
-    private static String why(AtPlan at, Arrival arrival) {
+    static String why(AtPlan at, Arrival arrival) {
+        if (arrival.own() && arrival.treat() == Arrival.Treat.LEAVE && arrival.rippleDb() < Arrivals.LEAST_RIPPLE_DB) {
+            return "Both hear it at one moment, on purpose: there is nothing to align.";
+        }
         String ripple = at.measures().number(arrival.rippleDb(), 1);
         String ratio = at.measures().number(arrival.distanceRatio(), 1);
         String says = switch (arrival.treat()) {
             case ALIGN -> "Both are to be heard, and their sum ripples by " + ripple + " dB";
             case WATCH -> arrival.own() ? "Their sum ripples by " + ripple + " dB" : "It comes into the second as bleed, and the sum ripples by " + ripple + " dB";
-            case LEAVE -> "The sum ripples by " + ripple + " dB";
+            case LEAVE -> arrival.own() ? "They differ on purpose; summed to one they ripple by " + ripple + " dB" : "The sum ripples by " + ripple + " dB";
         };
-        return says + "; the second is " + ratio + " times as far.";
+        return says + (ratio.equals(at.measures().number(1, 1)) ? "; the second is as far as the first." : "; the second is " + ratio + " times as far.");
     }
 }

@@ -19,6 +19,7 @@ import pairwright.session.Gobo;
 import pairwright.session.HeardBefore;
 import pairwright.session.LineUp;
 import pairwright.session.Seat;
+import pairwright.session.SetUpTime;
 
 /** Line-ups of which nothing is wrong, the same for the same seed. */
 final class LineUps {
@@ -40,7 +41,8 @@ final class LineUps {
         List<List<String>> keep = count > 3 && random.nextBoolean() ? List.of(List.of("seat-2", "seat-3")) : List.of();
         OffsetDateTime from = random.nextBoolean() ? null : OffsetDateTime.of(2027, 3, 1, 10, 0, random.nextInt(60), random.nextInt(1_000_000_000), ZoneOffset.ofHours(random.nextInt(20) - 10));
         return new LineUp(random.nextBoolean() ? null : "Day " + random.nextInt() + " \"\u00e9\" \ud83c\udfba", floor, seats, gobos, contrast, keep, from,
-                from == null || random.nextBoolean() ? null : from.plusMinutes(1 + random.nextInt(600)), 1 + random.nextInt(5));
+                from == null || random.nextBoolean() ? null : from.plusMinutes(1 + random.nextInt(600)), 1 + random.nextInt(5),
+                random.nextBoolean() ? null : new SetUpTime(1 + random.nextInt(SetUpTime.MOST_MINUTES), 1 + random.nextInt(SetUpTime.MOST_HANDS)));
     }
 
     private Seat seat(int number, Floor floor) {

@@ -31,6 +31,7 @@ import pairwright.session.Gear;
 import pairwright.session.LineUp;
 import pairwright.session.Picks;
 import pairwright.session.Seat;
+import pairwright.session.SetUpTime;
 import pairwright.session.StandKind;
 
 /** What a line-up is read as, and every fault that can be in one. */
@@ -52,6 +53,13 @@ class SessionBodyTest {
         SessionBody.Read read = SessionBody.plan(tree(json), KNOWN);
         assertEquals(List.of(), read.faults());
         return read.request();
+    }
+
+    @Test
+    void onePlayerMayPlayTwoThingsAtOnePlace() {
+        String two = "{" + ROOM + ", 'lineUp': [{'id': 'v', 'player': 'Al', 'source': 'singing-voice', 'xM': 2, 'yM': 2}, {'id': 'g', 'player': '%s', 'source': 'nylon-guitar', 'xM': 2.1, 'yM': 2}]}";
+        assertEquals(2, read(two.formatted("Al")).lineUp().seats().size());
+        assertEquals(1, faults(two.formatted("Bo"), false).size());
     }
 
     private static List<String> faults(String json, boolean again) {
@@ -156,13 +164,36 @@ class SessionBodyTest {
         assertEquals(2.5, request.pricePoints());
     }
 
+    @Test
+    void theTimeToSetUpIsForOnePairOfHandsUnlessSaid() {
+        assertEquals(new SetUpTime(45, 1), read("{" + TWO + ", 'setUp': {'minutes': 45}}").lineUp().setUp());
+        assertEquals(new SetUpTime(45, 3), read("{" + TWO + ", 'setUp': {'minutes': 45, 'hands': 3}}").lineUp().setUp());
+        assertNull(read("{" + TWO + "}").lineUp().setUp());
+        assertEquals(20, SessionBody.again(tree("{" + TWO + ", 'setUp': {'minutes': 45}, 'plan': {'lines': []}, 'lost': {'minutes': 20}}"), KNOWN).request().lost().minutes());
+    }
+
     static Stream<Arguments> unusable() {
         return Stream.of(
                 Arguments.of("{}", List.of("/lineUp: there is no lineUp.")),
+                Arguments.of("{" + TWO + ", 'setUp': 60}", List.of("/setUp: setUp must be an object with minutes and hands")),
+                Arguments.of("{" + TWO + ", 'setUp': {'hands': 2}}", List.of("/setUp/minutes: setUp has no minutes.")),
+                Arguments.of("{" + TWO + ", 'setUp': {'minutes': 0, 'hands': -1}}", List.of("/setUp/minutes: minutes must be 1 to 1440, but was 0", "/setUp/hands: hands must be 1 to 50, but was -1")),
+                Arguments.of("{" + TWO + ", 'setUp': {'minutes': 1000000000, 'hands': 51, 'hours': 1}}", List.of("/setUp/hours: ", "/setUp/minutes: minutes must be 1 to 1440, but was 1000000000",
+                        "/setUp/hands: hands must be 1 to 50, but was 51")),
+                Arguments.of("{" + TWO + ", 'setUp': {'minutes': 'NaN', 'hands': 1.5}}", List.of("/setUp/minutes: minutes must be a whole number", "/setUp/hands: hands must be a whole number")),
                 Arguments.of("{'lineUp': []}", List.of("/lineUp: nobody is in the line-up.")),
                 Arguments.of("{'lineUp': 'trumpet'}", List.of("/lineUp: lineUp must be a list")),
                 Arguments.of("{'lineUp': [1, null, 'trumpt']}", List.of("/lineUp/0: entry 1 of lineUp must be an object with a source, or the id of one, but was 1",
-                        "/lineUp/1: entry 2 of lineUp must be a value")),
+                        "/lineUp/1: entry 2 of lineUp must be a value",
+                        "/lineUp/2/source: there is no source \"trumpt\". Maybe trumpet")),
+                Arguments.of("{" + ROOM + ", 'lineUp': [7, {'source': 'flute', 'xM': 9, 'yM': 1, 'tune': 440}, {'source': 'oboe', 'xM': 2, 'yM': 2}, {'source': 'cello', 'xM': 2, 'yM': 2.1, 'tune': 441}],"
+                        + " 'gobos': [null, {'x1M': 1, 'y1M': 1, 'x2M': 1, 'y2M': 1, 'colour': 'red'}, {'x1M': 1, 'y1M': 1, 'x2M': 12, 'y2M': 1}], 'plans': 'many'}", List.of(
+                        "/lineUp/0: entry 1 of lineUp must be an object", "/lineUp/1/tune: there is no field", "/lineUp/3/tune: there is no field", "/gobos/0: entry 1 of gobos must be a value",
+                        "/gobos/1/colour: there is no field", "/plans: plans must be a whole number", "/lineUp/1/xM: xM must be 0 to 8, as the room is that wide, but was 9",
+                        "/lineUp/3: the seats oboe and cello are 0.1 m apart. Put 0.3 m or more between them. One who sings and plays is one seat of the source voice-and-guitar with maxMics 2",
+                        "/gobos/1: the gobo gobo-2 is shorter than 0.2 m.", "/gobos/2/x2M: x2M must be 0 to 8, as the room is that wide, but was 12")),
+                Arguments.of("{'room': {'widthM': 8, 'depthM': 0.1, 'heightM': 3, 'reverbTimeS': 99}, 'lineUp': [{'source': 'flute', 'xM': 9, 'yM': 1}], 'gobos': [{'x1M': 1, 'y1M': 1, 'x2M': 1, 'y2M': 1}]}", List.of(
+                        "/room/depthM: depthM must be", "/room/reverbTimeS: reverbTimeS must be", "/lineUp/0/xM: xM must be 0 to 8", "/gobos/0: the gobo gobo-1 is shorter than 0.2 m.")),
                 Arguments.of("{'lineUp': ['trumpt'], 'colour': 1}", List.of("/colour: there is no field \"colour\" here. Known: bookings, contrast,",
                         "/lineUp/0/source: there is no source \"trumpt\". Maybe trumpet")),
                 Arguments.of("{'lineUp': [{'player': 'Ada'}]}", List.of("/lineUp/0/source: a seat has no source.")),
@@ -222,8 +253,11 @@ class SessionBodyTest {
     static Stream<Arguments> unusableAgain() {
         return Stream.of(
                 Arguments.of("{" + TWO + "}", List.of("/plan: there is no plan.")),
+                Arguments.of("{" + TWO + ", 'plan': {'lines': []}, 'lost': {'minutes': 10}}", List.of("/lost/minutes: 10 minutes are lost, and the line-up does not say how long there was to set up.")),
+                Arguments.of("{" + TWO + ", 'setUp': {'minutes': 60}, 'plan': {'lines': []}, 'lost': {'minutes': 61}}", List.of("/lost/minutes: 61 minutes are lost of 60 that there were to set up.")),
+                Arguments.of("{" + TWO + ", 'setUp': {'minutes': 60}, 'plan': {'lines': []}, 'lost': {'minutes': -5}}", List.of("/lost/minutes: no fewer than 0 minutes can be lost, but it was -5.")),
                 Arguments.of("{" + TWO + ", 'plan': 3, 'lost': [], 'pricePoints': -1}", List.of("/plan: plan must be an object with lines, but was 3", "/lost: lost must be an object", "/pricePoints: pricePoints must be 0 to 1000, but was -1")),
-                Arguments.of("{" + TWO + ", 'plan': {}, 'lost': {'unit': 'a'}}", List.of("/plan/lines: the plan has no lines.", "/lost/unit: there is no field \"unit\" here. Known: channels, seats, units")),
+                Arguments.of("{" + TWO + ", 'plan': {}, 'lost': {'unit': 'a'}}", List.of("/plan/lines: the plan has no lines.", "/lost/unit: there is no field \"unit\" here. Known: channels, minutes, seats, units")),
                 Arguments.of("{" + TWO + ", 'plan': {'lines': [{}, {'source': 'flute', 'micType': 1, 'position': 'a', 'distanceM': -1}, 5]}}", List.of("/plan/lines/0/seat: a line of the plan has no seat.",
                         "/plan/lines/0/micType: a line of the plan has no micType.", "/plan/lines/0/position: a line of the plan has no position.", "/plan/lines/1/seat: a line of the plan has no seat, and nobody in the line-up has the source \"flute\".",
                         "/plan/lines/1/micType: micType must be text", "/plan/lines/1/distanceM: distanceM must be 0 to 100", "/plan/lines/2: entry 3 of lines must be an object")));

@@ -54,6 +54,7 @@ class SessionConformanceTest {
             stored(open);
             moved(open);
             assertEquals(200, ask(open, "POST", PLAN, PLAN, quoted(BOXED)).status());
+            hurried(open);
             held(open);
             assertEquals(422, ask(open, "POST", PLAN, PLAN, quoted(TOO_FEW)).status());
             for (String path : List.of(PLAN, AGAIN)) {
@@ -114,13 +115,31 @@ class SessionConformanceTest {
         assertEquals(422, none.status(), none.body());
     }
 
-    /** Two of whom the softer hears the louder, so that another seat would help. */
+    /** A trumpet that blows into the microphone of a guitar, so that another seat would help. */
     private void moved(LockerServing open) {
-        Reply reply = ask(open, "POST", PLAN, PLAN, quoted("{'room': {'widthM': 5, 'depthM': 5, 'heightM': 3, 'reverbTimeS': 0.4}, 'plans': 1, 'lineUp': [{'source': 'trumpet', 'xM': 1, 'yM': 2, 'facingDegrees': 60, 'maxMics': 1},"
-                + " {'source': 'double-bass', 'xM': 4, 'yM': 3, 'facingDegrees': 225, 'maxMics': 1}], 'locker': {'units': [{'id': 'r', 'micType': 'long-ribbon'}, {'id': 'p', 'micType': 'small-condenser-cardioid'},"
-                + " {'id': 'h', 'micType': 'handheld-moving-coil'}], 'channels': [{'id': 'one'}, {'id': 'two', 'phantom': 'none'}]}}"));
+        Reply reply = ask(open, "POST", PLAN, PLAN, quoted("{'room': {'room': 'open-air', 'widthM': 8, 'depthM': 10, 'heightM': 4, 'reverbTimeS': 0.05}, 'plans': 1, 'lineUp': [{'source': 'nylon-guitar', 'xM': 3, 'yM': 3, 'facingDegrees': 0, 'maxMics': 1},"
+                + " {'source': 'trumpet', 'xM': 3, 'yM': 4.2, 'facingDegrees': 180, 'maxMics': 1}, {'source': 'flute', 'xM': 2, 'yM': 3, 'facingDegrees': 0, 'maxMics': 1}], 'locker': {'units': [{'id': 'r', 'micType': 'small-condenser-omni'},"
+                + " {'id': 'p', 'micType': 'small-condenser-omni'}, {'id': 'q', 'micType': 'small-condenser-omni'}], 'channels': [{'id': 'one'}, {'id': 'two'}, {'id': 'three'}]}}"));
         assertEquals(200, reply.status(), reply.body());
-        assertTrue(!reply.json().path("moves").isEmpty(), reply.body());
+        assertTrue(!reply.json().path("moves").isEmpty() && reply.json().path("noMoves").asText("").isEmpty(), reply.body());
+    }
+
+    /** Time for one line, where there are two to be had. */
+    private void hurried(LockerServing open) {
+        String two = "{" + ROOM + ", 'plans': 1, 'setUp': {'minutes': 5}, 'lineUp': [{'id': 'horn', 'source': 'trumpet', 'maxMics': 1}, {'id': 'flute', 'source': 'flute', 'maxMics': 1, 'must': false}], " + GEAR;
+        Reply reply = ask(open, "POST", PLAN, PLAN, quoted(two + "}"));
+        assertEquals(200, reply.status(), reply.body());
+        assertEquals(1, reply.json().at("/plans/0/lines").size());
+        assertEquals(List.of(5, 1, 300), List.of(reply.json().at("/plans/0/setUp/minutes").asInt(), reply.json().at("/plans/0/setUp/hands").asInt(), reply.json().at("/plans/0/setUp/workS").asInt()));
+        assertEquals(10, reply.json().at("/timeShort/neededMinutes").asInt());
+        assertEquals("Nothing stands for the flute.", reply.json().at("/timeShort/without/0").asText());
+        Reply again = ask(open, "POST", AGAIN, AGAIN, quoted(two + ", 'lost': {'minutes': 5}, 'plan': ") + reply.json().at("/plans/0") + "}");
+        assertEquals(200, again.status(), again.body());
+        assertEquals(0, again.json().path("steps").size());
+        assertEquals(0, again.json().at("/setUp/minutes").asInt(-1));
+        Reply none = ask(open, "POST", PLAN, PLAN, quoted(two.replace("'minutes': 5", "'minutes': 4") + "}"));
+        assertEquals(422, none.status());
+        assertTrue(none.body().contains("minutes of set-up work for one pair of hands: 5 needed, 4 there"), none.body());
     }
 
     /** A pair on one stand, and a quiet ribbon that no channel has the gain for. */

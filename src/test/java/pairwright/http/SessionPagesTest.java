@@ -23,6 +23,7 @@ import pairwright.locker.Role;
 import pairwright.session.Floor;
 import pairwright.session.LineUp;
 import pairwright.session.Seat;
+import pairwright.session.SetUpTime;
 
 /** The pages of sessions, over HTTP, with a real locker behind them, as somebody without script uses them. */
 class SessionPagesTest {
@@ -132,6 +133,22 @@ class SessionPagesTest {
         assertTrue(links.stream().allMatch(link -> page.page().page().select(link).size() == 1), links.toString());
         assertTrue(page.page().page().select(".form-faults").text().contains("Drum kit: From the front, m"), "it is said whose field it is");
         assertEquals("Mara", kept("barn-day").seats().get(0).player());
+    }
+
+    @Test
+    void theTimeToSetUpIsKeptAndWhatIsNoneIsSaidAtItsField() {
+        bring(BARN_DAY);
+        assertEquals(303, press(site.get(SESSION), "save", Map.of("setUpMinutes", "60", "setUpHands", "2")).status());
+        assertEquals(new SetUpTime(60, 2), kept("barn-day").setUp());
+        assertEquals("60", value(site.get(SESSION), "setUpMinutes"));
+        Got wrong = press(site.get(SESSION), "save", Map.of("setUpMinutes", "0", "setUpHands", "two"));
+        assertEquals(400, wrong.status());
+        assertEquals("two", value(wrong, "setUpHands"));
+        assertTrue(fault(wrong, "setUpMinutes").contains("This must be 1 to 1440, but was 0"), fault(wrong, "setUpMinutes"));
+        assertTrue(fault(wrong, "setUpHands").contains("\u201ctwo\u201d is not a number of hands"), fault(wrong, "setUpHands"));
+        assertTrue(fault(press(site.get(SESSION), "save", Map.of("setUpMinutes", "", "setUpHands", "2")), "setUpMinutes").contains("how many minutes these hands have"));
+        assertEquals(303, press(site.get(SESSION), "save", Map.of("setUpMinutes", "", "setUpHands", "")).status());
+        assertEquals(null, kept("barn-day").setUp());
     }
 
     @Test

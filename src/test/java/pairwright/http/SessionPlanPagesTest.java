@@ -69,6 +69,19 @@ class SessionPlanPagesTest {
     }
 
     @Test
+    void aListOfAPlanThatIsBeingWorkedOutSaysSoAndWhenToComeAgain() {
+        HttpResponse<String> early = site.api("GET", AT + "/sheets/input.csv?plan=1", "");
+        assertEquals(503, early.statusCode(), early.body());
+        assertEquals("2", early.headers().firstValue("Retry-After").orElseThrow());
+        assertTrue(early.body().contains("The plan of this list is still being worked out: "), early.body());
+        planned(AT + "/plan");
+        assertEquals(200, site.api("GET", AT + "/sheets/input.csv?plan=1", "").statusCode());
+        HttpResponse<String> none = site.api("GET", AT + "/sheets/input.csv?plan=2", "");
+        assertEquals(400, none.statusCode(), "only one was asked for");
+        assertTrue(none.body().contains("There is no plan 2. Give 1."), none.body());
+    }
+
+    @Test
     void aPlanIsTakenAndEveryPageIsAboutItFromThen() {
         LockerSite.Got plans = planned(AT + "/plan");
         assertEquals(200, plans.status());

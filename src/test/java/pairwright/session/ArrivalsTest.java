@@ -103,6 +103,19 @@ class ArrivalsTest {
     }
 
     @Test
+    void theSideOfAMidSidePairIsComparedWithNobody() {
+        LineUp two = inTheOpen(seat("v", "singing-voice", 10, 10, 0), seat("w", "singing-voice", 11.2, 10.8, 270));
+        Line mid = omni(two, 1, "v");
+        Line side = Lines.line(two, 2, "v", 2, "long-ribbon", Pattern.FIGURE_8, "forearm", 0.45, 90, false);
+        Line other = omni(two, 3, "w");
+        List<Arrival> all = Arrivals.of(two, CATALOGUE).of(List.of(), List.of(mid, side, other));
+        assertEquals(Arrivals.of(two, CATALOGUE).of(List.of(), List.of(mid, other)), all, "what it hears beside is what it is for");
+        assertFalse(all.isEmpty());
+        assertFalse(Arrivals.of(two, CATALOGUE).of(List.of(), List.of(mid, Lines.line(two, 2, "v", 2, "long-ribbon", Pattern.FIGURE_8, "forearm", 0.45, 0, false), other)).stream()
+                .noneMatch(arrival -> arrival.lines().contains(2)), "one that looks ahead is");
+    }
+
+    @Test
     void anInvertedChannelHasItsNeighbourUpsideDown() {
         LineUp two = inTheOpen(seat("v", "singing-voice", 10, 10, 0), seat("w", "singing-voice", 10, 12.1, 180));
         Line inverted = Lines.line(two, 2, "w", 1, OMNI, Pattern.OMNI, "forearm", 0.45, 0, true);

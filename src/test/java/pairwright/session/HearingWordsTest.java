@@ -43,4 +43,23 @@ class HearingWordsTest {
         assertEquals("Line 1 hears the drum kit", says.get(0).substring(0, 25));
         assertEquals(2, HearingWords.of(three).of(line, heard, 5).size());
     }
+
+    @Test
+    void whoIsNamedTwiceIsToldApartByWhatTheyPlay() {
+        LineUp twice = inTheOpen(called("t", "trumpet", "Al", 10, 10), called("p", "upright-piano", "al", 13, 10), called("b", "double-bass", "Bo", 16, 10));
+        SeatNames names = SeatNames.of(twice);
+        assertEquals(List.of("Al (trumpet)", "al (upright piano)", "Bo"), List.of(names.of("t"), names.of("p"), names.of("b")));
+    }
+
+    private static Seat called(String id, String source, String player, double xM, double yM) {
+        return new Seat(id, player, source, xM, yM, 0, null, null, null, null, null, true, null, false);
+    }
+
+    @Test
+    void whatAllTheOthersAreTogetherIsSaidOfThem() {
+        LineUp three = inTheOpen(seat("t", "tenor-saxophone", 10, 10, 0), seat("v", "nylon-guitar", 15, 18, 0), seat("k", "drum-kit", 12, 11, 270));
+        Line line = Lines.line(three, 1, "t", 1, "long-ribbon", Pattern.FIGURE_8, "in-front", 1, 0, false, 15.8);
+        List<String> says = HearingWords.of(three).of(line, Hearing.of(three, CATALOGUE).of(List.of(line)), 5);
+        assertEquals("The others together are 16 dB under the tenor saxophone.", says.get(2));
+    }
 }

@@ -22,13 +22,19 @@ final class Lines {
 
     static Line line(LineUp lineUp, int number, String seatId, int mic, String micType, Pattern pattern, String positionId, double distanceM,
             double aimDegrees, boolean inverted) {
+        return line(lineUp, number, seatId, mic, micType, pattern, positionId, distanceM, aimDegrees, inverted, null);
+    }
+
+    /** @param separationDb its own source over all others, as it was predicted */
+    static Line line(LineUp lineUp, int number, String seatId, int mic, String micType, Pattern pattern, String positionId, double distanceM,
+            double aimDegrees, boolean inverted, Double separationDb) {
         Seat seat = lineUp.seat(seatId).orElseThrow();
         AsPlayed played = AsPlayed.of(Altered.source(Rooms.CATALOGUE, seat), seat.ways(), seat.dynamics(), Rooms.CATALOGUE.words());
         Position position = Rooms.position(seat.source(), positionId);
         MicType type = Rooms.CATALOGUE.mics().get(micType);
         boolean air = position.mount() != Mount.LEAD && position.mount() != Mount.CONTACT;
         Double typicalDbSpl = air ? Level.withCentreOffsetDbSpl(played.typicalDbSpl(), distanceM, played.source().level().centreOffsetM()) + position.levelDb() : null;
-        Predicted predicted = new Predicted(null, typicalDbSpl, null, null, null, null, null, 0, null, null, 0, 0, 0, 0, 0, 0, 0, 0, 0, OctaveCurve.ZERO,
+        Predicted predicted = new Predicted(null, typicalDbSpl, null, null, null, null, null, 0, null, separationDb, 0, 0, 0, 0, 0, 0, 0, 0, 0, OctaveCurve.ZERO,
                 OctaveCurve.ZERO);
         Placement placement = new Placement(micType, type.name(), type.family(), pattern, positionId, position.name(), position.brings(), position.mount(),
                 distanceM, position.heightM(), aimDegrees, null, null, null, 0, 0, null, null, null, 0, 0, false, false, 0, inverted, 1, null, null, predicted,

@@ -61,7 +61,7 @@ final class PlanByHand {
     }
 
     Plan plan() {
-        return new Plan(1, 0, true, 0, served, leftOut, lines, bleed, timing, supplies, List.of(), List.of(), List.of(), List.of());
+        return new Plan(1, 0, true, 0, served, leftOut, lines, bleed, timing, supplies, List.of(), new Plan.SetUp(null, null, 300 * lines.size()), List.of(), List.of(), List.of());
     }
 
     /** Channels of an interface whose phantom power is switched for all of them. */

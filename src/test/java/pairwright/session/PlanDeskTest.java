@@ -60,7 +60,8 @@ class PlanDeskTest {
         @Override
         public Plan rebuilt(LineUp lineUp, Gear gear, Picks picks) {
             rebuilds.incrementAndGet();
-            return new Plan(1, 0, true, 0, List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
+            return new Plan(1, 0, true, 0, List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(),
+                    new Plan.SetUp(null, null, 0), List.of(), List.of(), List.of());
         }
 
         @Override

@@ -3,7 +3,9 @@ package pairwright.session;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static pairwright.session.Sessions.at;
 
 import java.util.HashSet;
 import java.util.List;
@@ -12,6 +14,7 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import pairwright.advice.HouseMemory;
 import pairwright.advice.Knowledge;
+import pairwright.advice.KnowledgeStore;
 import pairwright.model.Limits;
 import pairwright.session.allocation.Allocator;
 import pairwright.session.allocation.Solution;
@@ -31,6 +34,25 @@ class PlannerTest {
     /** Planned on first use and not while the class of the test is loaded, for which its threads would wait. */
     private static final class Once {
         static final Planned PLANNED = planned();
+    }
+
+    @Test
+    void whereNothingIsScarceThereAreOtherPlansAsWell() {
+        Sessions two = Sessions.of(new Floor(null, 8, 7, 3.5, 0.6), at("one", "violin", 3, 3, 0, 1), at("two", "viola", 5, 3, 0, 1));
+        LineUp three = new LineUp("Test", two.lineUp().floor(), two.lineUp().seats(), null, null, null, null, null, 3);
+        Planned planned = new Planner(KnowledgeStore.builtIn()::current, HouseMemory.NOTHING).plan(three, Gear.ANYTHING, step -> { });
+        assertEquals(3, planned.plans().size());
+        assertEquals(3, planned.plans().stream().map(plan -> plan.lines().stream().map(line -> line.placement().micType()).toList()).distinct().count());
+        assertNull(planned.noMorePlans(three));
+    }
+
+    @Test
+    void whereOneTypeIsAllThereIsItIsSaidWhyThereIsNoOtherPlan() {
+        Sessions two = Sessions.of(new Floor(null, 8, 7, 3.5, 0.6), at("one", "violin", 3, 3, 0, 1, "small-condenser-cardioid"), at("two", "viola", 5, 3, 0, 1, "small-condenser-cardioid"));
+        LineUp three = new LineUp("Test", two.lineUp().floor(), two.lineUp().seats(), null, null, null, null, null, 3);
+        Planned planned = new Planner(KnowledgeStore.builtIn()::current, HouseMemory.NOTHING).plan(three, Gear.ANYTHING, step -> { });
+        assertEquals(1, planned.plans().size());
+        assertEquals("3 plans were asked for, and 1 is there: with what there is, no other was found that has other types or techniques at 1 of the 2 seats or more.", planned.noMorePlans(three));
     }
 
     @Test

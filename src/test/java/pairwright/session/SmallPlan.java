@@ -29,7 +29,7 @@ public final class SmallPlan {
             String[] who = WHO.get(i);
             seats.add(new Seat(who[0], who[1], who[2], 2 + 2 * i, i % 2 == 0 ? 2 : 4.5, i % 2 == 0 ? 0 : 180, null, null, null, null, null, i < 3, null, false));
         }
-        return new LineUp("Folk-jazz sextet, first day", new Floor(null, 10, 7, 4, 0.6), seats, List.of(new Gobo("screen-1", 5, 3, 7, 3, 1.4)), null, null, null, null, 3);
+        return new LineUp("Folk-jazz sextet, first day", new Floor(null, 10, 7, 4, 0.6), seats, List.of(new Gobo("screen-1", 5, 3, 7, 3, 1.4)), null, null, null, null, 3, new SetUpTime(40, 2));
     }
 
     /** All three of them; the second without the fiddle. */
@@ -90,7 +90,7 @@ public final class SmallPlan {
         double score = options - 0.5;
         return new Plan(rank, score, gap == 0, score + gap, served, rank == 2 ? List.of("fiddle") : List.of(), lines, bleed, timing,
                 List.of(new Plan.Supply("Rack A", true, 11.5, 40.0, 3, 8), new Plan.Supply("Loft 1", false, 0, null, 1, 1)),
-                List.of(new Plan.Count("channels", lines.size(), 9), new Plan.Count("boom stands", 3, 4)),
+                List.of(new Plan.Count("channels", lines.size(), 9), new Plan.Count("boom stands", 3, 4)), new Plan.SetUp(40, 2, 300 * lines.size()),
                 List.of("Switch phantom power off on Rack A.", "Patch lines 1 to " + lines.size() + ".", "Switch phantom power on for lines 2 and 3, with the channels down."), reasons, List.of(danger, care));
     }
 

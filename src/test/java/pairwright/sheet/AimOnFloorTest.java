@@ -45,7 +45,7 @@ class AimOnFloorTest {
 
     private static AimOnFloor floor(Line line, double rightDb, double leftDb) {
         List<Hears> bleed = Stream.of(hears("right", "trumpet", 90 - line.placement().aimDegrees(), rightDb), hears("left", "drum-kit", 90 + line.placement().aimDegrees(), leftDb)).toList();
-        return new AimOnFloor(LINE_UP, new Plan(1, 0, true, 0, List.of(), List.of(), List.of(line), bleed, List.of(), List.of(), List.of(), List.of(), List.of(), List.of()), CATALOGUE);
+        return new AimOnFloor(LINE_UP, new Plan(1, 0, true, 0, List.of(), List.of(), List.of(line), bleed, List.of(), List.of(), List.of(), new Plan.SetUp(null, null, 300), List.of(), List.of(), List.of()), CATALOGUE);
     }
 
     private static Hears hears(String seat, String source, double angleDegrees, double separationDb) {

@@ -24,6 +24,7 @@ import pairwright.advice.Knowledge;
 import pairwright.advice.KnowledgeStore;
 import pairwright.drawing.Reader;
 import pairwright.locker.Role;
+import pairwright.session.Arrival;
 import pairwright.session.Change;
 import pairwright.session.Gear;
 import pairwright.session.Line;
@@ -34,6 +35,7 @@ import pairwright.session.Plan;
 import pairwright.session.PlanDesk;
 import pairwright.session.Planned;
 import pairwright.session.Progress;
+import pairwright.session.SetUpTime;
 import pairwright.session.SmallPlan;
 
 /** What the pages of a plan say of a plan that is known. */
@@ -103,11 +105,25 @@ class PlanPagesTest {
         assertEquals("Nothing better is possible.", proven.get(0));
         assertEquals(first - SmallPlan.plan(2).score(), Double.parseDouble(proven.get(1).replace(" points less than plan 1.", "")), 0.0051);
         Planned open = new Planned(List.of(SmallPlan.plan(1, 1.13)), List.of(), List.of(), List.of(), List.of(), "r", "c");
-        assertEquals("No other can be better by more than 1.2 points.", page(PlanPage.of(at(new Fixed(open, null), null, Role.READER, Reader.METRIC, "plan"))).select(".proven").text());
+        Document found = page(PlanPage.of(at(new Fixed(open, null), null, Role.READER, Reader.METRIC, "plan")));
+        assertEquals("The best that was found: no other can be better by more than 1.2 points.", found.select(".proven").text());
+        assertFalse(page.select(".plan-cards").text().contains("best that was found"), "one of the two, not both");
         assertEquals("Plan 1", page.select(".plan-cards .current h2 a").text());
         assertTrue(page.select(".plan-cards li").get(1).text().contains("Without the violin."), page.select(".plan-cards").text());
         assertEquals("Plan 2", page(PlanPage.of(engineer("plan", "plan", "2"))).select("#chosen-name").text());
         assertTrue(page(PlanPage.of(engineer("plan", "plan", "2"))).text().contains("Violin: nice to have"));
+    }
+
+    @Test
+    void whereThereAreFewerPlansOrNothingIsWorthMovingThePageSaysWhy() {
+        Planned one = new Planned(List.of(SmallPlan.plan(1)), List.of(), List.of(), List.of(), List.of(), "r", "c");
+        Document page = page(PlanPage.of(at(new Fixed(one, null), null, Role.READER, Reader.METRIC, "plan")));
+        assertEquals("3 plans were asked for, and 1 is there: with what there is, no other was found that has other types or techniques at 2 of the 4 seats or more.",
+                page.select(".no-more").text());
+        assertEquals("Nothing is worth moving: no other place and no turn gains enough for what it asks of the players.", page.select(".no-moves").text());
+        Document three = page(PlanPage.of(engineer("plan")));
+        assertEquals(0, three.select(".no-more, .no-moves").size());
+        assertEquals(1, three.select(".seat-moves li").size());
     }
 
     @Test
@@ -179,6 +195,43 @@ class PlanPagesTest {
     }
 
     @Test
+    void whatTheTimeToSetUpCostsIsSaidWithTheWaysOut() {
+        Planned.TimeShort time = new Planned.TimeShort(55, 40, 3.5, List.of("Nothing stands for the violin."), List.of(new Planned.WayOut("borrow", "Begin 15 min earlier.", 3, 44.7)));
+        Planned pressed = new Planned(List.of(SmallPlan.plan(1)), List.of(), List.of(), List.of(), List.of(), "r", "c", time);
+        Document page = page(PlanPage.of(at(new Fixed(pressed, null), null, Role.READER, Reader.METRIC, "plan")));
+        assertTrue(page.select("section[aria-labelledby=time-name]").text().contains("With 55 min to set up in place of 40 the best plan would be worth 3.50 points more. Nothing stands for the violin."),
+                page.select("section[aria-labelledby=time-name]").text());
+        assertEquals("borrow Begin 15 min earlier. The plan then has 44.70 points.", page.select(".ways-out li").text());
+        assertTrue(page(PlanPage.of(engineer("plan"))).select("#time-name").isEmpty(), "nothing is short");
+    }
+
+    @Test
+    void howLongSettingUpTakesStandsWithWhatIsUsedAndOnTheSheetOfStands() {
+        int minutes = SmallPlan.plan(1).lines().size() * 5;
+        String says = minutes + " of 80 min of work (40 min with 2 pairs of hands)";
+        assertTrue(page(PlanPage.of(engineer("plan"))).select("dl.used").text().contains("Setting up takes about " + says), page(PlanPage.of(engineer("plan"))).select("dl.used").text());
+        assertTrue(StandSheet.of(engineer("sheets"), SmallPlan.plan(1)).leads().contains("Setting all of it up takes about " + says + "."));
+    }
+
+    @Test
+    void lostMinutesArePlannedWithAndAreNoMoreThanThereWere() {
+        Document page = page(RePlanPage.of(engineer("replan", "minutes", "30"), (before, lost, pricePoints) -> {
+            assertEquals(30, lost.minutes());
+            return new Change(SmallPlan.plan(2), List.of(), 0, List.of("bass"), 1.25, 40, new SetUpTime(10, 2));
+        }));
+        assertEquals("30", page.select("form.replan input[name=minutes]").attr("value"));
+        assertEquals("30", page.select("form#take-change input[name=minutes]").attr("value"));
+        assertTrue(page.select("section.change").text().contains("Time to set up 10 min with 2 pairs of hands"), page.select("section.change").text());
+        for (String minutes : List.of("41", "many", "-3")) {
+            Page wrong = RePlanPage.of(engineer("replan", "minutes", minutes), (before, lost, pricePoints) -> {
+                throw new AssertionError("nothing is planned for " + minutes);
+            });
+            assertEquals(400, wrong.status(), minutes);
+            assertTrue(whole(wrong).select(".fault").text().contains(minutes), whole(wrong).select(".fault").text());
+        }
+    }
+
+    @Test
     void aPlanThatNoLongerHoldsSaysWhich() {
         Page gone = BleedPage.of(at(new Fixed(SmallPlan.planned(), null), Picks.of(SmallPlan.plan(1)), Role.ENGINEER, Reader.METRIC, "bleed"));
         assertEquals(409, gone.status());
@@ -197,7 +250,8 @@ class PlanPagesTest {
     @ParameterizedTest
     @CsvSource({"-0.6, heard-4", "-0.4, heard-3", "0, heard-3", "5.4, heard-3", "5.6, heard-2", "11.49, heard-2", "11.5, heard-1", "17.6, heard-0", "60, heard-0"})
     void aCellHasTheShadeOfTheNumberItShows(double separationDb, String shade) {
-        assertEquals(shade, BleedPage.shade(separationDb));
+        assertEquals(shade, BleedPage.shade(false, separationDb));
+        assertEquals("heard-beside", BleedPage.shade(true, separationDb), "of the side of a mid-side pair nothing is alarming");
     }
 
     @Test
@@ -224,6 +278,15 @@ class PlanPagesTest {
         assertEquals(samples, page.select("table.align td[data-label=Samples]").first().text(), "2.97 ms");
         assertEquals("102 cm", page.select("table.align td[data-label='Farther by']").first().text());
         assertEquals(List.of("align", "watch", "leave"), page.select("table.timing").stream().map(table -> table.className().replaceAll(".* ", "")).toList());
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {"true | 0 | 1 | Both hear it at one moment, on purpose: there is nothing to align.",
+        "true | 12 | 1.01 | They differ on purpose; summed to one they ripple by 12 dB; the second is as far as the first.",
+        "false | 3.4 | 6 | The sum ripples by 3.4 dB; the second is 6 times as far."})
+    void whatIsLeftSaysWhyInWordsThatMeanSomething(boolean own, double rippleDb, double ratio, String expected) {
+        Arrival left = new Arrival("kit", "drum-kit", List.of(2, 3), own, 0.1, 0.3, rippleDb == 0 ? null : Double.valueOf(1700), 0, rippleDb, ratio, false, Arrival.Treat.LEAVE, List.of());
+        assertEquals(expected, TimingPage.why(engineer("timing"), left));
     }
 
     @Test
@@ -296,7 +359,7 @@ class PlanPagesTest {
         Document page = page(RePlanPage.of(at, (before, lost, pricePoints) -> {
             assertEquals(List.of("barn-x"), lost.units());
             assertEquals(2.5, pricePoints);
-            return new Change(SmallPlan.plan(2), List.of(new Change.Step("set-up", "tenor", "Set up Loft pencil 2.", 240)), 240, List.of("bass"), 1.25, 40);
+            return new Change(SmallPlan.plan(2), List.of(new Change.Step("set-up", "tenor", "Set up Loft pencil 2.", 240)), 240, List.of("bass"), 1.25, 40, null);
         }));
         assertEquals("Set up Loft pencil 2. 4 min", page.select(".change-steps li").text());
         assertTrue(page.text().contains("Untouched: Abe."));

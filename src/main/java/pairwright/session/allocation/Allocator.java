@@ -36,13 +36,25 @@ public final class Allocator {
         Search search = new Search(problem, limits);
         List<Solution> found = new ArrayList<>();
         while (found.size() < plans) {
-            Optional<Solution> next = search.best(found, leastDifferent);
+            Optional<Solution> next = next(search, found, leastDifferent);
             if (next.isEmpty()) {
                 break;
             }
             found.add(next.get());
         }
         return found;
+    }
+
+    /** Who has one plan can do without another that takes too long to find. */
+    private static Optional<Solution> next(Search search, List<Solution> found, int leastDifferent) {
+        try {
+            return search.best(found, leastDifferent);
+        } catch (NotDecided tooLong) {
+            if (found.isEmpty()) {
+                throw tooLong;
+            }
+            return Optional.empty();
+        }
     }
 
     /**

@@ -9,7 +9,7 @@ import java.util.Set;
 final class Before {
     static final Before NOTHING = new Before();
 
-    private record Plugged(String seat, String choice, int entry) {
+    private record Plugged(String seat, int entry) {
     }
 
     private record At(String bank, int channel) {
@@ -29,7 +29,7 @@ final class Before {
             choiceOf.put(id, choice);
             for (int entry = 0; entry < plan.channels().get(seat).size(); entry++) {
                 Channel channel = plan.channels().get(seat).get(entry);
-                channelOf.put(new Plugged(id, choice, entry), new At(problem.banks().get(channel.bank()).name(), channel.channel()));
+                channelOf.put(new Plugged(id, entry), new At(problem.banks().get(channel.bank()).name(), channel.channel()));
             }
         }
         plan.liveBanks().forEach(bank -> live.add(problem.banks().get(bank).name()));
@@ -40,9 +40,9 @@ final class Before {
         return choice.equals(choiceOf.get(seat));
     }
 
-    /** Whether a feed is on this channel already. */
-    boolean isAt(String seat, String choice, int entry, String bank, int channel) {
-        return new At(bank, channel).equals(channelOf.get(new Plugged(seat, choice, entry)));
+    /** Whether a seat had this channel already: another microphone on its cable saves a patch. */
+    boolean isAt(String seat, int entry, String bank, int channel) {
+        return new At(bank, channel).equals(channelOf.get(new Plugged(seat, entry)));
     }
 
     boolean isLive(String bank) {

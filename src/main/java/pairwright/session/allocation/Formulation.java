@@ -107,6 +107,17 @@ final class Formulation {
         }
     }
 
+    /** A plan to begin from. */
+    void beginWith(List<Integer> choices) {
+        for (int seat = 0; seat < chosen.length; seat++) {
+            for (int choice = 0; choice < chosen[seat].length; choice++) {
+                if (chosen[seat][choice] != null) {
+                    model.addHint(chosen[seat][choice], choice == choices.get(seat) ? 1 : 0);
+                }
+            }
+        }
+    }
+
     /** At least so many seats have another choice than these. */
     void differ(List<Integer> choices, int leastDifferent) {
         LinearExprBuilder same = LinearExpr.newBuilder();

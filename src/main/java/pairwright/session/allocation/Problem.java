@@ -61,6 +61,24 @@ public record Problem(List<Seat> seats, List<Cap> caps, List<Bank> banks, List<P
         return new Problem(seats, caps, banks, pairs, setUp, channelPrices);
     }
 
+    /** The same where no two seats are worth anything together: it has the same plans, and to find one, or that there is none, takes far less. */
+    public Problem apart() {
+        return new Problem(seats, caps, banks, List.of(), kept, channelPrices);
+    }
+
+    /** What choices are worth, one for each seat, with pairs and with what is kept, hundredths of a point. */
+    long worthCentipoints(List<Integer> choices) {
+        long worth = kept.stream().filter(one -> choices.get(one.seat()) == one.choice()).mapToLong(Kept::centipoints).sum();
+        for (int seat = 0; seat < choices.size(); seat++) {
+            worth += seats.get(seat).choices().get(choices.get(seat)).centipoints();
+        }
+        for (PairTerm pair : pairs) {
+            worth += pair.together().stream().filter(one -> choices.get(pair.first()) == one.first() && choices.get(pair.second()) == one.second())
+                    .mapToLong(PairTerm.Together::centipoints).sum();
+        }
+        return worth;
+    }
+
     private static Set<String> different(String what, Stream<String> names) {
         Set<String> seen = new HashSet<>();
         names.filter(name -> !seen.add(name)).findFirst().ifPresent(name -> {

@@ -85,6 +85,13 @@ final class Search {
         return run.found() ? Optional.of(run) : Optional.empty();
     }
 
+    /** A plan of choices that were found where less was counted, and no more is worth more than a bound. */
+    Solution counted(Solution found, double boundCentipoints, Latitude latitude) {
+        long worth = problem.worthCentipoints(found.choices());
+        Solution plan = new Solution(found.choices(), worth, found.keptCentipoints(), false, worth, true, found.channels(), found.served(), found.liveBanks());
+        return PlanCheck.passed(problem, plan.within(boundCentipoints), latitude.leaveOut(), latitude.fewer());
+    }
+
     /** The plan that was found, with channels, checked. */
     private Solution plan(Formulation formulation, Solver.Run run, Latitude latitude) {
         List<Integer> chosen = chosen(formulation.chosen(), run);

@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.Consumer;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -23,7 +24,8 @@ final class Shortages {
     private final Limits limits;
     private final Problem given;
     private final Problem problem;
-    private final Search search;
+    /** For all that is only counted: what two seats are worth together is in nobody's way there. */
+    private final Search counting;
     private final Set<Integer> needful;
 
     Shortages(Problem given, Limits limits) {
@@ -31,14 +33,15 @@ final class Shortages {
         this.given = given;
         problem = Needful.canBeLeftOut(given);
         needful = Needful.seats(given);
-        search = new Search(problem, limits);
+        counting = new Search(problem.apart(), limits);
     }
 
     Shortage shortage() {
         Search.Latitude out = new Search.Latitude(needful, false);
-        Formulation all = search.formulated(out, Map.of());
+        Formulation all = counting.formulated(out, Map.of());
+        all.beginWith(nobody());
         LinearExpr count = all.count(needful, Search.SERVED);
-        Solver.Run run = search.most(all, count).orElseThrow();
+        Solver.Run run = counting.most(all, count).orElseThrow();
         int served = (int) run.values().value(count);
         if (served == needful.size()) {
             return new Shortage(served, served, true, List.of(), List.of());
@@ -51,7 +54,7 @@ final class Shortages {
 
     /** Each thing of which enough alone would do, one after the other. */
     private List<Shortage.Lack> lacks() {
-        Formulation formulation = search.formulated(asGiven(false), Extra.most(problem));
+        Formulation formulation = counting.formulated(asGiven(false), Extra.most(problem));
         LinearExprBuilder sum = LinearExpr.newBuilder();
         Map<Extra, Literal> used = new TreeMap<>();
         formulation.extras().forEach((extra, count) -> {
@@ -78,7 +81,7 @@ final class Shortages {
     private List<Shortage.WayOut> borrowing() {
         Map<Extra, Integer> toBeHad = Extra.most(problem);
         toBeHad.keySet().removeIf(extra -> extra.price(problem) == 0);
-        Formulation formulation = search.formulated(asGiven(false), toBeHad);
+        Formulation formulation = counting.formulated(asGiven(false), toBeHad);
         LinearExprBuilder prices = LinearExpr.newBuilder();
         formulation.extras().forEach((extra, count) -> prices.addTerm(count, extra.price(problem)));
         List<Shortage.WayOut> ways = new ArrayList<>();
@@ -89,7 +92,7 @@ final class Shortages {
             }
             Map<Extra, Integer> borrowed = borrowed(formulation, run.get());
             Problem with = Extra.with(given, borrowed);
-            new Search(with, limits).best(List.of(), 0).ifPresent(plan -> ways.add(new Shortage.WayOut(Shortage.Means.BORROW, named(borrowed, Shortage.Kind.CAP),
+            known(() -> new Stepwise(with, limits, Search.Latitude.NONE, any -> { }).best()).ifPresent(plan -> ways.add(new Shortage.WayOut(Shortage.Means.BORROW, named(borrowed, Shortage.Kind.CAP),
                     named(borrowed, Shortage.Kind.CHANNELS), borrowed.entrySet().stream().mapToInt(one -> one.getKey().price(problem) * one.getValue()).sum(), Set.of(), with, plan)));
             fewerOfOne(formulation, borrowed);
         }
@@ -98,34 +101,34 @@ final class Shortages {
 
     /** As many are served as can be; which are not differs from way to way. */
     private List<Shortage.WayOut> dropping(Search.Latitude out, int served) {
-        Formulation formulation = search.formulated(out, Map.of());
-        formulation.model().addEquality(formulation.count(needful, Search.SERVED), served);
-        return ways(formulation, out, Shortage.Means.DROP, Choice.Use.OUT);
+        return ways(formulation -> formulation.model().addEquality(formulation.count(needful, Search.SERVED), served), out, Shortage.Means.DROP, Choice.Use.OUT);
     }
 
     /** As few get less than was asked for as can be. */
     private List<Shortage.WayOut> sharing() {
-        Formulation formulation = search.formulated(asGiven(true), Map.of());
+        Formulation formulation = counting.formulated(asGiven(true), Map.of());
         LinearExpr count = formulation.count(all(), EnumSet.of(Choice.Use.FEWER));
         Optional<Solver.Run> run = least(formulation, count);
         if (run.isEmpty()) {
             return List.of();
         }
-        formulation.model().addEquality(count, run.get().values().value(count));
-        return ways(formulation, asGiven(true), Shortage.Means.SHARE, Choice.Use.FEWER);
+        long fewest = run.get().values().value(count);
+        return ways(best -> best.model().addEquality(best.count(all(), EnumSet.of(Choice.Use.FEWER)), fewest), asGiven(true), Shortage.Means.SHARE, Choice.Use.FEWER);
     }
 
-    private List<Shortage.WayOut> ways(Formulation formulation, Search.Latitude latitude, Shortage.Means means, Choice.Use use) {
+    private List<Shortage.WayOut> ways(Consumer<Formulation> condition, Search.Latitude latitude, Shortage.Means means, Choice.Use use) {
         List<Shortage.WayOut> ways = new ArrayList<>();
+        Consumer<Formulation> others = condition;
         while (ways.size() < OF_A_KIND) {
-            Optional<Solution> plan = known(() -> search.bestOf(formulation, latitude));
+            Consumer<Formulation> asked = others;
+            Optional<Solution> plan = known(() -> new Stepwise(problem, limits, latitude, asked).best());
             if (plan.isEmpty()) {
                 break;
             }
             Set<Integer> seats = Search.withUse(problem, plan.get(), use);
             seats.retainAll(use == Choice.Use.OUT ? needful : seats);
             ways.add(new Shortage.WayOut(means, Map.of(), Map.of(), 0, seats, problem, plan.get()));
-            formulation.model().addLessThan(formulation.count(seats, EnumSet.of(use)), seats.size());
+            others = asked.andThen(formulation -> formulation.model().addLessThan(formulation.count(seats, EnumSet.of(use)), seats.size()));
         }
         return ways;
     }
@@ -157,7 +160,7 @@ final class Shortages {
     }
 
     private Optional<Solver.Run> least(Formulation formulation, LinearExpr of) {
-        return known(() -> search.least(formulation, of));
+        return known(() -> counting.least(formulation, of));
     }
 
     /** What could not be decided is not told. */
@@ -167,6 +170,11 @@ final class Shortages {
         } catch (NotDecided unknown) {
             return Optional.empty();
         }
+    }
+
+    /** The plan there always is: everybody is left out who can be. */
+    private List<Integer> nobody() {
+        return problem.seats().stream().map(seat -> IntStream.range(0, seat.choices().size()).filter(choice -> seat.choices().get(choice).use() == Choice.Use.OUT).findFirst().orElseThrow()).toList();
     }
 
     private Set<Integer> all() {

@@ -25,6 +25,12 @@ public record Solution(List<Integer> choices, long centipoints, long keptCentipo
         liveBanks = Set.copyOf(liveBanks);
     }
 
+    /** The same plan where it is not proven to be the best, and none is worth more than a bound. */
+    public Solution within(double boundCentipoints) {
+        long bound = Math.max(centipoints, (long) Math.floor(boundCentipoints));
+        return new Solution(choices, centipoints, keptCentipoints, bound == centipoints, bound, outOfTime, channels, served, liveBanks);
+    }
+
     /** How many seats have another choice than in another plan of the same problem. */
     public int differsIn(Solution other) {
         int differing = 0;

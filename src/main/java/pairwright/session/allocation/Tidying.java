@@ -145,7 +145,7 @@ final class Tidying {
 
     private boolean stays(int seat, int entry) {
         Channel channel = at[seat][entry];
-        return before.isAt(problem.seats().get(seat).id(), choices.get(seat).id(), entry, problem.banks().get(channel.bank()).name(), channel.channel());
+        return before.isAt(problem.seats().get(seat).id(), entry, problem.banks().get(channel.bank()).name(), channel.channel());
     }
 
     /** What is untidy about a seat. */
