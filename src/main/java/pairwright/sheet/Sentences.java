@@ -18,7 +18,8 @@ public final class Sentences {
             Map.entry("unit", "the unit"), Map.entry("note", "its note"), Map.entry("channel", "the channel"), Map.entry("bank", "the bank"),
             Map.entry("stand", "the stand"), Map.entry("mateSeat", "another player"), Map.entry("near", "the nearer line"), Map.entry("far", "the farther line"),
             Map.entry("ribbons", "their lines"), Map.entry("powered", "the lines that need it"), Map.entry("valves", "the microphones with a supply of their own"),
-            Map.entry("lastOnes", "these lines"), Map.entry("loudestPlace", "somebody"));
+            Map.entry("lastOnes", "these lines"), Map.entry("box", "the line box"), Map.entry("pad", "the pad"), Map.entry("usual", "its first choices"),
+            Map.entry("worst", "what weighs most against it"), Map.entry("loudestPlace", "somebody"));
 
     private Sentences() {
     }
