@@ -40,6 +40,7 @@ public final class SessionBenchmark {
 
     /** Prints the figures. */
     public static void main(String[] arguments) {
+        KNOWLEDGE.current().rules().plan(true, List.of()); // here, since under the build tool only this thread knows where the rules' engine is
         int times = arguments.length == 0 ? 7 : Integer.parseInt(arguments[0]);
         new SessionBenchmark(24, 3, times).measure();
         new SessionBenchmark(60, 10, times).measure();
