@@ -62,8 +62,16 @@ class ReplanTest {
     @Property(tries = 4)
     void whatIsLostNeedNotBeJudgedAwayFirst(@ForAll @LongRange(min = 0, max = 1_000_000) long seed) {
         Lost lost = lost(new Random(seed));
-        Change again = again(Sextet.GEAR, lost);
-        Change judgedAnew = again(Sextet.GEAR.without(lost), new Lost(null, lost.channels(), lost.seats()));
+        Gear left = Sextet.GEAR.without(lost);
+        Lost rest = new Lost(null, lost.channels(), lost.seats());
+        Change again;
+        try {
+            again = again(Sextet.GEAR, lost);
+        } catch (IllegalStateException none) {
+            assertThrows(IllegalStateException.class, () -> again(left, rest), "there is a plan: " + lost);
+            return;
+        }
+        Change judgedAnew = again(left, rest);
         assertEquals(judgedAnew.bestScore(), again.bestScore());
         assertEquals(judgedAnew.plan().score(), again.plan().score());
         assertEquals(judgedAnew.kept(), again.kept());
