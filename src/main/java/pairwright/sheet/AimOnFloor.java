@@ -29,14 +29,14 @@ public final class AimOnFloor {
     /** "20 degrees to its right, away from Wren on alto": right and left as the microphone looks, and whoever it hears most of; it must be turned. */
     String turned(Line line) {
         double aimDegrees = line.placement().aimDegrees();
-        String side = Math.round(Math.abs(aimDegrees)) + " degrees to its " + (aimDegrees > 0 ? "right" : "left");
+        String side = Math.round(Math.abs(aimDegrees)) + " degrees to its " + (aimDegrees > 0 ? "left" : "right");
         Seat most = plan.bleed().stream().filter(hears -> hears.line() == line.number()).min(Comparator.comparingDouble(Hears::separationDb))
                 .flatMap(hears -> lineUp.seat(hears.seat())).orElse(null);
         if (most == null || line.spot() == null || most.id().equals(nullTo(line))) {
             return side;
         }
         double towardDegrees = Math.toDegrees(Math.atan2(most.xM() - line.spot().xM(), most.yM() - line.spot().yM()));
-        double more = apart(towardDegrees, line.spot().headingDegrees()) - apart(towardDegrees, line.spot().headingDegrees() - aimDegrees);
+        double more = apart(towardDegrees, line.spot().headingDegrees()) - apart(towardDegrees, line.spot().headingDegrees() + aimDegrees);
         return Math.abs(more) < TELLS_DEGREES ? side : side + (more > 0 ? ", away from " : ", toward ") + named(most.id());
     }
 

@@ -39,12 +39,12 @@ class AimOnFloorTest {
     }
 
     private static Line line(double aimDegrees, Double nullDegrees, Double nullMissDegrees) {
-        return new Line(1, null, null, null, null, "own", "Violin", "violin", 1, turned(aimDegrees, nullDegrees, nullMissDegrees), new Line.Spot(5, 5, 1.5, aimDegrees, 0), null, null, null,
+        return new Line(1, null, null, null, null, "own", "Violin", "violin", 1, turned(aimDegrees, nullDegrees, nullMissDegrees), new Line.Spot(5, 5, 1.5, -aimDegrees, 0), null, null, null,
                 null, null, null, 0, false, false, 0, null, null, Between.NOTHING, List.of());
     }
 
     private static AimOnFloor floor(Line line, double rightDb, double leftDb) {
-        List<Hears> bleed = Stream.of(hears("right", "trumpet", 90 - line.placement().aimDegrees(), rightDb), hears("left", "drum-kit", 90 + line.placement().aimDegrees(), leftDb)).toList();
+        List<Hears> bleed = Stream.of(hears("right", "trumpet", 90 + line.placement().aimDegrees(), rightDb), hears("left", "drum-kit", 90 - line.placement().aimDegrees(), leftDb)).toList();
         return new AimOnFloor(LINE_UP, new Plan(1, 0, true, 0, List.of(), List.of(), List.of(line), bleed, List.of(), List.of(), List.of(), new Plan.SetUp(null, null, 300), List.of(), List.of(), List.of()), CATALOGUE);
     }
 
@@ -53,22 +53,22 @@ class AimOnFloorTest {
     }
 
     @Test
-    void clockwiseIsToTheRightAsTheMicrophoneLooksAndNamedIsWhoIsHeardMost() {
-        Line right = line(20, null, null);
+    void anAimAboveZeroIsToTheLeftAsTheMicrophoneLooksAndNamedIsWhoIsHeardMost() {
+        Line right = line(-20, null, null);
         assertEquals("20 degrees to its right, toward Ines", floor(right, 3, 9).turned(right));
         assertEquals("20 degrees to its right, away from the drum kit", floor(right, 9, 3).turned(right));
-        Line left = line(-15, null, null);
+        Line left = line(15, null, null);
         assertEquals("15 degrees to its left, away from Ines", floor(left, 3, 9).turned(left));
         assertEquals("15 degrees to its left, toward the drum kit", floor(left, 9, 3).turned(left));
     }
 
     @Test
     void aNullIsOnWhoItComesNearAndThenTheTurnNeedsNoOther() {
-        Line line = line(20, 110.0, 0.5);
+        Line line = line(-20, 110.0, 0.5);
         AimOnFloor floor = floor(line, 9, 3);
         assertEquals("null to the drum kit", floor.nulled(line));
         assertEquals("20 degrees to its right", floor.turned(line));
-        Line far = line(20, 140.0, 30.0);
+        Line far = line(-20, 140.0, 30.0);
         assertTrue(floor(far, 9, 3).nulled(far).isEmpty(), "30 degrees off is on nobody");
     }
 }
