@@ -87,7 +87,7 @@ public final class GearOf {
         return sorted.stream().map(one -> made.apply(one.unit())).toList();
     }
 
-    /** A channel of which nobody said what its switch reaches is taken as one that has no phantom power: nothing then waits for what is not there, and no ribbon is harmed. */
+    /** A channel of which nobody said what its switch reaches is taken as one that has no phantom power, so that nothing waits for what is not there; whoever plugs a ribbon is told to look all the same. */
     private static Gear.Channel channel(Unit unit) {
         ChannelData data = unit.channel();
         PhantomSwitch phantom = data == null || data.phantom() == null ? PhantomSwitch.NONE : data.phantom();

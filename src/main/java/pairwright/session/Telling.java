@@ -2,13 +2,14 @@ package pairwright.session;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import pairwright.model.Caution;
 import pairwright.model.Severity;
 
@@ -31,7 +32,8 @@ public final class Telling {
 
     private final Plan plan;
     private final SeatNames names;
-    private final Set<String> spoken;
+    /** By rule whose lines it speaks of; nobody in particular for the whole plan. */
+    private final Map<String, Set<String>> spoken = new HashMap<>();
     private final boolean channels;
 
     private record One(String rule, Severity severity, String says, List<String> seats, List<Integer> lines, boolean named) {
@@ -44,7 +46,8 @@ public final class Telling {
     private Telling(Plan plan, LineUp lineUp) {
         this.plan = plan;
         this.names = SeatNames.of(lineUp);
-        this.spoken = Stream.concat(plan.cautions().stream(), plan.lines().stream().flatMap(line -> line.cautions().stream())).map(Said::rule).collect(Collectors.toSet());
+        plan.lines().forEach(line -> line.cautions().forEach(said -> spoken.computeIfAbsent(said.rule(), any -> new HashSet<>()).add(line.seat())));
+        plan.cautions().forEach(said -> spoken.put(said.rule(), Set.of()));
         this.channels = plan.lines().stream().allMatch(line -> line.channel() != null);
     }
 
@@ -74,9 +77,14 @@ public final class Telling {
         }, Set.of(Severity.values()));
     }
 
-    /** Whether what a rule leaves to whoever plans is settled by this plan, or said there with its lines. */
-    public boolean settled(String rule) {
-        return channels && SETTLED_BY_CHANNELS.contains(rule) || SAID_BETTER.getOrDefault(rule, Set.of()).stream().anyMatch(spoken::contains);
+    /** Whether what a rule leaves to whoever plans is settled by this plan, or said there of the lines of that seat or of all. */
+    public boolean settled(String rule, String seat) {
+        return channels && SETTLED_BY_CHANNELS.contains(rule) || SAID_BETTER.getOrDefault(rule, Set.of()).stream().anyMatch(better -> speaksOf(better, seat));
+    }
+
+    private boolean speaksOf(String rule, String seat) {
+        Set<String> seats = spoken.get(rule);
+        return seats != null && (seats.isEmpty() || seats.contains(seat));
     }
 
     private void everything(Consumer<One> all) {
@@ -88,7 +96,7 @@ public final class Telling {
     private void options(Plan.Served served, Consumer<One> all) {
         for (Caution caution : served.option().cautions()) {
             // nothing that can hurt anybody is ever taken for settled
-            if (caution.severity() == Severity.DANGER || !settled(caution.rule())) {
+            if (caution.severity() == Severity.DANGER || !settled(caution.rule(), served.seat())) {
                 all.accept(new One(caution.rule(), caution.severity(), caution.says(), List.of(served.seat()), List.of(), false));
             }
         }

@@ -113,7 +113,7 @@ final class PlanWords {
         Gathered gathered = new Gathered();
         line.cautions().forEach(gathered::addUnnamed);
         plan.served().stream().filter(served -> served.seat().equals(line.seat())).flatMap(served -> served.option().cautions().stream())
-                .filter(caution -> (caution.mic() == 0 || caution.mic() == line.mic()) && !telling.settled(caution.rule())).forEach(caution -> gathered.add(null, caution));
+                .filter(caution -> (caution.mic() == 0 || caution.mic() == line.mic()) && !telling.settled(caution.rule(), line.seat())).forEach(caution -> gathered.add(null, caution));
         return gathered.views(Severity.CARE, Severity.NOTE);
     }
 

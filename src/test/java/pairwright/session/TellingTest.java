@@ -75,10 +75,23 @@ class TellingTest {
         List<Caution> asked = List.of(caution("PAI-016", Severity.CARE, "Put them on different groups."), caution("PWR-002", Severity.CARE, "Power off first."));
         Telling planned = telling(List.of(said("PLN-092", Severity.CARE, 1, "voice", "In this order.")), asked, List.of());
         assertEquals(Set.of("PLN-092"), planned.grave().stream().map(Told::rule).collect(Collectors.toSet()));
-        assertTrue(planned.settled("PAI-016"));
+        assertTrue(planned.settled("PAI-016", "fiddle"));
         Telling unpatched = telling(List.of(), asked, List.of());
-        assertFalse(unpatched.settled("PWR-002"), "nobody has said it yet");
+        assertFalse(unpatched.settled("PWR-002", "fiddle"), "nobody has said it yet");
         assertEquals(List.of("PWR-002"), unpatched.grave().stream().map(Told::rule).toList());
+    }
+
+    @Test
+    void whatIsSaidOfOneSeatSettlesNothingOfAnother() {
+        Plan plan = SmallPlan.plan(1);
+        Line line = plan.lines().get(0);
+        String other = plan.lines().stream().map(Line::seat).filter(seat -> !seat.equals(line.seat())).findFirst().orElseThrow();
+        Line spoken = new Line(line.number(), line.channel(), line.channelLabel(), line.bank(), line.unit(), line.seat(), line.name(), line.source(), line.mic(), line.placement(), line.spot(),
+                line.stand(), line.standLabel(), line.standKind(), line.standRatio(), line.sharesStandWith(), line.booster(), line.boosterGainDb(), line.phantom(), line.phantomWanted(), line.currentMa(),
+                line.gainDb(), line.highPassHz(), line.between(), List.of(said("PLN-071", Severity.CARE, line.number(), line.seat(), "Louder.")));
+        Telling telling = Telling.of(new Plan(1, 0, true, 0, List.of(), List.of(), List.of(spoken), List.of(), List.of(), List.of(), List.of(), plan.setUp(), List.of(), List.of(), List.of()), LINE_UP);
+        assertTrue(telling.settled("NEI-010", line.seat()));
+        assertFalse(telling.settled("NEI-010", other));
     }
 
     @Test
