@@ -11,6 +11,8 @@ import java.sql.DriverManager;
 import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.Set;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.locks.LockSupport;
 import org.sqlite.SQLiteConfig;
 import org.sqlite.SQLiteErrorCode;
 import org.sqlite.SQLiteException;
@@ -21,6 +23,7 @@ import org.sqlite.SQLiteException;
  */
 final class SqliteDatabase extends Database {
     private static final int BUSY_MS = 10_000;
+    private static final int AGAIN_MS = 5;
     private static final int READERS = 4;
     private static final Set<SQLiteErrorCode> AWAY = Set.of(SQLiteErrorCode.SQLITE_BUSY, SQLiteErrorCode.SQLITE_LOCKED, SQLiteErrorCode.SQLITE_FULL,
             SQLiteErrorCode.SQLITE_IOERR, SQLiteErrorCode.SQLITE_CANTOPEN, SQLiteErrorCode.SQLITE_READONLY, SQLiteErrorCode.SQLITE_NOTADB,
@@ -113,7 +116,7 @@ final class SqliteDatabase extends Database {
     private Connection opened() throws SQLException {
         Connection connection = DriverManager.getConnection(address, settings().toProperties());
         try {
-            run(connection, "PRAGMA journal_mode = WAL");
+            toWriteAheadLog(connection);
             if (new Sql(connection).number("PRAGMA user_version") != 0) {
                 run(connection, "PRAGMA user_version = 0"); // the mark of a finished backup, which no longer holds once it is written to
             }
@@ -121,6 +124,22 @@ final class SqliteDatabase extends Database {
         } catch (SQLException fault) {
             connection.close();
             throw fault;
+        }
+    }
+
+    /** Two that change the mode of a new file at once are told that it is busy and, unlike everywhere else, not after the busy time but at once. */
+    private static void toWriteAheadLog(Connection connection) throws SQLException {
+        long end = System.nanoTime() + TimeUnit.MILLISECONDS.toNanos(BUSY_MS);
+        while (true) {
+            try {
+                run(connection, "PRAGMA journal_mode = WAL");
+                return;
+            } catch (SQLiteException fault) {
+                if (fault.getResultCode().code != SQLiteErrorCode.SQLITE_BUSY.code || System.nanoTime() > end) {
+                    throw fault;
+                }
+                LockSupport.parkNanos(TimeUnit.MILLISECONDS.toNanos(AGAIN_MS));
+            }
         }
     }
 

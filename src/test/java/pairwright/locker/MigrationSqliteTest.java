@@ -18,6 +18,8 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 class MigrationSqliteTest extends MigrationTests {
+    private static final int ROUNDS = 60;
+
     private final AtomicInteger next = new AtomicInteger();
 
     @Override
@@ -97,6 +99,20 @@ class MigrationSqliteTest extends MigrationTests {
             assertArrayEquals(before, Files.readAllBytes(place.file()));
         } finally {
             assertTrue(data.toFile().setWritable(true));
+        }
+    }
+
+    /** A collision needs two within some microseconds: without waiting, one in twenty of these rounds met it. */
+    @Test
+    void programsThatOpenANewFileAtOnceWaitForEachOther() throws Exception {
+        for (int round = 0; round < ROUNDS; round++) {
+            Place place = fresh();
+            List<Long> tables = Load.atOnce(PROGRAMS, program -> {
+                try (Database database = Database.open(place)) {
+                    return database.read(sql -> sql.number("SELECT count(*) FROM sqlite_master"));
+                }
+            });
+            assertEquals(List.of(0L), tables.stream().distinct().toList());
         }
     }
 

@@ -22,7 +22,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 abstract class MigrationTests {
     static final Clock CLOCK = Clock.fixed(LockerCase.NOON, ZoneOffset.UTC);
     private static final int NEWEST = Migrations.SCRIPTS.size();
-    private static final int PROGRAMS = 4;
+    static final int PROGRAMS = 4;
 
     @TempDir
     Path folder;
