@@ -14,7 +14,7 @@ import java.util.regex.Pattern;
  */
 public record Answer(Map<String, List<String>> given) {
     public static final Answer NOTHING = new Answer(Map.of());
-    private static final Pattern NUMBER = Pattern.compile("([-+\u2212]?\\d{1,9}(?:[.,]\\d{1,9})?)\\s*([\\p{L}%\u00b0/]*)");
+    private static final Pattern NUMBER = Pattern.compile("([-+\u2212]?\\d{1,9}(?:[.,]\\d{1,18})?)\\s*([\\p{L}%\u00b0/]*)");
 
     public Answer {
         Map<String, List<String>> copy = new LinkedHashMap<>();
