@@ -30,6 +30,9 @@ final class ChooseExercise implements Exercise {
     /** A missed danger to people leaves less than half of the mark, one to gear a little more: nobody passes who hurts somebody. */
     private static final double DANGER_SHARE = 0.4;
     private static final double CARE_SHARE = 0.6;
+    /** So far behind the best of them a type or a place is no answer; a distance, which is easier moved, less far. */
+    private static final double MOST_SHORT_OF_TYPE_POINTS = 4;
+    private static final double MOST_SHORT_OF_DISTANCE_POINTS = 2;
 
     private final Case drawn;
     private final OneMic one;
@@ -48,7 +51,7 @@ final class ChooseExercise implements Exercise {
         List<Item> items = new ArrayList<>();
         items.add(new Item.OneOf(MIC, "Which of these microphones do you put up?",
                 drawn.all("types").stream().map(type -> new Item.Opt(type, lab.type(type).name())).toList()));
-        items.add(new Item.OneOf(PLACE, "Where does it stand?", source.positions().stream().map(position -> new Item.Opt(position.id(), position.name())).toList()));
+        items.add(new Item.OneOf(PLACE, "Where does it stand?", OneMic.standing(source).stream().map(position -> new Item.Opt(position.id(), position.name())).toList()));
         items.add(new Item.Amount(DISTANCE, "How far from what sounds?", "cm", 2, 2 * 100 * farthestM()));
         items.add(new Item.SomeOf(REASONS, "Which two of these speak for it, as you set it up?", options(drawn.all("reasons")), 2));
         if (!drawn.all("cautions").isEmpty()) {
@@ -58,7 +61,7 @@ final class ChooseExercise implements Exercise {
     }
 
     private double farthestM() {
-        return source.positions().stream().mapToDouble(position -> position.distanceM().high()).max().orElse(1);
+        return OneMic.standing(source).stream().mapToDouble(position -> position.distanceM().high()).max().orElse(1);
     }
 
     private List<Item.Opt> options(List<String> rules) {
@@ -110,7 +113,7 @@ final class ChooseExercise implements Exercise {
     }
 
     private double typeShare(Offer bestOfType) {
-        return 1 - (OneMic.points(one.best()) - OneMic.points(bestOfType)) / one.rangePoints();
+        return share(OneMic.points(one.best()) - OneMic.points(bestOfType), MOST_SHORT_OF_TYPE_POINTS);
     }
 
     /** Which options of an item name one of these rules. */
@@ -128,9 +131,13 @@ final class ChooseExercise implements Exercise {
         OptionalDouble distance = answer.number(DISTANCE, 0);
         Optional<SetUpJudge.Judgement> stands = atPlace.isEmpty() || distance.isEmpty() || !(distance.getAsDouble() >= 0.5 && distance.getAsDouble() <= 10_000) ? Optional.empty()
                 : one.judged(type, answer.one(PLACE), distance.getAsDouble() / 100);
-        sum.add("The type", ofType.map(this::typeShare).orElse(0.0), 3, typeSays(type, ofType), null);
-        sum.add("The place", atPlace.map(offer -> share(offer, ofType.orElseThrow())).orElse(0.0), 2, placeSays(ofType, atPlace), null);
-        sum.add("The distance", stands.map(judged -> distanceShare(judged, atPlace.orElseThrow())).orElse(0.0), 2, distanceSays(distance, atPlace, stands), null);
+        double typeShare = ofType.map(this::typeShare).orElse(0.0);
+        double placeShare = atPlace.map(offer -> share(OneMic.points(ofType.orElseThrow()) - OneMic.points(offer), MOST_SHORT_OF_TYPE_POINTS)).orElse(0.0);
+        sum.add("The type", typeShare, 3, typeSays(type, ofType), null);
+        // the best place for what should not be there is worth as little as that
+        sum.add("The place", typeShare * placeShare, 2, placeSays(ofType, atPlace), null);
+        sum.add("The distance", typeShare * placeShare * stands.map(judged -> distanceShare(judged, atPlace.orElseThrow())).orElse(0.0), 2,
+                distanceSays(distance, atPlace, stands), null);
         reasons(answer, stands, sum);
         if (!drawn.all("cautions").isEmpty()) {
             minded(answer, stands, sum);
@@ -138,13 +145,13 @@ final class ChooseExercise implements Exercise {
         return sum.mark();
     }
 
-    /** How much of the range of these types is left when this is taken where that could have been. */
-    private double share(Offer taken, Offer could) {
-        return 1 - (OneMic.points(could) - OneMic.points(taken)) / Math.max(1, one.rangePoints());
+    /** Everything for no point short, nothing from so many on. */
+    private static double share(double shortPoints, double mostPoints) {
+        return Math.max(0, 1 - Math.max(0, shortPoints) / mostPoints);
     }
 
-    private double distanceShare(SetUpJudge.Judgement judged, Offer could) {
-        return judged.ruledOut().isEmpty() ? 1 - (OneMic.points(could) - judged.option().score()) / Math.max(1, one.rangePoints()) : 0;
+    private static double distanceShare(SetUpJudge.Judgement judged, Offer could) {
+        return judged.ruledOut().isEmpty() ? share(OneMic.points(could) - judged.option().score(), MOST_SHORT_OF_DISTANCE_POINTS) : 0;
     }
 
     private String typeSays(String type, Optional<Offer> ofType) {
@@ -155,7 +162,7 @@ final class ChooseExercise implements Exercise {
             return lab.catalogue().mics().containsKey(type) ? lab.type(type).name() + " has no place at this source." : "\"" + type + "\" is none of those that were there.";
         }
         double missed = OneMic.points(one.best()) - OneMic.points(ofType.get());
-        return missed <= 0 ? "Nothing here does more." : "At its best it is " + points(missed) + " short of " + OneMic.mic(one.best()).micType().name() + ". " + weakest(ofType.get());
+        return missed < 0.05 ? "Nothing here does more." : "At its best it is " + points(missed) + " short of " + OneMic.mic(one.best()).micType().name() + ". " + weakest(ofType.get());
     }
 
     private String weakest(Offer offer) {
@@ -169,7 +176,7 @@ final class ChooseExercise implements Exercise {
         }
         double missed = OneMic.points(ofType.orElseThrow()) - OneMic.points(atPlace.get());
         Position place = OneMic.mic(ofType.get()).position();
-        return missed <= 0 ? "Where it does most: " + place.brings() + "." : "It would do " + points(missed) + " more at this place: " + place.name() + ".";
+        return missed < 0.05 ? "Where it does most: " + place.brings() + "." : "It would do " + points(missed) + " more at this place: " + place.name() + ".";
     }
 
     private String distanceSays(OptionalDouble distance, Optional<Offer> atPlace, Optional<SetUpJudge.Judgement> stands) {
@@ -222,10 +229,15 @@ final class ChooseExercise implements Exercise {
 
     @Override
     public Answer usual() {
-        Set<String> habit = source.habits().stream().filter(one -> one.rank() != HabitRank.AVOID).map(one -> one.micType()).collect(Collectors.toCollection(LinkedHashSet::new));
-        String type = drawn.all("types").stream().filter(habit::contains).findFirst().orElse(drawn.all("types").get(0));
-        Position nearest = source.positions().stream().min(Comparator.comparingDouble(position -> position.distanceM().typical())).orElseThrow();
+        String type = drawn.all("types").stream().max(Comparator.comparingLong(this::habits)).orElseThrow();
+        Position nearest = OneMic.standing(source).stream().min(Comparator.comparingDouble(position -> position.distanceM().typical())).orElseThrow();
         return Answer.NOTHING.with(MIC, type).with(PLACE, nearest.id()).with(DISTANCE, nearest.distanceM().typical() * 100).with(REASONS, List.of("a", "b"));
+    }
+
+    /** How often the trade reaches for a type in this family. */
+    private long habits(String type) {
+        return lab.catalogue().sources().values().stream().filter(other -> other.family() == source.family()).flatMap(other -> other.habits().stream())
+                .filter(habit -> habit.rank() != HabitRank.AVOID && habit.micType().equals(type)).count();
     }
 
     @Override

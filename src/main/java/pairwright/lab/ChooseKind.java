@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import pairwright.advice.Offer;
+import pairwright.model.MicFamily;
 import pairwright.model.MicType;
-import pairwright.model.Position;
 import pairwright.model.Signal;
 import pairwright.model.Source;
 
@@ -30,8 +30,8 @@ final class ChooseKind implements Kind {
 
     @Override
     public Optional<Case> draw(Draw draw, int level, Lab lab) {
-        List<Source> sources = lab.catalogue().sources().values().stream().filter(source -> source.signal() == Signal.ACOUSTIC && standing(source).size() > 2).toList();
-        List<MicType> types = lab.types().stream().filter(type -> type.captures() && type.channels() == 1).toList();
+        List<Source> sources = lab.catalogue().sources().values().stream().filter(source -> source.signal() == Signal.ACOUSTIC && OneMic.standing(source).size() > 2).toList();
+        List<MicType> types = lab.types().stream().filter(type -> type.captures() && type.channels() == 1 && type.family() != MicFamily.PICKUP && type.family() != MicFamily.LINE).toList();
         if (types.size() < TYPES[level - 1]) {
             return Optional.empty();
         }
@@ -54,11 +54,6 @@ final class ChooseKind implements Kind {
         }
         List<String> reasons = reasons(draw, one);
         return reasons.size() < LEAST_REASONS ? Optional.empty() : Optional.of(drawn.with("reasons", reasons).with("cautions", cautions(draw, one)));
-    }
-
-    /** The places where one microphone may stand alone. */
-    private static List<Position> standing(Source source) {
-        return source.positions().stream().filter(position -> !position.notAlone()).toList();
     }
 
     /** Whether one type leads, and another falls well short of it. */

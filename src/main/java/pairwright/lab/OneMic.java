@@ -12,13 +12,16 @@ import pairwright.advice.SetUpJudge;
 import pairwright.model.Caution;
 import pairwright.model.Effect;
 import pairwright.model.Limits;
+import pairwright.model.Mount;
 import pairwright.model.Neighbour;
 import pairwright.model.Option;
+import pairwright.model.Position;
 import pairwright.model.Question;
 import pairwright.model.Reason;
 import pairwright.model.Request;
 import pairwright.model.Setup;
 import pairwright.model.Severity;
+import pairwright.model.Source;
 
 /** One microphone wanted at a source, out of some types: what each of them can do there, and what any set-up of one is worth. Not safe to share. */
 final class OneMic {
@@ -32,7 +35,8 @@ final class OneMic {
         this.lab = lab;
         this.question = question;
         this.request = request;
-        this.singles = Offers.of(question, lab.catalogue(), lab.rules(), null, null).all().stream().filter(offer -> offer.mics().size() == 1).toList();
+        this.singles = Offers.of(question, lab.catalogue(), lab.rules(), null, null).all().stream().filter(offer -> offer.mics().size() == 1)
+                .filter(offer -> standing(lab.source(question.source())).contains(mic(offer).position())).toList();
     }
 
     /**
@@ -51,6 +55,11 @@ final class OneMic {
         return new OneMic(lab,
                 new Question("", source, List.of(), List.of(), room, character, limits, neighbours, List.of(), List.of(), 1, null, null),
                 new Request(null, source, null, null, room, character, limits, neighbours, null, null, null, null, null, null));
+    }
+
+    /** The places where a microphone stands alone in the air, so that a distance is a choice. */
+    static List<Position> standing(Source source) {
+        return source.positions().stream().filter(position -> !position.notAlone() && position.mount() != Mount.CONTACT && position.mount() != Mount.LEAD).toList();
     }
 
     Question question() {
@@ -77,12 +86,6 @@ final class OneMic {
     /** The best of a type at a place. */
     Optional<Offer> best(String type, String place) {
         return singles.stream().filter(offer -> mic(offer).micType().id().equals(type) && mic(offer).position().id().equals(place)).findFirst();
-    }
-
-    /** What the least of the best is worth against the best, in points: the measure of how far a choice can fall short. */
-    double rangePoints() {
-        List<Offer> each = bestOfEach();
-        return points(each.get(0)) - points(each.get(each.size() - 1));
     }
 
     static double points(Offer offer) {
