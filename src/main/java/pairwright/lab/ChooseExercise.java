@@ -13,7 +13,6 @@ import java.util.stream.Stream;
 import pairwright.advice.Offer;
 import pairwright.advice.OfferedMic;
 import pairwright.advice.SetUpJudge;
-import pairwright.model.Catalogue;
 import pairwright.model.HabitRank;
 import pairwright.model.Option;
 import pairwright.model.Position;
@@ -57,7 +56,7 @@ final class ChooseExercise implements Exercise {
         if (!drawn.all("cautions").isEmpty()) {
             items.add(new Item.SomeOf(MIND, "Which of these must be minded with it? There may be none.", options(drawn.all("cautions")), null));
         }
-        return new Handout("One microphone for " + source.name().toLowerCase(Locale.ROOT), List.of(), situation(), List.of(), items);
+        return new Handout("One microphone for " + source.name().toLowerCase(Locale.ROOT), List.of(), one.situation(), List.of(), items);
     }
 
     private double farthestM() {
@@ -66,18 +65,6 @@ final class ChooseExercise implements Exercise {
 
     private List<Item.Opt> options(List<String> rules) {
         return Item.Opt.lettered(rules.stream().map(rule -> lab.rules().rule(rule).title()).toList());
-    }
-
-    private List<String> situation() {
-        Catalogue catalogue = lab.catalogue();
-        List<String> said = new ArrayList<>(List.of(source.says()));
-        if (one.question().room() != null) {
-            said.add("Room: " + catalogue.rooms().get(one.question().room()).name() + ".");
-        }
-        one.question().character().forEach(wanted -> said.add("Wanted: " + catalogue.characters().get(wanted).name() + "."));
-        one.question().neighbours().forEach(next -> said.add(catalogue.sources().get(next.source()).name() + " plays " + next.distanceM() + " m from the microphone, "
-                + Math.round(next.angleDegrees()) + "° off the line to the source."));
-        return said;
     }
 
     @Override

@@ -4,10 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import pairwright.advice.Offer;
-import pairwright.model.MicFamily;
 import pairwright.model.MicType;
-import pairwright.model.Signal;
-import pairwright.model.Source;
 
 /** One microphone out of a few for a source, and why. */
 final class ChooseKind implements Kind {
@@ -30,24 +27,12 @@ final class ChooseKind implements Kind {
 
     @Override
     public Optional<Case> draw(Draw draw, int level, Lab lab) {
-        List<Source> sources = lab.catalogue().sources().values().stream().filter(source -> source.signal() == Signal.ACOUSTIC && OneMic.standing(source).size() > 2).toList();
-        List<MicType> types = lab.types().stream().filter(type -> type.captures() && type.channels() == 1 && type.family() != MicFamily.PICKUP && type.family() != MicFamily.LINE).toList();
+        List<MicType> types = OneMic.types(lab);
         if (types.size() < TYPES[level - 1]) {
             return Optional.empty();
         }
-        Source source = draw.one(sources);
-        Case drawn = Case.empty().with("source", source.id())
-                .with("types", draw.some(TYPES[level - 1], types).stream().map(MicType::id).sorted().toList());
-        if (level == 2 || level == 5) {
-            drawn = drawn.with("room", draw.one(List.copyOf(lab.catalogue().rooms().values())).id());
-        }
-        if (level == 3 || level == 5) {
-            drawn = drawn.with("character", draw.one(List.copyOf(lab.catalogue().characters().values())).id());
-        }
-        if (level >= 4) {
-            drawn = drawn.with("neighbour", draw.one(sources.stream().filter(other -> other != source).toList()).id())
-                    .with("neighbourM", draw.between(1.5, 4, 0.5)).with("neighbourDegrees", draw.between(90, 180, 30));
-        }
+        Case drawn = OneMic.surroundings(Case.empty().with("source", draw.one(OneMic.sources(lab, 3)).id())
+                .with("types", draw.some(TYPES[level - 1], types).stream().map(MicType::id).sorted().toList()), draw, level == 2 || level == 5, level == 3 || level == 5, level >= 4, lab);
         OneMic one = OneMic.of(drawn, lab);
         if (!clear(one)) {
             return Optional.empty();

@@ -10,6 +10,7 @@ import pairwright.advice.Knowledge;
 import pairwright.advice.MoveFinder;
 import pairwright.advice.SetUpJudge;
 import pairwright.model.Catalogue;
+import pairwright.model.Complaint;
 import pairwright.model.MicType;
 import pairwright.model.Source;
 import pairwright.model.Stock;
@@ -93,6 +94,11 @@ public final class Lab {
     /** @throws IllegalArgumentException where there is none */
     MicType type(String id) {
         return there(id, "mic type", now.catalogue().mics()::get);
+    }
+
+    /** @throws IllegalArgumentException where there is none */
+    Complaint complaint(String id) {
+        return there(id, "complaint", now.catalogue().complaints()::get);
     }
 
     private static <T> T there(String id, String what, Function<String, T> find) {

@@ -1,5 +1,6 @@
 package pairwright.lab;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -9,9 +10,12 @@ import pairwright.advice.Offer;
 import pairwright.advice.OfferedMic;
 import pairwright.advice.Offers;
 import pairwright.advice.SetUpJudge;
+import pairwright.model.Catalogue;
 import pairwright.model.Caution;
 import pairwright.model.Effect;
 import pairwright.model.Limits;
+import pairwright.model.MicFamily;
+import pairwright.model.MicType;
 import pairwright.model.Mount;
 import pairwright.model.Neighbour;
 import pairwright.model.Option;
@@ -21,6 +25,7 @@ import pairwright.model.Reason;
 import pairwright.model.Request;
 import pairwright.model.Setup;
 import pairwright.model.Severity;
+import pairwright.model.Signal;
 import pairwright.model.Source;
 
 /** One microphone wanted at a source, out of some types: what each of them can do there, and what any set-up of one is worth. Not safe to share. */
@@ -60,6 +65,59 @@ final class OneMic {
     /** The places where a microphone stands alone in the air, so that a distance is a choice. */
     static List<Position> standing(Source source) {
         return source.positions().stream().filter(position -> !position.notAlone() && position.mount() != Mount.CONTACT && position.mount() != Mount.LEAD).toList();
+    }
+
+    /** Sources in the air with so many places at least where a microphone stands alone. */
+    static List<Source> sources(Lab lab, int places) {
+        return lab.catalogue().sources().values().stream().filter(source -> source.signal() == Signal.ACOUSTIC && standing(source).size() >= places).toList();
+    }
+
+    /** Types of one channel that take sound from the air. */
+    static List<MicType> types(Lab lab) {
+        return lab.types().stream().filter(type -> type.captures() && type.channels() == 1 && type.family() != MicFamily.PICKUP && type.family() != MicFamily.LINE).toList();
+    }
+
+    /** A case with a room, a character and a neighbour, each where it is wanted. */
+    static Case surroundings(Case drawn, Draw draw, boolean room, boolean character, boolean neighbour, Lab lab) {
+        Case with = drawn;
+        if (room) {
+            with = with.with("room", draw.one(List.copyOf(lab.catalogue().rooms().values())).id());
+        }
+        if (character) {
+            with = with.with("character", draw.one(List.copyOf(lab.catalogue().characters().values())).id());
+        }
+        if (neighbour) {
+            with = with.with("neighbour", draw.one(sources(lab, 1).stream().filter(other -> !other.id().equals(drawn.one("source"))).toList()).id())
+                    .with("neighbourM", draw.between(1.5, 4, 0.5)).with("neighbourDegrees", draw.between(90, 180, 30));
+        }
+        return with;
+    }
+
+    /** What there is to know of the source and what is around it, in sentences. */
+    List<String> situation() {
+        Catalogue catalogue = lab.catalogue();
+        List<String> said = new ArrayList<>(List.of(catalogue.sources().get(question.source()).says()));
+        if (question.room() != null) {
+            said.add("Room: " + catalogue.rooms().get(question.room()).name() + ".");
+        }
+        question.character().forEach(wanted -> said.add("Wanted: " + catalogue.characters().get(wanted).name() + "."));
+        question.neighbours().forEach(next -> said.add(catalogue.sources().get(next.source()).name() + " plays " + next.distanceM() + " m from the microphone, "
+                + Math.round(next.angleDegrees()) + "\u00b0 off the line to the source."));
+        return said;
+    }
+
+    Request request() {
+        return request;
+    }
+
+    /** Whether none of the types can be set up here alone. */
+    boolean none() {
+        return singles.isEmpty();
+    }
+
+    /** All there is, best first. */
+    List<Offer> all() {
+        return singles;
     }
 
     Question question() {
