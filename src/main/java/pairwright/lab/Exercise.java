@@ -1,0 +1,25 @@
+package pairwright.lab;
+
+import java.util.List;
+import java.util.Set;
+
+/** An exercise for one bench, worked out. */
+public interface Exercise {
+    /** What the students get. */
+    Handout handout();
+
+    /** What is right, and why. */
+    Key key();
+
+    /** What an answer earns; what was left out or cannot be read earns nothing and says so. */
+    Mark mark(Answer answer);
+
+    /** What somebody answers who takes the most common type of the family at the nearest place, or whatever else comes to mind first. */
+    Answer usual();
+
+    /** What the bench needs in its hands, by type; none where it is done on paper. */
+    List<Need> kit();
+
+    /** Ids of the rules and calculations that decide it. */
+    Set<String> restsOn();
+}

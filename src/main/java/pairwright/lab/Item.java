@@ -1,0 +1,73 @@
+package pairwright.lab;
+
+import java.util.List;
+
+/** One thing that is asked. Ids are unique within an exercise, and those of options within an item. */
+public sealed interface Item {
+    String id();
+
+    /** The question, in a sentence. */
+    String asks();
+
+    /**
+     * One of what can be answered.
+     *
+     * @param id what is written down; tells nothing of being right
+     * @param says what it means
+     */
+    record Opt(String id, String says) {
+        private static final String LETTERS = "abcdefghijklmnopqrstuvwxyz";
+
+        /** Options in the order given, lettered. */
+        public static List<Opt> lettered(List<String> says) {
+            return java.util.stream.IntStream.range(0, says.size()).mapToObj(i -> new Opt(LETTERS.substring(i, i + 1), says.get(i))).toList();
+        }
+    }
+
+    /** One of some. */
+    record OneOf(String id, String asks, List<Opt> options) implements Item {
+        public OneOf {
+            options = List.copyOf(options);
+        }
+    }
+
+    /**
+     * Some of some.
+     *
+     * @param pick how many; null where that is part of the question
+     */
+    record SomeOf(String id, String asks, List<Opt> options, Integer pick) implements Item {
+        public SomeOf {
+            options = List.copyOf(options);
+        }
+    }
+
+    /** All of them, in an order. */
+    record InOrder(String id, String asks, List<Opt> options) implements Item {
+        public InOrder {
+            options = List.copyOf(options);
+        }
+    }
+
+    /**
+     * A number.
+     *
+     * @param unit it is asked in; "1" for none
+     * @param least smaller than this no sensible person writes
+     * @param most larger than this nobody writes
+     */
+    record Amount(String id, String asks, String unit, double least, double most) implements Item {
+    }
+
+    /**
+     * A place on a picture, and where a microphone looks from there.
+     *
+     * @param picture which of the pictures shown, from 1
+     * @param leftM least x, metres
+     * @param rightM most x
+     * @param lowM least y
+     * @param highM most y
+     */
+    record Spot(String id, String asks, int picture, double leftM, double rightM, double lowM, double highM) implements Item {
+    }
+}

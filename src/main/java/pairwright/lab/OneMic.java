@@ -1,0 +1,186 @@
+package pairwright.lab;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import pairwright.advice.Offer;
+import pairwright.advice.OfferedMic;
+import pairwright.advice.Offers;
+import pairwright.advice.SetUpJudge;
+import pairwright.model.Catalogue;
+import pairwright.model.Caution;
+import pairwright.model.Effect;
+import pairwright.model.Limits;
+import pairwright.model.MicFamily;
+import pairwright.model.MicType;
+import pairwright.model.Mount;
+import pairwright.model.Neighbour;
+import pairwright.model.Option;
+import pairwright.model.Position;
+import pairwright.model.Question;
+import pairwright.model.Reason;
+import pairwright.model.Request;
+import pairwright.model.Setup;
+import pairwright.model.Severity;
+import pairwright.model.Signal;
+import pairwright.model.Source;
+
+/** One microphone wanted at a source, out of some types: what each of them can do there, and what any set-up of one is worth. Not safe to share. */
+final class OneMic {
+    private final Lab lab;
+    private final Question question;
+    private final Request request;
+    private final List<Offer> singles;
+    private final Map<Offer, Option> explained = new LinkedHashMap<>();
+
+    private OneMic(Lab lab, Question question, Request request) {
+        this.lab = lab;
+        this.question = question;
+        this.request = request;
+        this.singles = Offers.of(question, lab.catalogue(), lab.rules(), null, null).all().stream().filter(offer -> offer.mics().size() == 1)
+                .filter(offer -> standing(lab.source(question.source())).contains(mic(offer).position())).toList();
+    }
+
+    /**
+     * As a case has it: source, types; room, character, neighbour, neighbourM and neighbourDegrees where they are said.
+     *
+     * @throws IllegalArgumentException where the catalogue does not have something of it
+     */
+    static OneMic of(Case drawn, Lab lab) {
+        String source = lab.source(drawn.one("source")).id();
+        List<String> types = drawn.all("types").stream().map(type -> lab.type(type).id()).toList();
+        String room = drawn.all("room").isEmpty() ? null : drawn.one("room");
+        Limits limits = new Limits(1, null, null, null, null, null, types, null);
+        List<Neighbour> neighbours = drawn.all("neighbour").isEmpty() ? List.of()
+                : List.of(new Neighbour(lab.source(drawn.one("neighbour")).id(), drawn.number("neighbourM"), drawn.number("neighbourDegrees")));
+        List<String> character = drawn.all("character");
+        return new OneMic(lab,
+                new Question("", source, List.of(), List.of(), room, character, limits, neighbours, List.of(), List.of(), 1, null, null),
+                new Request(null, source, null, null, room, character, limits, neighbours, null, null, null, null, null, null));
+    }
+
+    /** The places where a microphone stands alone in the air, so that a distance is a choice. */
+    static List<Position> standing(Source source) {
+        return source.positions().stream().filter(position -> !position.notAlone() && position.mount() != Mount.CONTACT && position.mount() != Mount.LEAD).toList();
+    }
+
+    /** Sources in the air with so many places at least where a microphone stands alone. */
+    static List<Source> sources(Lab lab, int places) {
+        return lab.catalogue().sources().values().stream().filter(source -> source.signal() == Signal.ACOUSTIC && standing(source).size() >= places).toList();
+    }
+
+    /** Types of one channel that take sound from the air. */
+    static List<MicType> types(Lab lab) {
+        return lab.types().stream().filter(type -> type.captures() && type.channels() == 1 && type.family() != MicFamily.PICKUP && type.family() != MicFamily.LINE).toList();
+    }
+
+    /** A case with a room, a character and a neighbour, each where it is wanted. */
+    static Case surroundings(Case drawn, Draw draw, boolean room, boolean character, boolean neighbour, Lab lab) {
+        Case with = drawn;
+        if (room) {
+            with = with.with("room", draw.one(List.copyOf(lab.catalogue().rooms().values())).id());
+        }
+        if (character) {
+            with = with.with("character", draw.one(List.copyOf(lab.catalogue().characters().values())).id());
+        }
+        if (neighbour) {
+            with = with.with("neighbour", draw.one(sources(lab, 1).stream().filter(other -> !other.id().equals(drawn.one("source"))).toList()).id())
+                    .with("neighbourM", draw.between(1.5, 4, 0.5)).with("neighbourDegrees", draw.between(90, 180, 30));
+        }
+        return with;
+    }
+
+    /** What there is to know of the source and what is around it, in sentences. */
+    List<String> situation() {
+        Catalogue catalogue = lab.catalogue();
+        List<String> said = new ArrayList<>(List.of(catalogue.sources().get(question.source()).says()));
+        if (question.room() != null) {
+            said.add("Room: " + catalogue.rooms().get(question.room()).name() + ".");
+        }
+        question.character().forEach(wanted -> said.add("Wanted: " + catalogue.characters().get(wanted).name() + "."));
+        question.neighbours().forEach(next -> said.add(catalogue.sources().get(next.source()).name() + " plays " + next.distanceM() + " m from the microphone, "
+                + Math.round(next.angleDegrees()) + "\u00b0 off the line to the source."));
+        return said;
+    }
+
+    Request request() {
+        return request;
+    }
+
+    /** Whether none of the types can be set up here alone. */
+    boolean none() {
+        return singles.isEmpty();
+    }
+
+    /** All there is, best first. */
+    List<Offer> all() {
+        return singles;
+    }
+
+    Question question() {
+        return question;
+    }
+
+    /** The best there is; of the types that can be set up at all. */
+    Offer best() {
+        return singles.get(0);
+    }
+
+    /** The best of each type that can be set up here, best first. */
+    List<Offer> bestOfEach() {
+        Map<String, Offer> best = new LinkedHashMap<>();
+        singles.forEach(offer -> best.putIfAbsent(mic(offer).micType().id(), offer));
+        return List.copyOf(best.values());
+    }
+
+    /** The best of a type; empty where it cannot be set up here. */
+    Optional<Offer> best(String type) {
+        return singles.stream().filter(offer -> mic(offer).micType().id().equals(type)).findFirst();
+    }
+
+    /** The best of a type at a place. */
+    Optional<Offer> best(String type, String place) {
+        return singles.stream().filter(offer -> mic(offer).micType().id().equals(type) && mic(offer).position().id().equals(place)).findFirst();
+    }
+
+    static double points(Offer offer) {
+        return offer.centipoints() / 100.0;
+    }
+
+    static OfferedMic mic(Offer offer) {
+        return offer.mics().get(0);
+    }
+
+    /** A type at a place and a distance, in the pattern and at the aim that serve best nearest to there; empty where it cannot be set up. */
+    Optional<SetUpJudge.Judgement> judged(String type, String place, double distanceM) {
+        return singles.stream().map(OneMic::mic).filter(mic -> mic.micType().id().equals(type) && mic.position().id().equals(place))
+                .min(Comparator.comparingDouble(mic -> Math.abs(Math.log(mic.distanceM() / distanceM))))
+                .map(mic -> lab.judge().judge(request, new Setup(null, List.of(new Setup.Put(type, mic.pattern(), place, distanceM, mic.aimDegrees())))));
+    }
+
+    /** Ids of the rules that speak for an offer, strongest first. */
+    List<String> forIt(Offer offer) {
+        return forIt(option(offer));
+    }
+
+    static List<String> forIt(Option option) {
+        return option.reasons().stream().filter(reason -> reason.effect() == Effect.FOR).map(Reason::rule).distinct().toList();
+    }
+
+    /** Ids of the rules whose cautions harm somebody or something where they are missed. */
+    List<String> mind(Offer offer) {
+        return mind(option(offer));
+    }
+
+    static List<String> mind(Option option) {
+        return option.cautions().stream().filter(caution -> caution.severity() != Severity.NOTE).map(Caution::rule).distinct().toList();
+    }
+
+    /** Why an offer is worth what it is. */
+    Option option(Offer offer) {
+        return explained.computeIfAbsent(offer, Offer::option);
+    }
+}
