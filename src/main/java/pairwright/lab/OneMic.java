@@ -210,7 +210,14 @@ final class OneMic {
                 .filter(caution -> best.stream().allMatch(offer -> mind(offer).contains(caution.rule()))).toList();
     }
 
-    /** Ids of their rules. */
+    /** What the rules warn of in earnest at any of these. */
+    List<Caution> cautions(List<Offer> some) {
+        Map<String, Caution> byRule = new LinkedHashMap<>();
+        some.forEach(offer -> option(offer).cautions().stream().filter(caution -> caution.severity() != Severity.NOTE).forEach(caution -> byRule.putIfAbsent(caution.rule(), caution)));
+        return List.copyOf(byRule.values());
+    }
+
+    /** Ids of the rules of what is {@link #always} warned of. */
     List<String> saidBefore() {
         return always().stream().map(Caution::rule).toList();
     }
