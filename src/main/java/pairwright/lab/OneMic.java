@@ -20,6 +20,7 @@ import pairwright.model.MicType;
 import pairwright.model.Mount;
 import pairwright.model.Neighbour;
 import pairwright.model.Option;
+import pairwright.model.Pattern;
 import pairwright.model.Position;
 import pairwright.model.Question;
 import pairwright.model.Reason;
@@ -150,6 +151,11 @@ final class OneMic {
     /** The best of a type at a place. */
     Optional<Offer> best(String type, String place) {
         return singles.stream().filter(offer -> mic(offer).micType().id().equals(type) && mic(offer).position().id().equals(place)).findFirst();
+    }
+
+    /** What a microphone is called; with its pattern where it has others. */
+    static String called(MicType type, Pattern pattern) {
+        return type.patterns().size() == 1 ? type.name() : type.name() + ", set to " + pattern.id();
     }
 
     /** Whether a rule judges tone. */
