@@ -279,9 +279,12 @@ class LabDeskTest {
     void aCaseThatIsNoLongerUnderstoodSaysSo() {
         ExerciseSet set = desk.make(wanted("choose", 1, 1), "Ida");
         ExerciseSet.Bench bench = set.benches().get(0);
-        for (String drawn : List.of(bench.drawn().replace("format 1", "format 2"), bench.drawn().replaceAll("source\t[^\n]*", "source\tthe-great-lyre"), "format 1", "", bench.drawn().replaceAll("types\t[^\n]*", "types"), bench.drawn().replaceAll("reasons\t[^\n]*", "reasons\tNO-001"))) {
+        for (String drawn : List.of(bench.drawn().replace("format 1", "format 2"), bench.drawn().replaceAll("source\t[^\n]*", "source\tthe-great-lyre"), "format 1", "", bench.drawn().replaceAll("types\t[^\n]*", "types\tthe-one-mic"), bench.drawn().replaceAll("reasons\t[^\n]*", "reasons\tNO-001"))) {
             ExerciseSet old = new ExerciseSet(set.id(), set.kind(), 1, "s", "CLASS", null, null, null, null, List.of(new ExerciseSet.Bench(1, drawn, 0, List.of())), 1, NOON, "Ida");
-            OutOfDate said = assertThrows(OutOfDate.class, () -> desk.key(old, Role.INSTRUCTOR), drawn);
+            OutOfDate said = assertThrows(OutOfDate.class, () -> {
+                desk.handout(old, 1);
+                desk.key(old, Role.INSTRUCTOR);
+            }, drawn);
             assertTrue(said.getMessage().startsWith("This exercise cannot be made any more"), said.getMessage());
         }
         ExerciseSet gone = new ExerciseSet(set.id(), "juggle", 1, "s", "CLASS", null, null, null, null, set.benches(), 1, NOON, "Ida");
