@@ -12,7 +12,6 @@ import pairwright.acoustics.OctaveCurve;
 import pairwright.advice.Offer;
 import pairwright.advice.OfferedMic;
 import pairwright.model.MicType;
-import pairwright.model.Naming;
 
 /** Predicted tones to be matched to the microphones that make them. */
 final class CurvesKind implements Kind {
@@ -116,8 +115,7 @@ final class CurvesKind implements Kind {
         private String words(int setUp) {
             OfferedMic mic = OneMic.mic(setUps.get(setUp));
             String turned = mic.aimDegrees() == 0 ? "" : ", turned " + Math.round(Math.abs(mic.aimDegrees())) + "\u00b0 off";
-            String pattern = mic.micType().name().endsWith(", " + mic.pattern().id()) ? "" : ", " + mic.pattern().id();
-            return mic.micType().name() + pattern + ", " + Naming.small(mic.position().name()) + ", " + ReckonProblem.plain(mic.distanceM() * 100) + " cm" + turned;
+            return mic.micType().name() + ", " + mic.pattern().id() + ", " + mic.position().name() + ", " + ReckonProblem.plain(mic.distanceM() * 100) + " cm" + turned;
         }
 
         @Override

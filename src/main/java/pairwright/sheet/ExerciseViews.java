@@ -82,7 +82,7 @@ record ExerciseViews(Catalogue catalogue, Reader reader, String key) {
 
     private Asked asked(Item item, int number, Handout handout, AnswerForm form) {
         String id = key + "ask-" + number;
-        String fault = form.faults().get(item.id());
+        String fault = form.faults().containsKey(item.id()) ? SendForm.sentence(form.faults().get(item.id())) : null;
         if (item instanceof Item.OneOf one) {
             return new Asked(id, number, item.asks(), "", Way.ONE, picks(item, one.options(), id, form), List.of(), null, fault);
         }

@@ -74,7 +74,7 @@ public record MarkView(String mark, String of, String share, String capped, List
     /** A check that is named by an id is called by what that is. */
     private static String named(Check check, LabLinks links) {
         Link link = check.name().equals(check.rests()) ? links.rests(check.name()) : null;
-        return link == null ? check.name().replace('-', ' ') : link.text();
+        return link != null ? link.text() : check.name().matches("[a-z][a-z-]*") ? check.name().replace('-', ' ') : check.name();
     }
 
     /** The key, question by question. */
