@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.concurrent.ThreadLocalRandom;
 import java.util.function.Supplier;
 import pairwright.advice.Knowledge;
+import pairwright.locker.Role;
 import pairwright.sheet.Html;
 import pairwright.sheet.LabPage;
 import pairwright.sheet.Page;
@@ -27,7 +28,7 @@ final class LabPageRoutes {
     }
 
     void add(RoutesConfig routes) {
-        PageRoutes.page(routes, "/lab", visit -> LabPage.of(html, visit));
+        Routes.get(routes, "/lab", context -> PageRoutes.show(context, LabPage.of(html, PageRoutes.visit(context), Access.role(context).covers(Role.INSTRUCTOR))));
         Routes.get(routes, "/lab/practice/{kind}/{level}", this::any);
         Routes.get(routes, "/lab/practice/{kind}/{level}/{seed}", this::practice);
     }

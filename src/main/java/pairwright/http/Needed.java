@@ -10,6 +10,10 @@ enum Needed {
     OPEN("GET|HEAD", "/health/?|/assets/[^/]+", null),
     /** Questions, though some are too long for an address. */
     ASK("POST", "/api/ask(/.*)?|/api/numbers/.*", Role.READER),
+    /** A bench hands in what it answers. */
+    HAND_IN("POST", "/lab/exercises/[^/]+/bench/[^/]+", Role.READER),
+    /** Making exercises for a class, and what tells what others answered. */
+    TEACH(".*", "/lab/exercises/new|/lab/exercises/[^/]+/(marks|feedback|opens|remove)", Role.INSTRUCTOR),
     READ("GET|HEAD|OPTIONS", ".*", Role.READER),
     /** Whatever else there is, or will be and has no line here yet. */
     ELSE(".*", ".*", Role.ENGINEER);

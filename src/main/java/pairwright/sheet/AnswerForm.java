@@ -25,6 +25,7 @@ record AnswerForm(Map<String, List<String>> typed, Answer answer, Map<String, St
     static final String X = "x";
     static final String Y = "y";
     static final String AIM = "aim";
+    private static final List<String> SPOT = List.of(X, Y, AIM);
     private static final double TURN_DEGREES = 360;
 
     /** A form in which nothing is filled in yet. */
@@ -51,6 +52,31 @@ record AnswerForm(Map<String, List<String>> typed, Answer answer, Map<String, St
         Reading reading = new Reading(sent, reader);
         items.forEach(reading::item);
         return new AnswerForm(reading.typed, reading.answer, reading.faults);
+    }
+
+    /** A form filled in with an answer. */
+    static AnswerForm of(List<Item> items, Answer answer) {
+        Map<String, List<String>> typed = new HashMap<>();
+        for (Item item : items) {
+            List<String> given = answer.all(item.id());
+            for (int i = 0; i < given.size(); i++) {
+                if (item instanceof Item.InOrder) {
+                    typed.put(field(item, given.get(i)), List.of(Integer.toString(i + 1)));
+                } else if (item instanceof Item.Spot && i < SPOT.size()) {
+                    typed.put(field(item, SPOT.get(i)), List.of(given.get(i)));
+                } else {
+                    typed.put(field(item), given);
+                }
+            }
+        }
+        return new AnswerForm(typed, answer, Map.of());
+    }
+
+    /** The same with what else is wrong, by item; what was found first stays. */
+    AnswerForm wrong(Map<String, String> more) {
+        Map<String, String> all = new LinkedHashMap<>(more);
+        all.putAll(faults);
+        return new AnswerForm(typed, answer, all);
     }
 
     /** What was typed into a field; empty for nothing. */

@@ -1,5 +1,6 @@
 package pairwright.sheet;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
@@ -32,18 +33,21 @@ public final class LabPage {
     }
 
     /**
-     * The page.
+     * The page; where there is a locker, it leads on to the classes that book from it.
      *
-     * @param more what else there is of the lab here
+     * @param teaches whether the reader may make exercises for a class
      */
-    static String of(Html html, Visit visit, List<Link> more) {
+    public static String of(Html html, Visit visit, boolean teaches) {
+        List<Link> more = new ArrayList<>();
+        if (html.locker()) {
+            Addresses at = new Addresses(visit);
+            more.add(at.link(AtLab.SETS, "Exercises of classes"));
+            if (teaches) {
+                more.add(at.link(AtLab.SETS + "/new", "Make exercises for a class"));
+            }
+        }
         List<KindView> kinds = KINDS.all().stream().map(Kind::info).map(info -> view(info, visit)).toList();
         return html.fill("lab/lab.jte", Map.of("frame", LabFrame.first(html, visit), "content", new Content(kinds, more)));
-    }
-
-    /** Without a locker there is no class to make anything for. */
-    public static String of(Html html, Visit visit) {
-        return of(html, visit, List.of());
     }
 
     private static KindView view(KindInfo info, Visit visit) {

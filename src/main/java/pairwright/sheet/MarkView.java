@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 import pairwright.lab.Check;
-import pairwright.lab.Exercise;
+import pairwright.lab.Handout;
 import pairwright.lab.Item;
 import pairwright.lab.Key;
 import pairwright.lab.Mark;
@@ -59,10 +59,10 @@ public record MarkView(String mark, String of, String share, String capped, List
     public record Right(int number, String asks, String right, List<String> also, List<String> why, List<Link> rests) {
     }
 
-    static MarkView of(Exercise exercise, Mark mark, LabLinks links) {
+    static MarkView of(Handout handout, Key key, Mark mark, LabLinks links) {
         Measures measures = links.desk().measures();
         return new MarkView(measures.number(mark.mark(), 1), measures.number(mark.of(), 1), measures.number(100 * mark.share(), 0), mark.capped(),
-                checks(mark, links), right(exercise, links), exercise.key().lesson());
+                checks(mark, links), right(handout, key, links), key.lesson());
     }
 
     static List<Line> checks(Mark mark, LabLinks links) {
@@ -78,13 +78,13 @@ public record MarkView(String mark, String of, String share, String capped, List
     }
 
     /** The key, question by question. */
-    static List<Right> right(Exercise exercise, LabLinks links) {
-        List<Item> items = exercise.handout().items();
-        List<Key.Entry> entries = exercise.key().items();
+    static List<Right> right(Handout handout, Key key, LabLinks links) {
+        List<Item> items = handout.items();
+        List<Key.Entry> entries = key.items();
         return IntStream.range(0, entries.size()).mapToObj(i -> {
             Key.Entry entry = entries.get(i);
             Item item = items.get(i);
-            return new Right(i + 1, item.asks(), entry.right(), also(item, entry, exercise.key()), entry.why(), links.rests(entry.rests()));
+            return new Right(i + 1, item.asks(), entry.right(), also(item, entry, key), entry.why(), links.rests(entry.rests()));
         }).toList();
     }
 

@@ -35,7 +35,14 @@ final class EveryKind {
         List<String> all = new ArrayList<>(ADDRESSES);
         all.add(1, setUp(browser));
         all.add(2, moves(browser));
+        all.addAll(exercises(browser));
         return all;
+    }
+
+    /** The pages of the exercises of a class. */
+    static List<String> exercises(Browser browser) {
+        String set = "/lab/exercises/" + browser.barn().exercises();
+        return List.of("/lab/exercises", "/lab/exercises/new?benches=6&kind=choose", set, set + "/bench/1", set + "/bench/2", set + "/handouts", set + "/keys", set + "/feedback", set + "/marks");
     }
 
     static String setUp(Browser browser) {
