@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import pairwright.acoustics.OctaveCurve;
 import pairwright.advice.Offer;
 import pairwright.advice.OfferedMic;
 import pairwright.advice.Offers;
@@ -27,12 +28,14 @@ import pairwright.model.Setup;
 import pairwright.model.Severity;
 import pairwright.model.Signal;
 import pairwright.model.Source;
+import pairwright.rules.Setting;
 
 /** One microphone wanted at a source, out of some types: what each of them can do there, and what any set-up of one is worth. Not safe to share. */
 final class OneMic {
     private final Lab lab;
     private final Question question;
     private final Request request;
+    private final Offers offers;
     private final List<Offer> singles;
     private final Map<Offer, Option> explained = new LinkedHashMap<>();
 
@@ -40,7 +43,8 @@ final class OneMic {
         this.lab = lab;
         this.question = question;
         this.request = request;
-        this.singles = Offers.of(question, lab.catalogue(), lab.rules(), null, null).all().stream().filter(offer -> offer.mics().size() == 1)
+        this.offers = Offers.of(question, lab.catalogue(), lab.rules(), null, null);
+        this.singles = offers.all().stream().filter(offer -> offer.mics().size() == 1)
                 .filter(offer -> standing(lab.source(question.source())).contains(mic(offer).position())).toList();
     }
 
@@ -106,8 +110,14 @@ final class OneMic {
         return said;
     }
 
-    Request request() {
-        return request;
+    /** How loud the source is, how the room sounds and who else plays, in numbers. */
+    Setting setting() {
+        return offers.setting();
+    }
+
+    /** How much each octave of the source counts, 0 to 1. */
+    OctaveCurve weights() {
+        return offers.weights();
     }
 
     /** Whether none of the types can be set up here alone. */
@@ -118,10 +128,6 @@ final class OneMic {
     /** All there is, best first. */
     List<Offer> all() {
         return singles;
-    }
-
-    Question question() {
-        return question;
     }
 
     /** The best there is; of the types that can be set up at all. */
@@ -144,6 +150,23 @@ final class OneMic {
     /** The best of a type at a place. */
     Optional<Offer> best(String type, String place) {
         return singles.stream().filter(offer -> mic(offer).micType().id().equals(type) && mic(offer).position().id().equals(place)).findFirst();
+    }
+
+    /** Whether a rule judges tone. */
+    boolean ofTone(String rule) {
+        return lab.rules().rule(rule).concern().equals("tone");
+    }
+
+    /** By which an offer is found again. */
+    static String name(Offer offer) {
+        OfferedMic mic = mic(offer);
+        return mic.micType().id() + " " + mic.pattern().id() + " " + mic.position().id() + " " + mic.distanceM() + " " + mic.aimDegrees();
+    }
+
+    /** @throws IllegalArgumentException where it is not offered any more */
+    Offer named(String name) {
+        return singles.stream().filter(any -> name(any).equals(name)).findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("The set-up \"" + name + "\" of the exercise is not among what is tried any more"));
     }
 
     static double points(Offer offer) {
@@ -179,8 +202,38 @@ final class OneMic {
         return option.cautions().stream().filter(caution -> caution.severity() != Severity.NOTE).map(Caution::rule).distinct().toList();
     }
 
+    /** What the rules warn of in earnest whatever type is chosen, set up at its best. */
+    List<Caution> always() {
+        List<Offer> best = bestOfEach();
+        explain(best);
+        return option(best.get(0)).cautions().stream().filter(caution -> caution.severity() != Severity.NOTE && caution.mic() == 0)
+                .filter(caution -> best.stream().allMatch(offer -> mind(offer).contains(caution.rule()))).toList();
+    }
+
+    /** What the rules warn of in earnest at any of these. */
+    List<Caution> cautions(List<Offer> some) {
+        Map<String, Caution> byRule = new LinkedHashMap<>();
+        some.forEach(offer -> option(offer).cautions().stream().filter(caution -> caution.severity() != Severity.NOTE).forEach(caution -> byRule.putIfAbsent(caution.rule(), caution)));
+        return List.copyOf(byRule.values());
+    }
+
+    /** Ids of the rules of what is {@link #always} warned of. */
+    List<String> saidBefore() {
+        return always().stream().map(Caution::rule).toList();
+    }
+
     /** Why an offer is worth what it is. */
     Option option(Offer offer) {
-        return explained.computeIfAbsent(offer, Offer::option);
+        return explain(List.of(offer)).explained.get(offer);
+    }
+
+    /** Works out for several at once why they are worth what they are, which takes less than one by one. */
+    OneMic explain(List<Offer> some) {
+        List<Offer> left = some.stream().filter(offer -> !explained.containsKey(offer)).distinct().toList();
+        List<Option> options = left.isEmpty() ? List.of() : offers.explained(left);
+        for (int i = 0; i < options.size(); i++) {
+            explained.put(left.get(i), options.get(i));
+        }
+        return this;
     }
 }
