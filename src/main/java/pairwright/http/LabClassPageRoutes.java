@@ -3,10 +3,8 @@ package pairwright.http;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.function.BiFunction;
-import java.util.function.Supplier;
 import pairwright.catalogue.Shown;
 import pairwright.lab.LabDesk;
-import pairwright.lab.OutOfDate;
 import pairwright.locker.ExerciseSet;
 import pairwright.locker.LockerFault;
 import pairwright.sheet.AtLab;
@@ -45,18 +43,18 @@ final class LabClassPageRoutes {
         page(routes, ONE + "/keys", ExerciseSheets::keys);
         page(routes, ONE + "/feedback", ExerciseSheets::feedback);
         page(routes, ONE + "/marks", ExerciseMarksPage::of);
-        Routes.get(routes, ONE + "/bench/{bench}", context -> LockerPageRoutes.show(context, made(() -> {
+        Routes.get(routes, ONE + "/bench/{bench}", context -> {
             ExerciseSet set = set(context);
-            return ExerciseBenchPage.of(at(context), set, bench(context, set));
-        })));
+            LockerPageRoutes.show(context, ExerciseBenchPage.of(at(context), set, bench(context, set)));
+        });
         routes.post(ONE + "/bench/{bench}", context -> {
             Sent sent = pages.handed(context);
             ExerciseSet set = set(context);
-            done(context, made(() -> ExerciseBenchPage.handedIn(at(context), set, bench(context, set), sent, FormBody.act(context, sent))));
+            done(context, ExerciseBenchPage.handedIn(at(context), set, bench(context, set), sent, FormBody.act(context, sent)));
         });
         routes.post(ONE + "/opens", context -> {
             Sent sent = pages.sent(context);
-            done(context, made(() -> ExerciseSetPage.opened(at(context), set(context), sent, FormBody.act(context, sent))));
+            done(context, ExerciseSetPage.opened(at(context), set(context), sent, FormBody.act(context, sent)));
         });
         routes.post(ONE + "/remove", context -> {
             Sent sent = pages.sent(context);
@@ -65,7 +63,7 @@ final class LabClassPageRoutes {
     }
 
     private void page(RoutesConfig routes, String path, BiFunction<AtLab, ExerciseSet, Page> page) {
-        Routes.get(routes, path, context -> LockerPageRoutes.show(context, made(() -> page.apply(at(context), set(context)))));
+        Routes.get(routes, path, context -> LockerPageRoutes.show(context, page.apply(at(context), set(context))));
     }
 
     private AtLab at(Context context) {
@@ -84,15 +82,6 @@ final class LabClassPageRoutes {
         String number = context.pathParam("bench");
         return set.benches().stream().filter(one -> Integer.toString(one.number()).equals(number)).findFirst().orElseThrow(() -> new BadRequest(Problem.of(404,
                 "There is no bench \"" + Shown.of(number) + "\". They go from 1 to " + set.benches().size() + ", and are listed at " + SETS + "/" + set.id())));
-    }
-
-    /** What an older catalogue made and this one cannot is told as that. */
-    private static <T> T made(Supplier<T> work) {
-        try {
-            return work.get();
-        } catch (OutOfDate gone) {
-            throw new BadRequest(Problem.of(409, gone.getMessage()));
-        }
     }
 
     private void done(Context context, Done done) {

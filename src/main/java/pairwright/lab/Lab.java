@@ -12,6 +12,7 @@ import pairwright.advice.SetUpJudge;
 import pairwright.model.Catalogue;
 import pairwright.model.Complaint;
 import pairwright.model.MicType;
+import pairwright.model.Room;
 import pairwright.model.Source;
 import pairwright.model.Stock;
 import pairwright.numbers.Numbers;
@@ -94,6 +95,11 @@ public final class Lab {
     /** @throws IllegalArgumentException where there is none */
     MicType type(String id) {
         return there(id, "mic type", now.catalogue().mics()::get);
+    }
+
+    /** @throws IllegalArgumentException where there is none */
+    Room room(String id) {
+        return there(id, "room", now.catalogue().rooms()::get);
     }
 
     /** @throws IllegalArgumentException where there is none */
