@@ -54,6 +54,11 @@ record AnswerForm(Map<String, List<String>> typed, Answer answer, Map<String, St
         return new AnswerForm(reading.typed, reading.answer, reading.faults);
     }
 
+    /** Where a place is given and only its direction is asked: that place, in metres; null for what is asked. */
+    static Double fixedM(Item.Spot spot, String part) {
+        return part.equals(X) && spot.leftM() == spot.rightM() ? Double.valueOf(spot.leftM()) : part.equals(Y) && spot.lowM() == spot.highM() ? Double.valueOf(spot.lowM()) : null;
+    }
+
     /** A form filled in with an answer. */
     static AnswerForm of(List<Item> items, Answer answer) {
         Map<String, List<String>> typed = new HashMap<>();
@@ -195,11 +200,11 @@ record AnswerForm(Map<String, List<String>> typed, Answer answer, Map<String, St
             numbers.add(number(spot, X, "m", spot.leftM(), spot.rightM(), wrong));
             numbers.add(number(spot, Y, "m", spot.lowM(), spot.highM(), wrong));
             numbers.add(number(spot, AIM, "degrees", -TURN_DEGREES, TURN_DEGREES, wrong));
-            if (wrong.isEmpty() && numbers.stream().allMatch(""::equals)) {
+            if (wrong.isEmpty() && SPOT.stream().noneMatch(part -> typed.containsKey(field(spot, part)))) {
                 return;
             }
             if (wrong.isEmpty() && numbers.contains("")) {
-                wrong.add("A place needs all three: both distances, and where it points");
+                wrong.add("A place needs all three: x, y, and where it looks");
             }
             if (wrong.isEmpty()) {
                 answer = answer.with(spot.id(), numbers);
@@ -210,6 +215,10 @@ record AnswerForm(Map<String, List<String>> typed, Answer answer, Map<String, St
 
         /** As an answer writes it, in metres or degrees; empty for nothing, and for what is wrong. */
         private String number(Item.Spot spot, String part, String unit, double least, double most, List<String> wrong) {
+            Double fixedM = fixedM(spot, part);
+            if (fixedM != null) {
+                return java.math.BigDecimal.valueOf(fixedM).toPlainString();
+            }
             List<String> given = take(field(spot, part));
             if (given.isEmpty()) {
                 return "";

@@ -97,7 +97,8 @@ public record ExerciseView(List<String> cautions, List<String> situation, List<P
      *
      * @param unit what a bare number is in; empty for none
      * @param axis for a place in a picture: x, y or aim; null for anything else
+     * @param fixed whether it is given and not asked, and so not seen
      */
-    public record Blank(String id, String name, String label, String unit, String typed, String axis) {
+    public record Blank(String id, String name, String label, String unit, String typed, String axis, boolean fixed) {
     }
 }

@@ -1,7 +1,6 @@
 package pairwright.sheet;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
@@ -96,7 +95,7 @@ record ExerciseViews(Catalogue catalogue, Reader reader, String key) {
         if (item instanceof Item.Amount amount) {
             String unit = amount.unit().equals("1") ? "" : amount.unit();
             return new Asked(id, number, item.asks(), "", Way.BLANKS, List.of(), List.of(new Blank(id + "-number", AnswerForm.field(item),
-                    "Your number", unit, form.text(AnswerForm.field(item)), null)), null, fault);
+                    "Your number", unit, form.text(AnswerForm.field(item)), null, false)), null, fault);
         }
         return spot((Item.Spot) item, number, id, handout, form, fault);
     }
@@ -117,19 +116,22 @@ record ExerciseViews(Catalogue catalogue, Reader reader, String key) {
 
     /** What is written down for an option where that is a letter it does not name itself; the id of a type or a place is nothing to write down. */
     private static String mark(Item.Opt option) {
-        return option.id().length() == 1 && !option.says().toLowerCase(Locale.ROOT).endsWith(" " + option.id()) ? option.id() : "";
+        return option.id().matches("[a-z]") && !option.says().toLowerCase(Locale.ROOT).endsWith(" " + option.id()) ? option.id() : "";
     }
 
     private Asked spot(Item.Spot spot, int number, String id, Handout handout, AnswerForm form, String fault) {
         boolean room = spot.picture() >= 1 && spot.picture() <= handout.shown().size() && handout.shown().get(spot.picture() - 1) instanceof Shown.FromAbove;
-        LinkedHashMap<String, String> labels = new LinkedHashMap<>();
-        labels.put(AnswerForm.X, room ? "From the left wall" : "To the right");
-        labels.put(AnswerForm.Y, room ? "From the front" : "Up the picture");
-        labels.put(AnswerForm.AIM, "Points to");
         List<Blank> blanks = new ArrayList<>();
-        labels.forEach((part, label) -> blanks.add(new Blank(id + "-" + part, AnswerForm.field(spot, part), label, part.equals(AnswerForm.AIM) ? "degrees" : "m",
-                form.text(AnswerForm.field(spot, part)), part)));
-        return new Asked(id, number, spot.asks(), "0 degrees point up the picture, 90 to the right.", Way.BLANKS, List.of(), blanks,
+        blanks.add(blank(spot, AnswerForm.X, room ? "x, from the left wall" : "x, to the right", "m", id, form));
+        blanks.add(blank(spot, AnswerForm.Y, room ? "y, from the lower wall" : "y, up the picture", "m", id, form));
+        blanks.add(blank(spot, AnswerForm.AIM, "Looks to", "degrees", id, form));
+        return new Asked(id, number, spot.asks(), "0 degrees are up the picture, 90 to the right, \u221290 to the left.", Way.BLANKS, List.of(), blanks,
                 key + "picture-" + spot.picture(), fault);
+    }
+
+    private static Blank blank(Item.Spot spot, String part, String label, String unit, String id, AnswerForm form) {
+        Double fixedM = AnswerForm.fixedM(spot, part);
+        String field = AnswerForm.field(spot, part);
+        return new Blank(id + "-" + part, field, label, unit, fixedM == null ? form.text(field) : Double.toString(fixedM), part, fixedM != null);
     }
 }

@@ -30,7 +30,8 @@
     var how = document.createElement('p');
     how.className = 'basis press-said';
     how.setAttribute('role', 'status');
-    how.textContent = 'Or press the place in the picture, and drag to where it points.';
+    var stays = field.x.type === 'hidden';
+    how.textContent = stays ? 'Or press in the picture where it looks.' : 'Or press the place in the picture, and drag to where it looks.';
     asked.appendChild(how);
 
     function number(input) {
@@ -62,25 +63,34 @@
     }
 
     var from = null;
-    svg.addEventListener('pointerdown', function (event) {
-      from = at(event);
-      svg.setPointerCapture(event.pointerId);
-      field.x.value = within((from.x - left) / pxPerM, wideM).toFixed(2);
-      field.y.value = within((bottom - from.y) / pxPerM, deepM).toFixed(2);
+
+    function look(to) {
+      if (Math.hypot(to.x - from.x, to.y - from.y) >= FAR_PX) {
+        field.aim.value = String(Math.round(Math.atan2(to.x - from.x, from.y - to.y) * 180 / Math.PI));
+      }
       draw();
+    }
+
+    svg.addEventListener('pointerdown', function (event) {
+      var to = at(event);
+      from = stays ? {x: left + number(field.x) * pxPerM, y: bottom - number(field.y) * pxPerM} : to;
+      svg.setPointerCapture(event.pointerId);
+      if (!stays) {
+        field.x.value = within((from.x - left) / pxPerM, wideM).toFixed(2);
+        field.y.value = within((bottom - from.y) / pxPerM, deepM).toFixed(2);
+      }
+      look(to);
       event.preventDefault();
     });
     svg.addEventListener('pointermove', function (event) {
-      var to = from && at(event);
-      if (to && Math.hypot(to.x - from.x, to.y - from.y) >= FAR_PX) {
-        field.aim.value = String(Math.round((Math.atan2(to.x - from.x, from.y - to.y) * 180 / Math.PI + 360) % 360));
-        draw();
+      if (from) {
+        look(at(event));
       }
     });
     svg.addEventListener('pointerup', function () {
       from = null;
-      how.textContent = 'It stands ' + field.x.value + ' m from the left wall and ' + field.y.value + ' m from the front'
-        + (field.aim.value ? ', and points to ' + field.aim.value + ' degrees.' : '. Drag from there to where it points.');
+      how.textContent = 'It stands at x ' + field.x.value + ' m, y ' + field.y.value + ' m'
+        + (field.aim.value ? ', and looks to ' + field.aim.value + ' degrees.' : '. Drag from there to where it looks.');
     });
     Object.keys(field).forEach(function (axis) {
       field[axis].addEventListener('input', draw);

@@ -4,14 +4,20 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
+import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
+import org.openqa.selenium.WebElement;
+import org.openqa.selenium.interactions.Actions;
 
 /** Exercises in a browser. */
 @InBrowser
 class LabTest {
     private static final String MEND = "/lab/practice/mend/1/11";
+    private static final Pattern LEAF = Pattern.compile("/Type\\s*/Page\\b(?!s)");
     private static final String CURVES = "/lab/practice/curves/3/2";
 
     private static boolean fits(Browser browser) {
@@ -75,5 +81,72 @@ class LabTest {
         browser.print();
         assertEquals(5, browser.all("fieldset.asked").stream().filter(one -> one.isDisplayed()).count());
         assertFalse(browser.find("form.exercise button").isDisplayed());
+    }
+
+    @Test
+    void aPlaceIsPressedInThePictureAndTheFieldsSayTheSame(Browser browser) {
+        browser.open("/lab/practice/place/2/3");
+        WebElement wall = browser.find(".shown svg [data-px-per-m]");
+        WebElement svg = browser.find(".shown svg");
+        int wide = wall.getRect().getWidth();
+        int high = wall.getRect().getHeight();
+        // offsets count from the middle of what is named: the wall is, and the room is as wide as it says
+        new Actions(browser.driver()).moveToElement(wall, 0, 0).clickAndHold().moveToElement(wall, wide / 4, 0).release().perform();
+        double middleM = Double.parseDouble(wall.getDomAttribute("data-width-m")) / 2;
+        assertEquals(middleM, Double.parseDouble(browser.find("[data-axis=x]").getDomProperty("value")), 0.06);
+        assertEquals(Double.parseDouble(wall.getDomAttribute("data-depth-m")) / 2, Double.parseDouble(browser.find("[data-axis=y]").getDomProperty("value")), 0.06);
+        assertEquals("90", browser.find("[data-axis=aim]").getDomProperty("value"));
+        assertTrue(browser.find(".press-said").getText().contains("looks to 90 degrees"), "it is told to a screen reader, " + high);
+        assertEquals(1, svg.findElements(By.cssSelector("path.one[d]")).size());
+        browser.find("form.exercise button").sendKeys(Keys.ENTER);
+        browser.until("it is marked", () -> !browser.all("#marked").isEmpty());
+        assertEquals("90", browser.find("[data-axis=aim]").getDomProperty("value"));
+        Axe.assertNoViolations(browser);
+    }
+
+    @Test
+    void aPlaceIsTypedWithoutScriptAsWell(Browser browser) {
+        browser.withoutScript();
+        browser.open("/lab/practice/place/1/3");
+        browser.find("fieldset.asked input[type=text]").sendKeys("45" + Keys.ENTER);
+        browser.until("it is marked", () -> !browser.all("#marked").isEmpty());
+        assertEquals("45", browser.find("fieldset.asked input[type=text]").getDomProperty("value"));
+    }
+
+    @Test
+    void exercisesAreMadeForAClassByKeyboardAndHandedIn(Browser browser) {
+        browser.open("/lab/exercises/new?benches=2&kind=reckon");
+        browser.find("#make button").sendKeys(Keys.ENTER);
+        browser.until("they are made", () -> !browser.all("#just-done").isEmpty());
+        browser.find("tbody th a").sendKeys(Keys.ENTER);
+        browser.until("a bench", () -> browser.at().endsWith("/bench/1"));
+        browser.find("fieldset.asked input").sendKeys("3" + Keys.ENTER);
+        browser.until("it is handed in", () -> browser.at().endsWith("/bench/1?done=handed-in"));
+        assertEquals("3", browser.find("fieldset.asked input").getDomProperty("value"));
+    }
+
+    @Test
+    void everyPageOfAClassIsForEverybodyAndFitsTheSmallestPhone(Browser browser) {
+        for (String address : EveryKind.exercises(browser)) {
+            browser.light();
+            browser.size(1200, 800);
+            browser.open(address);
+            Axe.assertNoViolations(browser);
+            browser.dark();
+            Axe.assertNoViolations(browser);
+            browser.size(320, 740);
+            browser.driver().executeScript("document.querySelectorAll('details').forEach(one => { one.open = true; })");
+            assertTrue(fits(browser), address + " " + browser.js("document.documentElement.scrollWidth"));
+        }
+    }
+
+    @Test
+    void eachBenchHasItsOwnLeafOfEitherPaper(Browser browser) {
+        browser.open(EveryKind.exercises(browser).stream().filter(address -> address.endsWith("/handouts")).findFirst().orElseThrow());
+        int leaves = browser.all(".leaf").size();
+        for (boolean letter : new boolean[] {false, true}) {
+            long pages = LEAF.matcher(new String(browser.pdf(letter), StandardCharsets.ISO_8859_1)).results().count();
+            assertTrue(pages >= leaves && pages <= 2L * leaves, pages + " pages for " + leaves + " benches");
+        }
     }
 }

@@ -122,4 +122,17 @@ class ExerciseViewsTest {
         assertEquals(Map.of(), read(Map.of(), Locale.UK).faults());
         assertFalse(read(Map.of("a.any", List.of("a", "b", "c")), Locale.UK).isBlank());
     }
+
+    @Test
+    void aPlaceThatIsGivenIsNotAskedAndGoesAlongWithTheDirection() {
+        Item turn = new Item.Spot("turn", "Where does it look?", 3, 2.35, 2.35, 1, 1);
+        Handout handout = new Handout("Turn it", List.of(), List.of(), HANDOUT.shown(), List.of(turn));
+        AnswerForm blank = AnswerForm.read(List.of(turn), name -> name.equals("a.turn.aim") ? List.of() : List.of("7"), Reader.METRIC);
+        assertTrue(blank.isBlank(), "what is given is nothing that was filled in");
+        AnswerForm form = AnswerForm.read(List.of(turn), name -> name.equals("a.turn.aim") ? List.of("-30") : List.of("7"), Reader.METRIC);
+        assertEquals(Map.of("turn", List.of("2.35", "1.0", "-30.0")), form.answer().given());
+        Document page = Jsoup.parse(HTML.fill("lab/questions.jte", Map.of("exercise", ExerciseViews.of(CATALOGUE, VISIT, "").view(handout, form))));
+        assertEquals(List.of("2.35", "1.0"), page.select("input[type=hidden]").eachAttr("value"));
+        assertEquals(List.of("-30"), page.select("input[type=text]").eachAttr("value"));
+    }
 }
