@@ -53,7 +53,8 @@ public final class ExerciseMarksPage {
                 + measures.number(100 * summary.meanShare(), 0) + " % of the mark.";
         List<Missed> missed = summary.missed().stream().map(one -> new Missed(Choices.capital(one.name()), lab.links().rests(one.rule()), one.benches(), one.losing(),
                 measures.number(100 * one.lostShare(), 0) + " %")).toList();
-        List<SharesDrawing.Bar> bars = summary.missed().stream().limit(MOST_BARS).map(one -> new SharesDrawing.Bar(Choices.capital(one.name()), one.lostShare())).toList();
+        List<SharesDrawing.Bar> bars = IntStream.range(0, Math.min(MOST_BARS, missed.size()))
+                .mapToObj(i -> new SharesDrawing.Bar(missed.get(i).rests() == null ? missed.get(i).name() : missed.get(i).rests().text(), summary.missed().get(i).lostShare())).toList();
         Content content = new Content(says, rows, bars.isEmpty() ? null : SharesDrawing.of("What was lost, as a share of the points there were", bars, "missed", lab.at().visit().reader()),
                 missed, items(lab, set, summary), lab.at().at().link("/api/lab/exercises/" + set.id() + "/marks.csv", "Marks as a table"));
         return lab.page(200, "marks", lab.frame(set, "Marks", ""), content);

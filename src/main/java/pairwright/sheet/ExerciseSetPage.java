@@ -90,7 +90,7 @@ public final class ExerciseSetPage {
         if (!lab.time(set).isEmpty()) {
             facts.add(new Fact("Class", lab.time(set), set.booking() == null ? "Nothing is booked for it." : "Its microphones are booked: booking " + set.booking() + "."));
         }
-        facts.add(new Fact("Keys", lab.keys(set), ""));
+        facts.add(new Fact("Keys", Choices.capital(lab.keys(set)), ""));
         if (lab.teaches()) {
             DoubleSummaryStatistics hard = set.benches().stream().mapToDouble(ExerciseSet.Bench::hardnessShare).summaryStatistics();
             Measures measures = lab.at().measures();
