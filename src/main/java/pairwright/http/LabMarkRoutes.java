@@ -20,7 +20,7 @@ final class LabMarkRoutes {
     private final int bodyMs;
 
     /** What was kept, bench by bench. */
-    record Kept(String id, List<LabView.Marked> benches) {
+    record AnswersMarked(String id, List<LabView.AnswerMarked> benches) {
     }
 
     LabMarkRoutes(LabDesk desk, LockerJson json, LockerWrites writes, int bodyMs) {
@@ -47,7 +47,7 @@ final class LabMarkRoutes {
         Handing handing = desk.handing(set, answered.bench(), answered.answer(), Access.role(context));
         writes.write(context, body, changes -> {
             HandedIn kept = desk.handIn(changes, handing);
-            return new LockerWrites.Said(handing.mark() == null ? 202 : 200, null, null, json.write(LabView.Marked.of(kept, handing.mark(), set.opensAt())));
+            return new LockerWrites.Said(handing.mark() == null ? 202 : 200, null, null, json.write(handing.mark() == null ? LabView.AnswerReceived.of(kept, set.opensAt()) : LabView.AnswerMarked.of(kept, handing.mark())));
         });
     }
 
@@ -58,14 +58,14 @@ final class LabMarkRoutes {
         Role role = Access.role(context);
         Map<Integer, Answer> answers = Body.isCsv(context) ? desk.answers(set, body) : LabBody.answers(Body.object(body, json.mapper(), LabBody.ANSWERS));
         List<Handing> handings = desk.handings(set, answers, role);
-        writes.write(context, body, changes -> new LockerWrites.Said(200, null, null, json.write(new Kept(set.id(), handings.stream()
-                .map(handing -> LabView.Marked.of(desk.handIn(changes, handing), handing.mark(), set.opensAt())).toList()))));
+        writes.write(context, body, changes -> new LockerWrites.Said(200, null, null, json.write(new AnswersMarked(set.id(), handings.stream()
+                .map(handing -> LabView.AnswerMarked.of(desk.handIn(changes, handing), handing.mark())).toList()))));
     }
 
     private void marks(Context context) {
         new Query(context).check();
         ExerciseSet set = desk.set(context.pathParam("id"));
-        LockerRoutes.answer(context, json, LabView.Marks.of(set.id(), desk.marks(set, Access.role(context))));
+        LockerRoutes.answer(context, json, LabView.ExerciseMarks.of(set.id(), desk.marks(set, Access.role(context))));
     }
 
     private void table(Context context) {

@@ -16,7 +16,7 @@ final class LabPracticeRoutes {
     private final int bodyMs;
 
     /** The kinds there are. */
-    record KindsThere(List<KindInfo> kinds) {
+    record ExerciseKinds(List<KindInfo> kinds) {
     }
 
     LabPracticeRoutes(Supplier<Knowledge> knowledge, ObjectMapper usual, int bodyMs) {
@@ -33,7 +33,7 @@ final class LabPracticeRoutes {
 
     private void kinds(Context context) {
         new Query(context).check();
-        Routes.answer(context, json.mapper(), new KindsThere(practice.kinds()));
+        Routes.answer(context, json.mapper(), new ExerciseKinds(practice.kinds()));
     }
 
     private void practise(Context context) {
@@ -42,12 +42,12 @@ final class LabPracticeRoutes {
         Long level = query.whole("level", 1, KindInfo.LEVELS);
         String seed = query.text("seed");
         query.check();
-        LockerRoutes.answer(context, json, LabView.Tried.of(practice.draw(kind, level == null ? null : level.intValue(), seed), json.mapper()));
+        LockerRoutes.answer(context, json, LabView.PracticeTried.of(practice.draw(kind, level == null ? null : level.intValue(), seed), json.mapper()));
     }
 
     private void mark(Context context) {
         new Query(context).check();
         LabBody.Practised practised = LabBody.practised(Body.object(Body.json(context, bodyMs), json.mapper(), LabBody.PRACTICE));
-        LockerRoutes.answer(context, json, LabView.Told.of(practice.mark(practised.kind(), practised.level(), practised.seed(), practised.answer())));
+        LockerRoutes.answer(context, json, LabView.PracticeMarked.of(practice.mark(practised.kind(), practised.level(), practised.seed(), practised.answer())));
     }
 }

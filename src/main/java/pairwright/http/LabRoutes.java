@@ -50,20 +50,20 @@ final class LabRoutes {
         Long most = query.whole("most", 1, MOST);
         query.check();
         Instant now = locker.now();
-        LockerRoutes.answer(context, json, new LabView.Lines(locker.exercises().count(),
-                desk.sets(most == null ? USUAL : most.intValue()).stream().map(set -> LabView.Line.of(set, now)).toList()));
+        LockerRoutes.answer(context, json, new LabView.ExerciseLines(locker.exercises().count(),
+                desk.sets(most == null ? USUAL : most.intValue()).stream().map(set -> LabView.ExerciseLine.of(set, now)).toList()));
     }
 
     private void one(Context context) {
         new Query(context).check();
         ExerciseSet set = desk.set(context.pathParam("id"));
-        LabView.Made made = made(set, Access.role(context));
+        LabView.ExercisesMade made = made(set, Access.role(context));
         context.header("ETag", IfMatch.tag(set.version()));
         LockerRoutes.answer(context, json, made);
     }
 
-    private LabView.Made made(ExerciseSet set, Role role) {
-        return LabView.Made.of(set, desk, role, locker.now(), json.mapper());
+    private LabView.ExercisesMade made(ExerciseSet set, Role role) {
+        return LabView.ExercisesMade.of(set, desk, role, locker.now(), json.mapper());
     }
 
     private void make(Context context) {
@@ -79,7 +79,7 @@ final class LabRoutes {
             });
         } catch (DoesNotFit refused) {
             throw new BadRequest(Problem.of(422, refused.getMessage() + ". fits says what can be had").with(refused.shortOf().stream()
-                    .map(lack -> new Planned.Short(lack.micType(), lack.needed(), lack.there(), List.of())).toList(), List.of()).instead(desk.instead(refused)));
+                    .map(lack -> new Planned.Short(lack.name(), lack.needed(), lack.there(), List.of())).toList(), List.of()).instead(desk.instead(refused)));
         }
     }
 
@@ -94,7 +94,7 @@ final class LabRoutes {
         writes.write(context, body, changes -> {
             meant.check("exercises " + id, changes.exercises(id).version());
             ExerciseSet set = desk.openKeys(changes, id, opensAt, null);
-            return new LockerWrites.Said(200, null, IfMatch.tag(set.version()), json.write(LabView.Made.of(set, desk, role, now, json.mapper())));
+            return new LockerWrites.Said(200, null, IfMatch.tag(set.version()), json.write(LabView.ExercisesMade.of(set, desk, role, now, json.mapper())));
         });
     }
 
@@ -112,6 +112,6 @@ final class LabRoutes {
     private void key(Context context) {
         new Query(context).check();
         ExerciseSet set = desk.set(context.pathParam("id"));
-        LockerRoutes.answer(context, json, LabView.Keys.of(set.id(), desk.key(set, Access.role(context))));
+        LockerRoutes.answer(context, json, LabView.ExerciseKeys.of(set.id(), desk.key(set, Access.role(context))));
     }
 }

@@ -32,16 +32,16 @@ public final class LabView {
     }
 
     /** A set in a list. */
-    public record Line(String id, String kind, int level, int benches, OffsetDateTime from, OffsetDateTime until, OffsetDateTime opensAt, boolean open, String booking,
+    public record ExerciseLine(String id, String kind, int level, int benches, OffsetDateTime from, OffsetDateTime until, OffsetDateTime opensAt, boolean open, String booking,
             long version, OffsetDateTime at, String by) {
-        public static Line of(ExerciseSet set, Instant now) {
-            return new Line(set.id(), set.kind(), set.level(), set.benches().size(), LockerView.shown(set.from()), LockerView.shown(set.until()), LockerView.shown(set.opensAt()),
+        public static ExerciseLine of(ExerciseSet set, Instant now) {
+            return new ExerciseLine(set.id(), set.kind(), set.level(), set.benches().size(), LockerView.shown(set.from()), LockerView.shown(set.until()), LockerView.shown(set.opensAt()),
                     set.open(now), set.booking(), set.version(), LockerView.shown(set.at()), set.by());
         }
     }
 
     /** Sets, the newest first; {@code count} also counts those that are not listed. */
-    public record Lines(long count, List<Line> exercises) {
+    public record ExerciseLines(long count, List<ExerciseLine> exercises) {
     }
 
     /**
@@ -51,39 +51,39 @@ public final class LabView {
      * @param spreadShare between the hardest bench and the easiest; null for whoever may not know
      * @param spreadSays how that is measured
      */
-    public record Made(String id, String kind, int level, String seed, OffsetDateTime from, OffsetDateTime until, OffsetDateTime opensAt, boolean open, String booking,
-            Double spreadShare, String spreadSays, List<Bench> benches, long version, OffsetDateTime at, String by) {
-        public static Made of(ExerciseSet set, LabDesk desk, Role role, Instant now, ObjectMapper json) {
+    public record ExercisesMade(String id, String kind, int level, String seed, OffsetDateTime from, OffsetDateTime until, OffsetDateTime opensAt, boolean open, String booking,
+            Double spreadShare, String spreadSays, List<ExerciseBench> benches, long version, OffsetDateTime at, String by) {
+        public static ExercisesMade of(ExerciseSet set, LabDesk desk, Role role, Instant now, ObjectMapper json) {
             boolean all = role.covers(Role.INSTRUCTOR);
             double hardest = set.benches().stream().mapToDouble(ExerciseSet.Bench::hardnessShare).max().orElse(0);
             double easiest = set.benches().stream().mapToDouble(ExerciseSet.Bench::hardnessShare).min().orElse(0);
-            return new Made(set.id(), set.kind(), set.level(), all ? set.seed() : null, LockerView.shown(set.from()), LockerView.shown(set.until()),
+            return new ExercisesMade(set.id(), set.kind(), set.level(), all ? set.seed() : null, LockerView.shown(set.from()), LockerView.shown(set.until()),
                     LockerView.shown(set.opensAt()), set.open(now), set.booking(), all ? hardest - easiest : null, all ? SPREAD : null,
-                    set.benches().stream().map(bench -> new Bench(bench.number(), handoutOf(desk.handout(set, bench.number()), json), bench.kit().stream().map(Kit::of).toList(),
+                    set.benches().stream().map(bench -> new ExerciseBench(bench.number(), handoutOf(desk.handout(set, bench.number()), json), bench.kit().stream().map(ExerciseKit::of).toList(),
                             all ? bench.hardnessShare() : null)).toList(), set.version(), LockerView.shown(set.at()), set.by());
         }
     }
 
     /** One bench. */
-    public record Bench(int bench, JsonNode handout, List<Kit> kit, Double hardnessShare) {
+    public record ExerciseBench(int bench, JsonNode handout, List<ExerciseKit> kit, Double hardnessShare) {
     }
 
     /** One microphone of a bench. */
-    public record Kit(String micType, String unit, String label) {
-        static Kit of(ExerciseSet.Kit kit) {
-            return new Kit(kit.micType(), kit.unit(), kit.label());
+    public record ExerciseKit(String micType, String unit, String label) {
+        static ExerciseKit of(ExerciseSet.Kit kit) {
+            return new ExerciseKit(kit.micType(), kit.unit(), kit.label());
         }
     }
 
     /** What is right, bench by bench. */
-    public record Keys(String id, List<OfBench> benches) {
-        public static Keys of(String id, List<BenchKey> keys) {
-            return new Keys(id, keys.stream().map(key -> new OfBench(key.bench(), Right.of(key.key()))).toList());
+    public record ExerciseKeys(String id, List<BenchRight> benches) {
+        public static ExerciseKeys of(String id, List<BenchKey> keys) {
+            return new ExerciseKeys(id, keys.stream().map(key -> new BenchRight(key.bench(), Right.of(key.key()))).toList());
         }
     }
 
     /** What is right at one bench. */
-    public record OfBench(int bench, Right key) {
+    public record BenchRight(int bench, Right key) {
     }
 
     /** What is right, item by item. */
@@ -93,20 +93,25 @@ public final class LabView {
         }
     }
 
-    /** What an answer earned, or that it was received where nobody may know yet. */
-    public record Marked(Integer bench, Double mark, Double of, String capped, List<Check> checks, Boolean late, OffsetDateTime at, String by, OffsetDateTime opensAt, String says) {
-        static Marked of(HandedIn kept, Mark mark, Instant opensAt) {
-            return mark == null
-                    ? new Marked(kept.bench(), null, null, null, null, null, LockerView.shown(kept.at()), kept.by(), LockerView.shown(opensAt),
-                            "Received. It is marked when the keys are open" + (opensAt == null ? "; whoever teaches says when" : ""))
-                    : new Marked(kept.bench(), mark.mark(), mark.of(), mark.capped(), mark.checks(), kept.late(), LockerView.shown(kept.at()), kept.by(), null, null);
+    /** What an answer earned. */
+    public record AnswerMarked(int bench, double mark, double of, String capped, List<Check> checks, boolean late, OffsetDateTime at, String by) {
+        static AnswerMarked of(HandedIn kept, Mark mark) {
+            return new AnswerMarked(kept.bench(), mark.mark(), mark.of(), mark.capped(), mark.checks(), kept.late(), LockerView.shown(kept.at()), kept.by());
+        }
+    }
+
+    /** That an answer came, where what it earned is not to be known yet. */
+    public record AnswerReceived(int bench, OffsetDateTime at, String by, OffsetDateTime opensAt, String says) {
+        static AnswerReceived of(HandedIn kept, Instant opensAt) {
+            return new AnswerReceived(kept.bench(), LockerView.shown(kept.at()), kept.by(), LockerView.shown(opensAt),
+                    "Received. It is marked when the keys are open" + (opensAt == null ? "; whoever teaches says when" : ""));
         }
     }
 
     /** What every bench earned. */
-    public record Marks(String id, List<BenchMarked> benches) {
-        public static Marks of(String id, List<BenchMark> marks) {
-            return new Marks(id, marks.stream().map(BenchMarked::of).toList());
+    public record ExerciseMarks(String id, List<BenchMarked> benches) {
+        public static ExerciseMarks of(String id, List<BenchMark> marks) {
+            return new ExerciseMarks(id, marks.stream().map(BenchMarked::of).toList());
         }
     }
 
@@ -115,7 +120,7 @@ public final class LabView {
             Double otherPoints) {
         static BenchMarked of(BenchMark bench) {
             if (bench.mark() == null) {
-                return new BenchMarked(bench.bench(), null, null, null, null, null, null, null, null, null);
+                return new BenchMarked(bench.bench(), null, null, null, List.of(), Map.of(), null, null, null, null);
             }
             return new BenchMarked(bench.bench(), bench.mark().mark(), bench.mark().of(), bench.mark().capped(), bench.mark().checks(), bench.answer().given(),
                     bench.handedIn().late(), LockerView.shown(bench.handedIn().at()), bench.handedIn().by(), bench.otherPoints());
@@ -123,16 +128,16 @@ public final class LabView {
     }
 
     /** An exercise to practise. */
-    public record Tried(String kind, int level, String seed, JsonNode handout) {
-        public static Tried of(Practice.Tried tried, ObjectMapper json) {
-            return new Tried(tried.kind(), tried.level(), tried.seed(), handoutOf(tried.handout(), json));
+    public record PracticeTried(String kind, int level, String seed, JsonNode handout) {
+        public static PracticeTried of(Practice.Tried tried, ObjectMapper json) {
+            return new PracticeTried(tried.kind(), tried.level(), tried.seed(), handoutOf(tried.handout(), json));
         }
     }
 
     /** What an answer to it earned, and what was right. */
-    public record Told(double mark, double of, String capped, List<Check> checks, Right key) {
-        public static Told of(Practice.Told told) {
-            return new Told(told.mark().mark(), told.mark().of(), told.mark().capped(), told.mark().checks(), Right.of(told.key()));
+    public record PracticeMarked(double mark, double of, String capped, List<Check> checks, Right key) {
+        public static PracticeMarked of(Practice.Told told) {
+            return new PracticeMarked(told.mark().mark(), told.mark().of(), told.mark().capped(), told.mark().checks(), Right.of(told.key()));
         }
     }
 
