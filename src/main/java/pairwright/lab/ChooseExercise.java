@@ -14,6 +14,7 @@ import pairwright.model.HabitRank;
 import pairwright.model.Option;
 import pairwright.model.Position;
 import pairwright.model.Reason;
+import pairwright.model.RuledOut;
 import pairwright.model.Source;
 
 /** One choice of a microphone: what is asked, and what is right. */
@@ -49,6 +50,11 @@ final class ChooseExercise implements Exercise {
         }
         List<String> cautions = HandsOn.cautions(one.setting(), drawn.all("types").stream().map(lab::type).toList(), OneMic.standing(source), one.always());
         return new Handout("One microphone for " + source.name().toLowerCase(Locale.ROOT), cautions, one.situation(), List.of(), items);
+    }
+
+    /** Whether it is one of the types that were there. */
+    boolean offered(String type) {
+        return drawn.all("types").contains(type);
     }
 
     boolean mindAsked() {
@@ -143,7 +149,7 @@ final class ChooseExercise implements Exercise {
     public Set<String> restsOn() {
         Option best = one.option(one.best());
         return Stream.of(best.reasons().stream().map(reason -> reason.rule()), best.cautions().stream().map(caution -> caution.rule()),
-                rules(REASONS).stream(), rules(MIND).stream()).flatMap(rules -> rules).collect(Collectors.toCollection(LinkedHashSet::new));
+                rules(REASONS).stream(), rules(MIND).stream(), drawn.all("types").stream().flatMap(type -> one.out(type).stream()).map(RuledOut::rule)).flatMap(rules -> rules).collect(Collectors.toCollection(LinkedHashSet::new));
     }
 
     static String centimetres(double metres) {

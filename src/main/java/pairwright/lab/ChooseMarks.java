@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 import pairwright.advice.Offer;
 import pairwright.advice.SetUpJudge;
 import pairwright.model.Option;
+import pairwright.model.RuledOut;
 import pairwright.model.Severity;
 
 /** What a choice of a microphone earns: how near it comes to the best that these types can do, split by what was decided. Not safe to share. */
@@ -76,9 +77,9 @@ final class ChooseMarks {
     private void type(String type, Optional<Offer> ofType, double share) {
         Option best = one.option(one.best());
         if (ofType.isEmpty()) {
-            sum.add("The type", 0, 3, type == null ? "No type was named."
-                    : lab.catalogue().mics().containsKey(type) ? lab.type(type).name() + " has no place at this source." : "\"" + type + "\" is none of those that were there.",
-                    Behind.of(best).rule());
+            Optional<RuledOut> out = type == null || !exercise.offered(type) ? Optional.empty() : one.out(type);
+            sum.add("The type", 0, 3, type == null ? "No type was named." : !exercise.offered(type) ? "\"" + type + "\" is none of those that were there."
+                    : out.map(RuledOut::says).orElse(lab.type(type).name() + " has no place at this source."), out.map(RuledOut::rule).orElse(Behind.of(best).rule()));
             return;
         }
         double missed = missed(ofType.get());

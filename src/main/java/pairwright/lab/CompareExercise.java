@@ -1,6 +1,7 @@
 package pairwright.lab;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -36,6 +37,7 @@ final class CompareExercise implements Exercise {
     private final OfferedMic second;
     private final List<Trait> asked;
     private final Trait most;
+    private final MoveKind differs;
 
     CompareExercise(Case drawn, OneMic one, Lab lab) {
         this.drawn = drawn;
@@ -44,6 +46,7 @@ final class CompareExercise implements Exercise {
         this.setUps = drawn.all("setUps").stream().map(one::named).toList();
         this.first = OneMic.mic(setUps.get(0));
         this.second = OneMic.mic(setUps.get(1));
+        this.differs = Arrays.stream(MoveKind.values()).filter(kind -> kind.id().equals(drawn.one("differs"))).findFirst().orElseThrow();
         this.asked = drawn.all("asked").stream().map(Trait::of).toList();
         this.most = asked.stream().max(Comparator.comparingDouble(trait -> Math.abs(trait.moreDb(first, second)))).orElseThrow();
     }
@@ -80,7 +83,7 @@ final class CompareExercise implements Exercise {
     }
 
     private String differs() {
-        return switch (MoveKind.valueOf(drawn.one("differs").toUpperCase(Locale.ROOT))) {
+        return switch (differs) {
             case DISTANCE -> "the distance";
             case PATTERN -> "the pattern";
             case ANGLE -> "where it looks";
@@ -91,7 +94,7 @@ final class CompareExercise implements Exercise {
 
     private static String words(OfferedMic mic) {
         String turned = mic.aimDegrees() == 0 ? "" : ", turned " + Math.round(Math.abs(mic.aimDegrees())) + "\u00b0 off the line to the source";
-        return mic.micType().name() + ", " + mic.pattern().id() + ", " + mic.position().name() + ", " + ChooseExercise.centimetres(mic.distanceM()) + " cm" + turned;
+        return OneMic.called(mic.micType(), mic.pattern()) + ", " + mic.position().name() + ", " + ChooseExercise.centimetres(mic.distanceM()) + " cm" + turned;
     }
 
     private double moreGainDb() {
@@ -123,7 +126,13 @@ final class CompareExercise implements Exercise {
             return "Closeness lifts the bass by " + decibels(Math.abs(liftDb)) + " more at set-up " + (liftDb > 0 ? SECOND : FIRST) + ".";
         }
         return trait == Trait.ROOM ? "Set-up 1 stands at " + ratio(first) + " times the distance at which source and room are as loud, set-up 2 at " + ratio(second) + "."
-                : "Set-up 1: " + first.position().brings() + "; set-up 2: " + second.position().brings() + ".";
+                : switch (differs) {
+                    case POSITION -> "Set-up 1: " + first.position().brings() + "; set-up 2: " + second.position().brings() + ".";
+                    case ANGLE -> "What comes from the side is heard with less of its top.";
+                    case PATTERN -> "That is what the pattern hears from its sides, and of closeness.";
+                    case DISTANCE -> "The distance does that.";
+                    default -> "That is in the response of the types.";
+                };
     }
 
     private static String ratio(OfferedMic mic) {

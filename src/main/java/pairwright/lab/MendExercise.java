@@ -60,7 +60,7 @@ final class MendExercise implements Exercise {
     public Handout handout() {
         OfferedMic mic = OneMic.mic(stands);
         List<String> situation = new ArrayList<>(one.situation());
-        situation.add("There stands: " + mic.micType().name() + ", " + mic.pattern().id() + ", at this place: " + mic.position().name() + ", "
+        situation.add("There stands: " + OneMic.called(mic.micType(), mic.pattern()) + ", at this place: " + mic.position().name() + ", "
                 + ChooseExercise.centimetres(mic.distanceM()) + " cm.");
         situation.add("What is heard: " + heard.name() + ". " + heard.says());
         return new Handout("Put it right: " + lab.source(drawn.one("source")).name(), List.of(), situation,

@@ -81,7 +81,7 @@ record Moved(MoveKind by, Offer to) {
                     + (!neighbour ? "" : then.aimDegrees() > 0 ? ", away from the neighbour" : ", toward the neighbour") + ".";
             case PATTERN -> "Switch it to " + then.pattern().id() + ".";
             case POSITION -> "Put it elsewhere: " + then.position().name() + ", " + distance + ".";
-            default -> "Put another in its place: " + then.micType().name() + ", " + then.pattern().id() + ".";
+            default -> "Put another in its place: " + OneMic.called(then.micType(), then.pattern()) + ".";
         };
     }
 

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import pairwright.advice.Offer;
 import pairwright.advice.Offers;
+import pairwright.advice.Overheard;
 import pairwright.advice.StoodAt;
 import pairwright.model.Catalogue;
 import pairwright.model.Limits;
@@ -39,7 +40,7 @@ final class OnFloor {
     private static final double LEAST_DISTANCE_M = 0.02;
     /** Where somebody sits or stands. */
     private static final double BODY_M = 0.35;
-    private static final int EVERY_DEGREES = 10;
+    private static final int EVERY_DEGREES = 5;
 
     private final Lab lab;
     private final LineUp lineUp;
@@ -179,25 +180,47 @@ final class OnFloor {
         return heading(at.lineDegrees() - lookDegrees);
     }
 
+    /** The same with the back of what hears alike to both sides for its front. */
+    double turnedDegrees(At at, double lookDegrees) {
+        double aim = aimDegrees(at, lookDegrees);
+        return pattern == Pattern.FIGURE_8 && Math.abs(aim) > 90 ? heading(aim + 180) : aim;
+    }
+
     /** A microphone there, turned as it may be, each judged. */
     List<StoodAt> judged(At at, List<Double> aimsDegrees) {
         return StoodAt.of(question, catalogue, lab.rules(), (position, distanceM) -> around.at(at.surface(), at.place()),
                 aimsDegrees.stream().map(aim -> new Setup.Put(type.id(), pattern, at.position().id(), at.distanceM(), aim)).toList());
     }
 
-    /** All round in even steps. */
-    static List<Double> allRound() {
-        return IntStream.range(0, 360 / EVERY_DEGREES).mapToObj(i -> i * EVERY_DEGREES - 170.0).toList();
+    /** Turns in even steps as far as anybody would turn it, straight at the source first, each a whole degree on the plan, as one marks it. */
+    static List<Double> turns(At at) {
+        int most = (int) Overheard.mostTurnDegrees() / EVERY_DEGREES;
+        return IntStream.rangeClosed(0, 2 * most).mapToObj(i -> aimDegrees(at, marked(at, (i % 2 == 0 ? i / 2 : -(i + 1) / 2) * EVERY_DEGREES))).toList();
+    }
+
+    /** Whether nobody would turn it so far: what it hears of its own source then is not what the rules were written for. */
+    static boolean turnedAway(double aimDegrees) {
+        return Math.abs(aimDegrees) > Overheard.mostTurnDegrees() + EVERY_DEGREES;
+    }
+
+    /** Where a microphone looks that is turned by so much, in whole degrees. */
+    static double marked(At at, double aimDegrees) {
+        return heading(Math.round(at.lineDegrees() - aimDegrees));
     }
 
     /** What may stand of these, best first: by the rules, and among what they hold alike by what is heard of the others. */
     static Optional<StoodAt> best(List<StoodAt> some) {
-        return some.stream().filter(one -> one.ruledOut().isEmpty()).max(Comparator.comparingLong((StoodAt one) -> one.offer().centipoints()).thenComparingDouble(OnFloor::separationDb));
+        return some.stream().filter(one -> one.ruledOut().isEmpty()).max(Comparator.comparingLong((StoodAt one) -> one.offer().centipoints()).thenComparingDouble(one -> separationDb(one.offer())));
+    }
+
+    /** The one that hears least of the others. */
+    static Optional<StoodAt> quietest(List<StoodAt> some) {
+        return some.stream().filter(one -> one.ruledOut().isEmpty()).max(Comparator.comparingDouble(one -> separationDb(one.offer())));
     }
 
     /** Its own source over all others, dB. */
-    static double separationDb(StoodAt one) {
-        Double separation = OneMic.mic(one.offer()).predicted().separationDb();
+    static double separationDb(Offer one) {
+        Double separation = OneMic.mic(one).predicted().separationDb();
         return separation == null ? 0 : separation;
     }
 }

@@ -11,6 +11,7 @@ import pairwright.advice.Offer;
 import pairwright.advice.OfferedMic;
 import pairwright.advice.Offers;
 import pairwright.advice.SetUpJudge;
+import pairwright.advice.UnusableQuestion;
 import pairwright.model.Catalogue;
 import pairwright.model.Caution;
 import pairwright.model.Effect;
@@ -20,10 +21,13 @@ import pairwright.model.MicType;
 import pairwright.model.Mount;
 import pairwright.model.Neighbour;
 import pairwright.model.Option;
+import pairwright.model.Pattern;
+import pairwright.model.PatternData;
 import pairwright.model.Position;
 import pairwright.model.Question;
 import pairwright.model.Reason;
 import pairwright.model.Request;
+import pairwright.model.RuledOut;
 import pairwright.model.Setup;
 import pairwright.model.Severity;
 import pairwright.model.Signal;
@@ -38,6 +42,7 @@ final class OneMic {
     private final Offers offers;
     private final List<Offer> singles;
     private final Map<Offer, Option> explained = new LinkedHashMap<>();
+    private final Map<String, Optional<RuledOut>> outs = new LinkedHashMap<>();
 
     private OneMic(Lab lab, Question question, Request request) {
         this.lab = lab;
@@ -152,6 +157,11 @@ final class OneMic {
         return singles.stream().filter(offer -> mic(offer).micType().id().equals(type) && mic(offer).position().id().equals(place)).findFirst();
     }
 
+    /** What a microphone is called; with its pattern where it has others. */
+    static String called(MicType type, Pattern pattern) {
+        return type.patterns().size() == 1 ? type.name() : type.name() + ", set to " + pattern.id();
+    }
+
     /** Whether a rule judges tone. */
     boolean ofTone(String rule) {
         return lab.rules().rule(rule).concern().equals("tone");
@@ -182,6 +192,23 @@ final class OneMic {
         return singles.stream().map(OneMic::mic).filter(mic -> mic.micType().id().equals(type) && mic.position().id().equals(place))
                 .min(Comparator.comparingDouble(mic -> Math.abs(Math.log(mic.distanceM() / distanceM))))
                 .map(mic -> lab.judge().judge(request, new Setup(null, List.of(new Setup.Put(type, mic.pattern(), place, distanceM, mic.aimDegrees())))));
+    }
+
+    /** What rules out a type here; empty where it can be set up, and where it fits no place. */
+    Optional<RuledOut> out(String type) {
+        if (best(type).isPresent()) {
+            return Optional.empty();
+        }
+        return outs.computeIfAbsent(type, any -> standing(lab.source(question.source())).stream().flatMap(place -> lab.type(type).patterns().stream()
+                .flatMap(pattern -> out(type, pattern, place).stream())).findFirst());
+    }
+
+    private List<RuledOut> out(String type, PatternData pattern, Position place) {
+        try {
+            return lab.judge().judge(request, new Setup(null, List.of(new Setup.Put(type, pattern.pattern(), place.id(), place.distanceM().typical(), 0.0)))).ruledOut();
+        } catch (UnusableQuestion doesNotFit) {
+            return List.of();
+        }
     }
 
     /** Ids of the rules that speak for an offer, strongest first. */

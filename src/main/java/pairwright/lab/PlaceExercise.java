@@ -26,6 +26,7 @@ final class PlaceExercise implements Exercise {
     private static final double MOST_SHORT_OF_PLACE_POINTS = 6;
     private static final double MOST_SHORT_OF_TURN_POINTS = 4;
     private static final double MOST_SHORT_DB = 6;
+    private static final double MOST_SHORT_OF_TURN_DB = 4;
     /** Less than that nobody can tell. */
     private static final double NO_LESS_POINTS = 0.25;
     private static final double NO_LESS_DB = 1;
@@ -53,10 +54,10 @@ final class PlaceExercise implements Exercise {
     public Handout handout() {
         List<String> said = new ArrayList<>(List.of(floor.source().says()));
         Seat own = floor.lineUp().seat(OnFloor.OWN).orElseThrow();
-        said.add(floor.source().name() + " plays at " + at(own.xM(), own.yM()) + ". " + (floor.lineUp().seats().size() == 2 ? "Another plays" : "Others play") + " at the same time: "
-                + String.join("; ", floor.lineUp().seats().stream().skip(1).map(seat -> lab.source(seat.source()).name() + " at " + at(seat.xM(), seat.yM())).toList()) + ".");
+        said.add(floor.source().name() + ": at " + at(own.xM(), own.yM()) + ". At the same time there sounds: "
+                + String.join("; ", floor.lineUp().seats().stream().skip(1).map(seat -> lab.source(seat.source()).name() + ", at " + at(seat.xM(), seat.yM())).toList()) + ".");
         said.add("The room is " + metres(floor.lineUp().floor().widthM()) + " by " + metres(floor.lineUp().floor().depthM()) + " m and rings for " + floor.lineUp().floor().reverbTimeS() + " s.");
-        said.add("The microphone: " + floor.type().name() + ", set to " + floor.pattern().id() + ". x counts from the left wall, y from the lower wall, in metres; "
+        said.add("The microphone: " + OneMic.called(floor.type(), floor.pattern()) + ". x counts from the left wall, y from the lower wall, in metres; "
                 + "where it looks counts in degrees, 0 up the plan, 90 to the right, -90 to the left.");
         Item item = turnOnly
                 ? new Item.Spot(SPOT, "It stands at " + at(best.xM(), best.yM()) + " and stays there. Where does it look, so that its own source is well heard and the other is not?", 1,
@@ -77,7 +78,7 @@ final class PlaceExercise implements Exercise {
     @Override
     public Key key() {
         List<String> why = new ArrayList<>(List.of(best.at().position().brings() + ", " + ChooseExercise.centimetres(best.at().distanceM()) + " cm from what sounds; its own source is "
-                + decibels(OnFloor.separationDb(best.stood())) + " over the others. Any spot that comes out as well counts as much."));
+                + decibels(OnFloor.separationDb(best.stood().offer())) + " over the others. Any spot that comes out as well counts as much."));
         bestOption.reasons().forEach(reason -> why.add(reason.says()));
         return new Key(marked(best.xM(), best.yM(), best.lookDegrees()),
                 List.of(new Key.Entry(SPOT, at(best.xM(), best.yM()) + ", looks to " + Math.round(best.lookDegrees()) + "\u00b0", List.of(), why, List.copyOf(restsOn()))), List.of());
@@ -101,17 +102,28 @@ final class PlaceExercise implements Exercise {
             return nothing(sum, "No microphone stands there: it is out of the room, in the place of a player, or far from all places at which anything is known of the sound of "
                     + floor.source().name() + ".", null);
         }
-        List<Double> others = turnOnly ? List.of() : OnFloor.allRound();
-        List<StoodAt> turns = floor.judged(at.get(), Stream.concat(Stream.of(OnFloor.aimDegrees(at.get(), look.getAsDouble())), others.stream()).toList());
+        double aim = floor.turnedDegrees(at.get(), look.getAsDouble());
+        if (OnFloor.turnedAway(aim) && turnOnly) {
+            return nothing(sum, turnedAway(aim), null);
+        }
+        List<StoodAt> turns = floor.judged(at.get(), Stream.concat(Stream.of(aim), turnOnly ? Stream.of() : OnFloor.turns(at.get()).stream()).toList());
         StoodAt stands = turns.get(0);
         if (!stands.ruledOut().isEmpty()) {
             return nothing(sum, stands.ruledOut().get(0).says(), stands.ruledOut().get(0).rule());
+        }
+        if (OnFloor.turnedAway(aim)) {
+            place(sum, OnFloor.best(turns.subList(1, turns.size())).orElse(stands));
+            return sum.add("Where it looks", 0, 3, turnedAway(aim), null).add("What it hears of the others", 0, 3, turnedAway(aim), null).mark();
         }
         double placeShare = turnOnly ? 1 : place(sum, OnFloor.best(turns).orElse(stands));
         turn(sum, stands, turnOnly ? best.stood() : OnFloor.best(turns).orElse(stands), placeShare);
         others(sum, stands, placeShare);
         dangers(sum, stands.offer().option());
         return sum.mark();
+    }
+
+    private static String turnedAway(double aimDegrees) {
+        return "It looks " + Math.round(Math.abs(aimDegrees)) + "\u00b0 past its own source: nobody turns it so far.";
     }
 
     private Mark nothing(Mark.Sum sum, String says, String rule) {
@@ -140,10 +152,10 @@ final class PlaceExercise implements Exercise {
     }
 
     private void others(Mark.Sum sum, StoodAt stands, double placeShare) {
-        double missed = OnFloor.separationDb(best.stood()) - OnFloor.separationDb(stands);
-        double share = share(missed, NO_LESS_DB, MOST_SHORT_DB);
-        sum.add("What it hears of the others", placeShare * share, 3, "Its own source is " + decibels(OnFloor.separationDb(stands)) + " over the others"
-                + (share == 1 ? "." : "; at the best spot it is " + decibels(OnFloor.separationDb(best.stood())) + "."), "null-angles");
+        double missed = OnFloor.separationDb(best.stood().offer()) - OnFloor.separationDb(stands.offer());
+        double share = share(missed, NO_LESS_DB, turnOnly ? MOST_SHORT_OF_TURN_DB : MOST_SHORT_DB);
+        sum.add("What it hears of the others", placeShare * share, 3, "Its own source is " + decibels(OnFloor.separationDb(stands.offer())) + " over the others"
+                + (share == 1 ? "." : "; at the best spot it is " + decibels(OnFloor.separationDb(best.stood().offer())) + "."), "null-angles");
     }
 
     /** Everything where nobody could tell the difference, nothing from so much on. */
