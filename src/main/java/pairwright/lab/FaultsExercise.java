@@ -9,7 +9,6 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import pairwright.model.MicType;
 import pairwright.model.Placement;
-import pairwright.model.Room;
 import pairwright.session.Line;
 
 /** A plan with faults: of each set-up what is wrong with it, if anything, and which of them endanger somebody. */
@@ -78,8 +77,7 @@ final class FaultsExercise implements Exercise {
 
     @Override
     public Handout handout() {
-        Room room = lab.room(drawn.one("room"));
-        List<String> situation = List.of(room.name() + ", " + plain(room.widthM()) + " by " + plain(room.depthM()) + " m, reverberation " + plain(room.reverbTimeS()) + " s.",
+        List<String> situation = List.of(RoundFloor.says(lab.room(drawn.one("room"))),
                 "Somebody has written down who gets what. Of stands nobody noted what they hold.",
                 "A fault is what the rules forbid, what they warn of as a danger or as something that gear or recording suffers from, and what they hold against it with "
                         + plan.leastAgainstPoints() + " points or more. What comes with a source and a type wherever it stands is none.");
@@ -98,7 +96,7 @@ final class FaultsExercise implements Exercise {
         for (int seat = 0; seat < seats(); seat++) {
             for (Line line : stood.get(seat).lines()) {
                 Placement mic = line.placement();
-                rows.add(List.of(String.valueOf(seat + 1), plan.source(seat).name(), wanted(seat), mic.name(), mic.pattern().id(), mic.positionName(), plain(mic.distanceM() * 100) + " cm",
+                rows.add(List.of(String.valueOf(seat + 1), plan.source(seat).name(), wanted(seat), mic.name(), mic.pattern().id(), mic.positionName(), RoundFloor.plain(mic.distanceM() * 100) + " cm",
                         String.valueOf(FaultsPlan.number(line))));
             }
         }
@@ -107,11 +105,7 @@ final class FaultsExercise implements Exercise {
 
     private String wanted(int seat) {
         String character = drawn.all("characters").get(seat);
-        return character.equals(FaultsPlan.AS_IT_IS) ? "as it is" : lab.catalogue().characters().get(character).name();
-    }
-
-    private static String plain(double number) {
-        return java.math.BigDecimal.valueOf(number).setScale(1, java.math.RoundingMode.HALF_UP).stripTrailingZeros().toPlainString();
+        return character.equals(RoundFloor.AS_IT_IS) ? "as it is" : lab.catalogue().characters().get(character).name();
     }
 
     /** The option that is right. */

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
@@ -15,7 +14,6 @@ import pairwright.model.MicType;
 import pairwright.model.Room;
 import pairwright.model.Severity;
 import pairwright.model.Source;
-import pairwright.model.SourceFamily;
 import pairwright.rules.RuleInfo;
 
 /** A plan in which some set-ups were changed for the worse: which, and what is wrong with each. */
@@ -29,7 +27,7 @@ final class FaultsKind implements Kind {
     private static final int[] FAULTS = {1, 2, 2, 3, 3};
     private static final int[] RULES = {3, 4, 4, 5, 5};
     private static final int[] ODD_CHANNELS = {0, 1, 1, 2, 2};
-    private static final double LEAST_ROOM_M = 4.5;
+    private static final int CLOSE_FROM = 4;
     private static final double WIDE_M = 2.4;
     private static final double CLOSE_M = 1.5;
     private static final int TYPES = 2;
@@ -98,22 +96,14 @@ final class FaultsKind implements Kind {
     /** Who plays where, on what channel. */
     private static Case floor(Draw draw, int level, Lab lab) {
         int seats = SEATS[level - 1];
-        Room room = draw.one(lab.catalogue().rooms().values().stream().filter(any -> any.widthM() >= LEAST_ROOM_M && any.depthM() >= LEAST_ROOM_M && any.heightM() >= 2).toList());
-        double radiusM = Math.min(level >= 4 ? CLOSE_M : WIDE_M, Math.min(room.widthM(), room.depthM()) / 2 - 0.8);
-        List<String> places = new ArrayList<>();
-        int turnedDegrees = 30 * draw.below(12);
-        for (int seat = 0; seat < seats; seat++) {
-            double angle = Math.toRadians(turnedDegrees + 360.0 * seat / seats);
-            places.add(String.format(Locale.ROOT, "%.1f %.1f %d", room.widthM() / 2 + radiusM * Math.sin(angle), room.depthM() / 2 + radiusM * Math.cos(angle),
-                    Math.round(turnedDegrees + 360.0 * seat / seats + 180) % 360));
-        }
+        Room room = draw.one(RoundFloor.rooms(lab));
+        List<String> places = RoundFloor.places(draw, room, seats, level >= CLOSE_FROM ? CLOSE_M : WIDE_M);
         List<String> on = new ArrayList<>();
         List<FaultsPlan.On> odd = draw.shuffled(Stream.of(FaultsPlan.On.values()).filter(kind -> kind != FaultsPlan.On.USUAL).toList());
         for (int seat = 0; seat < seats; seat++) {
             on.add(seat < ODD_CHANNELS[level - 1] ? odd.get(seat).name() : FaultsPlan.On.USUAL.name());
         }
-        List<Source> sources = OneMic.sources(lab, 2).stream().filter(source -> source.family() != SourceFamily.ENSEMBLES && source.family() != SourceFamily.AMBIENCE).toList();
-        return Case.empty().with("room", room.id()).with("sources", draw.some(seats, sources).stream().map(Source::id).toList()).with("places", places)
+        return Case.empty().with("room", room.id()).with("sources", draw.some(seats, RoundFloor.sources(lab)).stream().map(Source::id).toList()).with("places", places)
                 .with("characters", characters(draw, seats, level, lab)).with("channels", draw.shuffled(on));
     }
 
@@ -121,7 +111,7 @@ final class FaultsKind implements Kind {
     private static List<String> characters(Draw draw, int seats, int level, Lab lab) {
         int wishing = level < WISHES_FROM ? seats : draw.below(seats);
         String wanted = draw.one(List.copyOf(lab.catalogue().characters().keySet()));
-        return IntStream.range(0, seats).mapToObj(seat -> seat == wishing ? wanted : FaultsPlan.AS_IT_IS).toList();
+        return IntStream.range(0, seats).mapToObj(seat -> seat == wishing ? wanted : RoundFloor.AS_IT_IS).toList();
     }
 
     /** Some that the trade reaches for there, and some others. */

@@ -10,25 +10,20 @@ import java.util.stream.IntStream;
 import pairwright.locker.PhantomSwitch;
 import pairwright.model.Limits;
 import pairwright.model.MicType;
-import pairwright.model.Room;
 import pairwright.model.Severity;
 import pairwright.model.Source;
 import pairwright.rules.RuleInfo;
-import pairwright.session.Floor;
 import pairwright.session.Gear;
 import pairwright.session.Line;
 import pairwright.session.LineUp;
 import pairwright.session.Plan;
 import pairwright.session.StoodPlan;
 import pairwright.session.Said;
-import pairwright.session.Seat;
 
 /** A few players on a floor, each on a channel of its own: what may stand there, and what is wrong with what does. Not safe to share. */
 final class FaultsPlan {
     private static final String BANK = "stage box";
     private static final String WHOLE = "whole";
-    /** For a seat of which nothing in particular is wanted. */
-    static final String AS_IT_IS = "-";
     /** What costs as much against is more than a matter of taste. */
     private static final int CLEAR_POINTS = 3;
     private static final int SLIGHT_POINTS = 2;
@@ -88,19 +83,8 @@ final class FaultsPlan {
         this.lab = lab;
         this.leastAgainstPoints = level >= 4 ? SLIGHT_POINTS : CLEAR_POINTS;
         this.on = drawn.all("channels").stream().map(On::valueOf).toList();
-        Room room = lab.room(drawn.one("room"));
-        List<Seat> seats = new ArrayList<>();
-        for (int i = 0; i < drawn.all("sources").size(); i++) {
-            String[] place = drawn.all("places").get(i).split(" ");
-            seats.add(new Seat("seat-" + (i + 1), null, lab.source(drawn.all("sources").get(i)).id(), Double.parseDouble(place[0]), Double.parseDouble(place[1]),
-                    Double.parseDouble(place[2]), null, null, wanted(drawn.all("characters").get(i)), null, limits(on.get(i)), true, null, true));
-        }
-        this.lineUp = new LineUp(null, new Floor(room.id(), room.widthM(), room.depthM(), room.heightM(), room.reverbTimeS()), seats, null, null, null, null, null, 1);
+        this.lineUp = RoundFloor.lineUp(drawn.one("room"), drawn.all("sources"), drawn.all("places"), drawn.all("characters"), seat -> limits(on.get(seat)), null, lab);
         this.standing = new StoodPlan(lineUp, channels(), lab.knowledge());
-    }
-
-    private static List<String> wanted(String character) {
-        return character.equals(AS_IT_IS) ? List.of() : List.of(character);
     }
 
     private static Limits limits(On on) {

@@ -12,7 +12,7 @@ public final class Kinds {
     private final Map<String, Kind> byId;
 
     public Kinds() {
-        this(List.of(new ChooseKind(), new ReckonKind(), new MendKind(), new CurvesKind(), new CompareKind(), new PlaceKind(), new FaultsKind()));
+        this(List.of(new ChooseKind(), new ReckonKind(), new MendKind(), new CurvesKind(), new CompareKind(), new PlaceKind(), new FaultsKind(), new BuyKind()));
     }
 
     Kinds(List<Kind> kinds) {

@@ -1,10 +1,12 @@
 package pairwright.lab;
 
 import java.util.Collection;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import pairwright.advice.Knowledge;
 import pairwright.advice.MoveFinder;
@@ -20,11 +22,19 @@ import pairwright.rules.RuleBase;
 
 /** What exercises are made of: what is known at one moment, and the types there are to work with. Safe to share between threads. */
 public final class Lab {
+    private static final int MOST_WORKED = 4;
+
     private final Knowledge now;
     private final Map<String, Integer> units;
     private final SetUpJudge judge;
     private final MoveFinder moves;
     private final Numbers numbers = new Numbers();
+    private final Map<Case, Object> worked = new LinkedHashMap<>() {
+        @Override
+        protected boolean removeEldestEntry(Map.Entry<Case, Object> eldest) {
+            return size() > MOST_WORKED;
+        }
+    };
 
     /**
      * A lab.
@@ -70,6 +80,24 @@ public final class Lab {
 
     public Numbers numbers() {
         return numbers;
+    }
+
+    /** Hands over what was worked out while a case was drawn; a few are kept. */
+    void worked(Case drawn, Object work) {
+        synchronized (worked) {
+            worked.put(drawn, work);
+        }
+    }
+
+    /** What was worked out of a case, made anew where nobody handed it over. Whoever takes it has it alone. */
+    <T> T worked(Case drawn, Class<T> kind, Supplier<T> anew) {
+        synchronized (worked) {
+            Object work = worked.remove(drawn);
+            if (kind.isInstance(work)) {
+                return kind.cast(work);
+            }
+        }
+        return anew.get();
     }
 
     /** The types there are to work with, in the order of the catalogue. */
