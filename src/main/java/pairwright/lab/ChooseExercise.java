@@ -10,6 +10,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import pairwright.advice.Offer;
 import pairwright.advice.OfferedMic;
+import pairwright.model.Caution;
 import pairwright.model.HabitRank;
 import pairwright.model.Option;
 import pairwright.model.Position;
@@ -145,11 +146,16 @@ final class ChooseExercise implements Exercise {
         return drawn.all("types").stream().map(type -> new Need(type, 1)).toList();
     }
 
+    /** The rules that decide on the best, those that rule a type out, and of those that are offered the ones that hold for another type; the rest only fill a list. */
     @Override
     public Set<String> restsOn() {
+        List<Offer> each = one.bestOfEach();
+        one.explain(each);
         Option best = one.option(one.best());
-        return Stream.of(best.reasons().stream().map(reason -> reason.rule()), best.cautions().stream().map(caution -> caution.rule()),
-                rules(REASONS).stream(), rules(MIND).stream(), drawn.all("types").stream().flatMap(type -> one.out(type).stream()).map(RuledOut::rule)).flatMap(rules -> rules).collect(Collectors.toCollection(LinkedHashSet::new));
+        Stream<String> offered = Stream.concat(rules(REASONS).stream(), rules(MIND).stream())
+                .filter(rule -> each.stream().anyMatch(offer -> one.forIt(offer).contains(rule) || one.mind(offer).contains(rule)));
+        return Stream.of(best.reasons().stream().map(Reason::rule), best.cautions().stream().map(Caution::rule), offered,
+                drawn.all("types").stream().flatMap(type -> one.out(type).stream()).map(RuledOut::rule)).flatMap(rules -> rules).collect(Collectors.toCollection(LinkedHashSet::new));
     }
 
     static String centimetres(double metres) {

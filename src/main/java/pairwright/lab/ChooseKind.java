@@ -4,7 +4,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import pairwright.advice.Offer;
+import pairwright.model.Effect;
 import pairwright.model.MicType;
+import pairwright.rules.RuleInfo;
 
 /** One microphone out of a few for a source, and why. */
 final class ChooseKind implements Kind {
@@ -15,8 +17,9 @@ final class ChooseKind implements Kind {
                     "Many types, a neighbour, a character and a room"),
             List.of(15, 15, 20, 20, 25), true);
     private static final int[] TYPES = {4, 5, 5, 6, 7};
-    /** Two that are right, and as many that are not. */
-    private static final int LEAST_REASONS = 4;
+    /** Out of so many those are taken of which one leads. */
+    private static final int MANY = 12;
+    private static final int LEAST_THAT_STAND = 3;
     /** With a lead of less, in points, one could argue for another. */
     private static final double CLEAR_LEAD_POINTS = 1;
 
@@ -31,33 +34,54 @@ final class ChooseKind implements Kind {
         if (types.size() < TYPES[level - 1]) {
             return Optional.empty();
         }
-        Case drawn = OneMic.surroundings(Case.empty().with("source", draw.one(OneMic.sources(lab, 3)).id())
-                .with("types", draw.some(TYPES[level - 1], types).stream().map(MicType::id).sorted().toList()), draw, level == 2 || level == 5, level == 3 || level == 5, level >= 4, lab);
+        Case many = OneMic.surroundings(Case.empty().with("source", draw.one(OneMic.sources(lab, 3)).id())
+                .with("types", draw.some(MANY, types).stream().map(MicType::id).sorted().toList()), draw, level == 2 || level == 5, level == 3 || level == 5, level >= 4, lab);
+        List<String> few = few(draw, many, TYPES[level - 1], OneMic.of(many, lab).bestOfEach());
+        if (few.size() < TYPES[level - 1]) {
+            return Optional.empty();
+        }
+        Case drawn = many.with("types", few);
         OneMic one = OneMic.of(drawn, lab);
         if (!clear(one)) {
             return Optional.empty();
         }
         one.explain(one.bestOfEach());
-        List<String> reasons = reasons(draw, one);
-        return reasons.size() < LEAST_REASONS ? Optional.empty() : Optional.of(drawn.with("reasons", reasons).with("cautions", cautions(draw, one)));
+        List<String> reasons = reasons(draw, one, lab);
+        return reasons.isEmpty() ? Optional.empty() : Optional.of(drawn.with("reasons", reasons).with("cautions", cautions(draw, one)));
+    }
+
+    /** Of many types one, and some that are clearly behind it or cannot stand here at all: what one type is worth does not depend on what others there are. */
+    private static List<String> few(Draw draw, Case many, int wanted, List<Offer> best) {
+        if (best.size() < LEAST_THAT_STAND) {
+            return List.of();
+        }
+        Offer leads = draw.one(best.subList(0, best.size() - LEAST_THAT_STAND + 1));
+        List<String> ahead = best.stream().filter(offer -> leads.centipoints() - offer.centipoints() < 100 * CLEAR_LEAD_POINTS).map(offer -> OneMic.mic(offer).micType().id()).toList();
+        List<String> behind = many.all("types").stream().filter(type -> !ahead.contains(type)).toList();
+        return Stream.concat(Stream.of(OneMic.mic(leads).micType().id()), draw.some(wanted - 1, behind).stream()).sorted().toList();
     }
 
     /** Whether one type leads, and another falls well short of it. */
     private static boolean clear(OneMic one) {
         List<Offer> best = one.bestOfEach();
-        return best.size() >= 3 && best.get(0).centipoints() - best.get(1).centipoints() >= 100 * CLEAR_LEAD_POINTS
-                && best.stream().map(offer -> offer.mics().get(0).position().id()).distinct().count() > 1;
+        return best.size() >= LEAST_THAT_STAND && best.get(0).centipoints() - best.get(1).centipoints() >= 100 * CLEAR_LEAD_POINTS;
     }
 
-    /** Rules that speak for any of them, just two for the best; none where fewer do. */
-    private static List<String> reasons(Draw draw, OneMic one) {
-        List<String> right = draw.some(2, one.forIt(one.best()));
+    /** Rules that speak for microphones, just two for the best; those for the others before those for none of them. None where fewer speak for the best. */
+    private static List<String> reasons(Draw draw, OneMic one, Lab lab) {
+        List<String> best = one.forIt(one.best());
+        List<String> right = draw.some(2, best);
         if (right.size() < 2) {
             return List.of();
         }
         Stream<String> others = one.bestOfEach().stream().skip(1).flatMap(offer -> one.forIt(offer).stream());
-        List<String> wrong = others.distinct().filter(rule -> !one.forIt(one.best()).contains(rule)).toList();
-        return draw.shuffled(Stream.concat(right.stream(), draw.some(4, wrong).stream()).toList());
+        List<String> wrong = draw.shuffled(others.distinct().filter(rule -> !best.contains(rule)).toList());
+        List<String> none = draw.shuffled(lab.rules().rules().stream().filter(ChooseKind::forOneMic).map(RuleInfo::id).filter(rule -> !best.contains(rule) && !wrong.contains(rule)).toList());
+        return draw.shuffled(Stream.concat(right.stream(), Stream.concat(wrong.stream(), none.stream()).limit(4)).toList());
+    }
+
+    private static boolean forOneMic(RuleInfo rule) {
+        return rule.teachable() && rule.effect() == Effect.FOR && !rule.ofAPlan() && !rule.concern().equals("pairing");
     }
 
     private static List<String> cautions(Draw draw, OneMic one) {
