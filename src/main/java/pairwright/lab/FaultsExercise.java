@@ -8,6 +8,7 @@ import java.util.Set;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import pairwright.model.MicType;
+import pairwright.model.Naming;
 import pairwright.model.Placement;
 import pairwright.session.Line;
 
@@ -63,11 +64,7 @@ final class FaultsExercise implements Exercise {
     }
 
     private String called(int seat) {
-        return "set-up " + (seat + 1) + " (" + small(plan.source(seat).name()) + ")";
-    }
-
-    private static String small(String name) {
-        return name.substring(0, 1).toLowerCase(Locale.ROOT) + name.substring(1);
+        return "set-up " + (seat + 1) + " (" + Naming.small(plan.source(seat).name()) + ")";
     }
 
     /** Rules that are offered of a seat, then that nothing is wrong. */
@@ -167,7 +164,7 @@ final class FaultsExercise implements Exercise {
 
     /** What speaks most for it. */
     private String best(int seat) {
-        return stood.get(seat).trial().offer().option().reasons().stream().filter(reason -> reason.points() > 0).findFirst().map(reason -> reason.says()).orElse("");
+        return StrongestReason.of(stood.get(seat).trial().offer()).map(StrongestReason::says).orElse("");
     }
 
     @Override
