@@ -37,7 +37,7 @@ public final class Offers {
     private final Map<MicType, List<String>> alone = new IdentityHashMap<>();
     private final List<Offer> all;
 
-    private Offers(Scene scene, RuleBase rules, List<Candidate> candidates) {
+    Offers(Scene scene, RuleBase rules, List<Candidate> candidates) {
         this.scene = scene;
         this.rules = rules;
         this.predictor = new Predictor(scene);

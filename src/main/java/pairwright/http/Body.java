@@ -33,6 +33,7 @@ final class Body {
         static final Form SESSION = new Form(List.of("application/json"), 512 * 1024, "Plan one session at a time");
         static final Form PATCH = new Form(List.of("application/json", "application/merge-patch+json"), 64 * 1024, "Alter it in steps");
         static final Form CSV = new Form(List.of("text/csv"), 4 * 1024 * 1024, "Send the table in parts");
+        static final Form ANSWERS = new Form(List.of("application/json", "text/csv"), 1024 * 1024, "Send the answers in parts");
 
         String tooLarge() {
             return "The body is larger than " + largestBytes + " bytes. " + instead;
@@ -65,6 +66,16 @@ final class Body {
     /** The same of a table. */
     static String csv(Context context, int mostMs) {
         return text(context, mostMs, Form.CSV);
+    }
+
+    /** The same of the answers of a class, as JSON or as a table. */
+    static String answers(Context context, int mostMs) {
+        return text(context, mostMs, Form.ANSWERS);
+    }
+
+    /** Whether what was sent is a table. */
+    static boolean isCsv(Context context) {
+        return Objects.requireNonNullElse(context.header("Content-Type"), "").toLowerCase(Locale.ROOT).strip().startsWith("text/csv");
     }
 
     /** The same of what a page sends. */

@@ -3,6 +3,7 @@ package pairwright.http;
 import com.fasterxml.jackson.annotation.JsonProperty;
 import java.util.ArrayList;
 import java.util.List;
+import pairwright.lab.Fits;
 import pairwright.model.Fault;
 import pairwright.session.Planned;
 
@@ -18,9 +19,10 @@ import pairwright.session.Planned;
  * @param version with 412, the one that what was to be written has now; else null
  * @param shortOf with 422 from planning, what there is too little of; else null
  * @param waysOut with 422 from planning, what would make it possible; else null
+ * @param fits with 422 from making exercises, what can be had instead; else null
  */
 record Problem(String type, String title, int status, String detail, List<Fault> errors, List<LockerView.Booked> clashes, Long version,
-        @JsonProperty("short") List<Planned.Short> shortOf, List<Planned.WayOut> waysOut) {
+        @JsonProperty("short") List<Planned.Short> shortOf, List<Planned.WayOut> waysOut, List<Fits> fits) {
     static final String MEDIA_TYPE = "application/problem+json";
     private static final int MOST_FAULTS = 50;
 
@@ -65,21 +67,26 @@ record Problem(String type, String title, int status, String detail, List<Fault>
             case 501, 505 -> "That is not done here";
             default -> status >= 500 ? "Something went wrong here" : "The request cannot be taken";
         };
-        return new Problem("/problems/" + status, title, status, detail, errors, null, null, null, null);
+        return new Problem("/problems/" + status, title, status, detail, errors, null, null, null, null, null);
     }
 
     /** The same with the bookings in the way. */
     Problem with(List<LockerView.Booked> inTheWay) {
-        return new Problem(type, title, status, detail, errors, List.copyOf(inTheWay), version, shortOf, waysOut);
+        return new Problem(type, title, status, detail, errors, List.copyOf(inTheWay), version, shortOf, waysOut, fits);
     }
 
     /** The same with the version that it has now. */
     Problem with(long now) {
-        return new Problem(type, title, status, detail, errors, clashes, now, shortOf, waysOut);
+        return new Problem(type, title, status, detail, errors, clashes, now, shortOf, waysOut, fits);
     }
 
     /** The same with what is short, and the ways out. */
     Problem with(List<Planned.Short> scarce, List<Planned.WayOut> ways) {
-        return new Problem(type, title, status, detail, errors, clashes, version, List.copyOf(scarce), List.copyOf(ways));
+        return new Problem(type, title, status, detail, errors, clashes, version, List.copyOf(scarce), List.copyOf(ways), fits);
+    }
+
+    /** The same with what can be had instead. */
+    Problem instead(List<Fits> others) {
+        return new Problem(type, title, status, detail, errors, clashes, version, shortOf, waysOut, List.copyOf(others));
     }
 }

@@ -33,6 +33,9 @@ import pairwright.advice.KnowledgeStore;
 import pairwright.advice.UnusableQuestion;
 import pairwright.catalogue.Json;
 import pairwright.catalogue.Shown;
+import pairwright.lab.KeysShut;
+import pairwright.lab.LabDesk;
+import pairwright.lab.OutOfDate;
 import pairwright.locker.Locker;
 import pairwright.rules.HouseRuleStopped;
 import pairwright.session.HouseMarks;
@@ -96,7 +99,9 @@ public final class Server implements AutoCloseable {
             new Routes(knowledge, atHand, json, metrics, patience.bodyMs()).add(config.routes);
             new PageRoutes(knowledge, atHand, assets, html).add(config.routes);
             new SessionPlanRoutes(locker, knowledge::current, planner, json, patience.bodyMs()).add(config.routes);
+            new LabPracticeRoutes(knowledge::current, json, patience.bodyMs()).add(config.routes);
             if (locker != null) {
+                new LabRoutes(locker, knowledge::current, json, patience.bodyMs()).add(config.routes);
                 new LockerRoutes(locker, knowledge::current, json, patience.bodyMs()).add(config.routes);
                 LockerPageRoutes pages = new LockerPageRoutes(locker, knowledge::current, html, patience.bodyMs());
                 pages.add(config.routes);
@@ -106,6 +111,7 @@ public final class Server implements AutoCloseable {
                 new CoverageRoutes(locker, coverage, json, pages).add(config.routes);
                 new SessionRoutes(locker, knowledge::current, json, patience.bodyMs()).add(config.routes);
                 new SessionPlanPageRoutes(pages, locker, knowledge::current, plans, json).add(config.routes);
+                new LabClassPageRoutes(pages, new LabDesk(locker, knowledge::current)).add(config.routes);
             }
         });
     }
@@ -194,6 +200,8 @@ public final class Server implements AutoCloseable {
         // an answer is usually given without that rule; this is for one that could not be, and by now the rule is put aside
         config.routes.exception(HouseRuleStopped.class, (stopped, context) -> faults.send(context, Problem.of(503,
                 "House rules failed on this question and were put aside: " + String.join(", ", stopped.ids()) + ". Ask again")));
+        config.routes.exception(KeysShut.class, (shut, context) -> faults.send(context, Problem.of(403, shut.getMessage())));
+        config.routes.exception(OutOfDate.class, (old, context) -> faults.send(context, Problem.of(422, old.getMessage())));
         config.routes.exception(NoSolver.class, (missing, context) -> later(context, faults, PLAN_LATER_S, missing));
         config.routes.exception(NotDecided.class, (open, context) -> later(context, faults, PLAN_LATER_S, open));
         config.routes.exception(SessionTurns.Later.class, (busy, context) -> later(context, faults, busy.retryAfterS(), busy));

@@ -3,6 +3,7 @@ package pairwright.locker;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import pairwright.model.Stock;
 
 /** What can be done within one transaction. Every method may throw a {@link LockerFault}, and then nothing of the transaction happened. */
 public interface Changes {
@@ -90,4 +91,36 @@ public interface Changes {
      * @param version of its marks as a whole, 0 for none yet; null for whatever they have
      */
     List<Mark> marks(String session, List<MarkDraft> marks, Long version);
+
+    /** What a question may use for a time, as {@link Locker#stock}, within this transaction; null while the locker holds no microphone. */
+    Stock stock(Span span);
+
+    /**
+     * Keeps new exercises, and books their kit in one go.
+     *
+     * @param kit null for nothing to book
+     */
+    ExerciseSet makeExercises(ExerciseSetDraft draft, BookingDraft kit);
+
+    /**
+     * Says from when on everybody may see the keys.
+     *
+     * @param opensAt null for never
+     * @param version they must have; null for whatever they have
+     */
+    ExerciseSet openKeys(String id, Instant opensAt, Long version);
+
+    /** Takes exercises away with all that was handed in. Their booking stays. */
+    void removeExercises(String id, Long version);
+
+    /** Exercises as they are within this transaction. */
+    ExerciseSet exercises(String id);
+
+    /**
+     * Keeps what a bench handed in, beside what it handed in before.
+     *
+     * @param points what it earns; null where it is not to be marked yet, and so is {@code ofPoints}
+     * @param late whether everybody could see the key by now
+     */
+    HandedIn handIn(String exercises, int bench, String answer, Double points, Double ofPoints, boolean late);
 }

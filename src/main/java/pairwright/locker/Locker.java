@@ -27,6 +27,7 @@ public final class Locker implements AutoCloseable {
     private final Tokens tokens;
     private final Documents documents;
     private final Marks marks;
+    private final Exercises exercises;
     /** The units as they were last read; used as long as the database says that they are the same. */
     private volatile Shelf shelf;
 
@@ -37,6 +38,7 @@ public final class Locker implements AutoCloseable {
         this.tokens = new Tokens(database, clock);
         this.documents = new Documents(database);
         this.marks = new Marks(database);
+        this.exercises = new Exercises(database);
     }
 
     /**
@@ -279,6 +281,11 @@ public final class Locker implements AutoCloseable {
     /** What became of the microphones of sessions. */
     public Marks marks() {
         return marks;
+    }
+
+    /** Exercises of the lab, and what was handed in. */
+    public Exercises exercises() {
+        return exercises;
     }
 
     /** Writes all of it as it is at one moment into a new file, while it serves. */

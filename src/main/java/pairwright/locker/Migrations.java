@@ -12,7 +12,7 @@ import java.util.List;
 final class Migrations {
     /** In order; the first is number 1. A script that was published is never altered, a new one is added. */
     static final List<String> SCRIPTS = List.of("001-units-and-bookings", "002-history-and-acts", "003-tokens", "004-own-id", "005-by-time",
-            "006-documents-and-marks");
+            "006-documents-and-marks", "007-exercises");
 
     private static final String VERSIONS = "CREATE TABLE IF NOT EXISTS locker_version (number BIGINT PRIMARY KEY, topic TEXT NOT NULL, at_ts BIGINT NOT NULL)";
     /** A statement ends with a semicolon and an empty line, so that the body of a trigger is not cut. */

@@ -16,14 +16,25 @@ final class Secret {
     /** Five bits each: digits and letters without i, l, o and u. */
     private static final String ALPHABET = "0123456789abcdefghjkmnpqrstvwxyz";
     private static final int LENGTH = 32;
+    /** As long that nobody finds one by trying; it opens nothing by itself. */
+    private static final int ID_LENGTH = 16;
 
     private Secret() {
     }
 
     /** A new one. */
     static String random(SecureRandom random) {
-        StringBuilder text = new StringBuilder(LENGTH);
-        for (int i = 0; i < LENGTH; i++) {
+        return random(random, LENGTH);
+    }
+
+    /** An id that tells nothing of what it names, with a letter in front so that it is never taken for the number of a booking. */
+    static String id(SecureRandom random) {
+        return "x" + random(random, ID_LENGTH);
+    }
+
+    private static String random(SecureRandom random, int length) {
+        StringBuilder text = new StringBuilder(length);
+        for (int i = 0; i < length; i++) {
             text.append(ALPHABET.charAt(random.nextInt(ALPHABET.length())));
         }
         return text.toString();

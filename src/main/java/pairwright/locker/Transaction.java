@@ -6,7 +6,9 @@ import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import pairwright.model.MicType;
+import pairwright.model.Stock;
 
 /** The changes of one transaction. What failed stays failed: a caller that goes on regardless does not get it written. */
 final class Transaction implements Changes {
@@ -14,6 +16,10 @@ final class Transaction implements Changes {
     private final BookingWork bookingWork;
     private final DocumentWork documentWork;
     private final MarkWork markWork;
+    private final ExerciseWork exerciseWork;
+    private final Sql sql;
+    private final Instant now;
+    private final ZoneId zone;
     private Exception failed;
 
     Transaction(Sql sql, Shelf shelf, Map<String, MicType> types, Instant now, ZoneId zone, String who) {
@@ -21,6 +27,10 @@ final class Transaction implements Changes {
         bookingWork = new BookingWork(sql, unitWork, now, zone, who);
         documentWork = new DocumentWork(sql, now, who);
         markWork = new MarkWork(sql, documentWork, now, who);
+        exerciseWork = new ExerciseWork(sql, bookingWork, now, zone, who);
+        this.sql = sql;
+        this.now = now;
+        this.zone = zone;
     }
 
     /** Carries what the database said through work that cannot throw it. */
@@ -47,7 +57,7 @@ final class Transaction implements Changes {
     }
 
     boolean changed() {
-        return unitWork.changed() || bookingWork.changed() || documentWork.changed() || markWork.changed();
+        return unitWork.changed() || bookingWork.changed() || documentWork.changed() || markWork.changed() || exerciseWork.changed();
     }
 
     @Override
@@ -149,6 +159,36 @@ final class Transaction implements Changes {
     @Override
     public List<Mark> marks(String session, List<MarkDraft> marks, Long version) {
         return doing(() -> markWork.replace(session, marks, version));
+    }
+
+    @Override
+    public Stock stock(Span span) {
+        return doing(() -> Availability.stock(sql, unitWork.shelf(), span, now.getEpochSecond(), Set.of(), zone));
+    }
+
+    @Override
+    public ExerciseSet makeExercises(ExerciseSetDraft draft, BookingDraft kit) {
+        return doing(() -> exerciseWork.make(draft, kit));
+    }
+
+    @Override
+    public ExerciseSet openKeys(String id, Instant opensAt, Long version) {
+        return doing(() -> exerciseWork.opens(id, opensAt, version));
+    }
+
+    @Override
+    public void removeExercises(String id, Long version) {
+        doing(() -> exerciseWork.remove(id, version));
+    }
+
+    @Override
+    public ExerciseSet exercises(String id) {
+        return doing(() -> exerciseWork.present(id));
+    }
+
+    @Override
+    public HandedIn handIn(String exercises, int bench, String answer, Double points, Double ofPoints, boolean late) {
+        return doing(() -> exerciseWork.handIn(exercises, bench, answer, points, ofPoints, late));
     }
 
     @FunctionalInterface

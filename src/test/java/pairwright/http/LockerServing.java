@@ -23,12 +23,14 @@ final class LockerServing implements AutoCloseable {
     final Locker locker;
     final String reader;
     final String engineer;
+    final String instructor;
     private final Server server;
 
     private LockerServing(Place place, Clock clock, boolean guarded) {
         locker = Locker.open(place, () -> Serving.KNOWLEDGE.current().catalogue(), clock);
         reader = guarded ? locker.tokens().add("Finch", Role.READER) : null;
         engineer = guarded ? locker.tokens().add("Wren", Role.ENGINEER) : null;
+        instructor = guarded ? locker.tokens().add("Ida", Role.INSTRUCTOR) : null;
         server = Server.start(Serving.KNOWLEDGE, locker, new Listen("127.0.0.1", 0, List.of(), guarded));
     }
 

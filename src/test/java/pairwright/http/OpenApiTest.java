@@ -21,6 +21,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import pairwright.acoustics.OctaveCurve;
+import pairwright.lab.Summary;
 import pairwright.locker.BookingDraft;
 import pairwright.locker.Place;
 import pairwright.locker.Unit;
@@ -51,7 +52,7 @@ class OpenApiTest {
     private static final JsonNode SCHEMAS = OPEN_API.tree().path("components").path("schemas");
 
     /** Lists that only a locker adds. */
-    private static final Set<String> WITH_A_LOCKER = Set.of("Placement.units", "Answer.out", "Problem.clashes", "Problem.shortOf", "Problem.waysOut");
+    private static final Set<String> WITH_A_LOCKER = Set.of("Placement.units", "Answer.out", "Problem.clashes", "Problem.shortOf", "Problem.waysOut", "Problem.fits");
 
     /** Of a server that has all there may be; pages are for people, and not described. */
     @Test
@@ -96,6 +97,16 @@ class OpenApiTest {
         List<String> wrong = new ArrayList<>();
         compare(SessionView.Plans.class, "SessionPlans", SCHEMAS.path("SessionPlans"), true, new TreeSet<>(), wrong);
         compare(SessionView.Changed.class, "SessionChanged", SCHEMAS.path("SessionChanged"), true, new TreeSet<>(), wrong);
+        assertEquals(List.of(), wrong);
+    }
+
+    @Test
+    void exercisesAreDescribedFieldByFieldAsTheRecordsTheyAreMadeOf() {
+        List<String> wrong = new ArrayList<>();
+        for (Class<?> record : List.of(LabView.ExerciseLines.class, LabView.ExercisesMade.class, LabView.ExerciseKeys.class, LabView.AnswerMarked.class, LabView.AnswerReceived.class,
+                LabView.ExerciseMarks.class, LabView.PracticeTried.class, LabView.PracticeMarked.class, LabMarkRoutes.AnswersMarked.class, LabPracticeRoutes.ExerciseKinds.class, Summary.class)) {
+            compare(record, record.getSimpleName(), SCHEMAS.path(record.getSimpleName()), true, new TreeSet<>(), wrong);
+        }
         assertEquals(List.of(), wrong);
     }
 

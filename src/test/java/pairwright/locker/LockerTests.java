@@ -8,7 +8,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** What a locker does, wherever it is kept. */
 abstract class LockerTests implements UnitCases, BookingCases, AlteredCases, FreeCases, OutCases, ActCases, DocumentCases, MarkCases,
-        BackupCases {
+        ExerciseCases, BackupCases {
     private final TurnedClock clock = new TurnedClock(LockerCase.NOON);
 
     @TempDir

@@ -10,7 +10,7 @@ import java.util.Map;
 
 /** A locker as it was written by an earlier program: rows as they were then, in whatever tables there were. */
 final class OldLocker {
-    static final List<String> TABLES = List.of("unit", "booking", "line", "event", "event_about", "act", "token", "state", "document", "mark");
+    static final List<String> TABLES = List.of("unit", "booking", "line", "event", "event_about", "act", "token", "state", "document", "mark", "exercise_set", "exercise", "exercise_kit", "exercise_answer");
     private static final long NOON_S = LockerCase.NOON.getEpochSecond();
 
     private OldLocker() {
@@ -40,6 +40,13 @@ final class OldLocker {
                 sql.run("INSERT INTO document (id, kind, name, from_ts, content, version, marks_version, at_ts, who)"
                         + " VALUES ('barn-day', 'line-up', 'Barn day', ?, '{\"seats\": []}', 2, 1, ?, 'Wren')", NOON_S, NOON_S - 60);
                 sql.run("INSERT INTO mark (session_id, seat, mic, source, mic_type, kept, at_ts, who) VALUES ('barn-day', 'bass', 1, 'upright-bass', 'long-ribbon', 1, ?, 'Wren')", NOON_S);
+            }
+            if (columns.containsKey("exercise_set")) {
+                sql.run("INSERT INTO exercise_set (id, kind, level, seed, purpose, opens_ts, booking_id, version, at_ts, who)"
+                        + " VALUES ('x1', 'choose', 2, 'barn', 'CLASS', ?, 1, 1, ?, 'Wren')", NOON_S, NOON_S - 60);
+                sql.run("INSERT INTO exercise (set_id, bench, drawn, hardness) VALUES ('x1', 1, 'format 1', 0.625)");
+                sql.run("INSERT INTO exercise_kit (set_id, bench, place, mic_type, unit_id, unit_label) VALUES ('x1', 1, 0, 'long-ribbon', 'barn-1', 'M\u00e4rta 1')");
+                sql.run("INSERT INTO exercise_answer (set_id, bench, number, answer, points, of_points, late, at_ts, who) VALUES ('x1', 1, 1, 'mic', 2.5, 10.0, 0, ?, 'Wren')", NOON_S);
             }
             return null;
         });
@@ -76,6 +83,10 @@ final class OldLocker {
         if (since >= 6) {
             assertEquals(2, locker.documents().of("barn-day").orElseThrow().version());
             assertEquals("long-ribbon", locker.marks().of("barn-day").get(0).micType());
+        }
+        if (since >= 7) {
+            assertEquals("barn-1", locker.exercises().of("x1").orElseThrow().benches().get(0).kit().get(0).unit());
+            assertEquals(2.5, locker.exercises().handedIn("x1").get(0).points());
         }
         assertThrows(LockerFault.Taken.class, () -> books(locker, noon.plusSeconds(60)));
         assertEquals("9", books(locker, noon.plusSeconds(90)));
