@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
+import pairwright.model.PairRecipe;
 import pairwright.model.Remedy;
 import pairwright.rules.Finding;
 import pairwright.rules.Paired;
@@ -21,6 +22,7 @@ final class Bench {
     private List<Judged> judged;
     private final Map<Paired, List<Finding>> together = new IdentityHashMap<>();
 
+    /** @param standing what it begins with; null where only others are set up */
     Bench(Knowledge now, Standing standing, Scene scene) {
         this.now = now;
         this.standing = standing;
@@ -45,6 +47,15 @@ final class Bench {
      * @param mic which microphone was moved, from 1; 0 for both or none
      */
     Trial trial(Remedy remedy, int mic, List<Standing.Mic> mics) {
+        return trial(remedy, mic, mics, standing.recipe());
+    }
+
+    /** Sets up other microphones than its own; nothing is judged yet. */
+    Trial trial(Standing other) {
+        return trial(null, 0, other.mics(), other.recipe());
+    }
+
+    private Trial trial(Remedy remedy, int mic, List<Standing.Mic> mics, PairRecipe recipe) {
         List<Placed> set = new ArrayList<>();
         for (Standing.Mic one : mics) {
             boolean twin = !set.isEmpty() && one.equals(mics.get(0));
@@ -53,7 +64,7 @@ final class Bench {
                 placed.add(set.get(set.size() - 1));
             }
         }
-        Paired pair = standing.single() ? null : pairs.paired(standing.recipe(), set.get(0), set.get(1));
+        Paired pair = recipe == null ? null : pairs.paired(recipe, set.get(0), set.get(1));
         if (pair != null) {
             paired.add(pair);
         }

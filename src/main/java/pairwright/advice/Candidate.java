@@ -1,5 +1,6 @@
 package pairwright.advice;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import pairwright.model.Effect;
@@ -39,6 +40,21 @@ record Candidate(String technique, Judged first, Judged second, Paired pair, Lis
 
     boolean ruledOut() {
         return pairFindings.stream().anyMatch(finding -> finding.rule().effect() == Effect.RULES_OUT);
+    }
+
+    /** What rules speak of: one microphone, or both and the two together. */
+    List<Object> subjects() {
+        return isSingle() ? List.of(first.placed()) : List.of(first.placed(), second.placed(), pair);
+    }
+
+    /** What the rules found for and against each microphone and the two together. */
+    List<Finding> findings() {
+        List<Finding> all = new ArrayList<>(first.findings());
+        if (!isSingle()) {
+            all.addAll(second.findings());
+            all.addAll(pairFindings);
+        }
+        return all;
     }
 
     boolean isSingle() {

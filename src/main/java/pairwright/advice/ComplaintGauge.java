@@ -1,5 +1,6 @@
 package pairwright.advice;
 
+import pairwright.acoustics.OctaveCurve;
 import pairwright.acoustics.Octaves;
 import pairwright.model.Complaint;
 import pairwright.model.Gauge;
@@ -8,20 +9,21 @@ import pairwright.model.Remedy;
 import pairwright.rules.Placed;
 
 /** Measures a complaint at a set-up, and how much better another is. */
-final class ComplaintGauge {
+public final class ComplaintGauge {
     private final Complaint complaint;
-    private final Scene scene;
+    private final OctaveCurve weights;
 
-    ComplaintGauge(Complaint complaint, Scene scene) {
+    /** @param weights how much each octave of the source counts, see {@link Offers#weights} */
+    public ComplaintGauge(Complaint complaint, OctaveCurve weights) {
         this.complaint = complaint;
-        this.scene = scene;
+        this.weights = weights;
     }
 
-    /** How much of the complaint a microphone shows; null where no number tells. */
-    Double of(Placed placed) {
+    /** How much of the complaint a microphone shows, in dB; null where no number tells. */
+    public Double of(Placed placed) {
         Predicted predicted = placed.predicted();
         return switch (complaint.gauge()) {
-            case TONE -> Band.mean(predicted.colourDb(), scene.weights(), band(complaint.fromHz()), band(complaint.toHz()));
+            case TONE -> Band.mean(predicted.colourDb(), weights, band(complaint.fromHz()), band(complaint.toHz()));
             case ROOM -> predicted.directToReverbDb();
             case NEIGHBOURS -> predicted.separationDb();
             case NOISE -> predicted.signalToNoiseDb();

@@ -35,7 +35,7 @@ final class Explainer {
         Set<Object> subjects = Collections.newSetFromMap(new IdentityHashMap<>());
         List<Object> inOrder = new ArrayList<>();
         for (Candidate candidate : shown) {
-            for (Object subject : subjects(candidate)) {
+            for (Object subject : candidate.subjects()) {
                 if (subjects.add(subject)) {
                     inOrder.add(subject);
                 }
@@ -44,12 +44,6 @@ final class Explainer {
         for (Finding finding : rules.warn(scene.setting(), inOrder)) {
             warnings.computeIfAbsent(finding.subject(), any -> new ArrayList<>()).add(finding);
         }
-    }
-
-    private static List<Object> subjects(Candidate candidate) {
-        return candidate.isSingle()
-                ? List.of(candidate.first().placed())
-                : List.of(candidate.first().placed(), candidate.second().placed(), candidate.pair());
     }
 
     Option option(int rank, Candidate candidate, Sure sure) {

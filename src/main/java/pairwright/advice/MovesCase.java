@@ -39,7 +39,7 @@ final class MovesCase {
         this.complaint = complaint;
         Bench bench = new Bench(now, standing, scene);
         this.base = bench.trial(null, 0, standing.mics());
-        this.gauge = new ComplaintGauge(complaint, scene);
+        this.gauge = new ComplaintGauge(complaint, scene.weights());
         this.finder = new MoveTrials(complaint, gauge, new Rig(standing, bench), base);
         this.words = new MoveWords(complaint, gauge, base);
     }

@@ -7,13 +7,17 @@ import java.util.Map;
 import pairwright.acoustics.OctaveCurve;
 import pairwright.model.Answer;
 import pairwright.model.Catalogue;
+import pairwright.model.Fault;
 import pairwright.model.Given;
 import pairwright.model.Heard;
 import pairwright.model.MicType;
 import pairwright.model.Option;
+import pairwright.model.Position;
 import pairwright.model.PowerNeed;
 import pairwright.model.Question;
+import pairwright.model.Setup;
 import pairwright.model.Stock;
+import pairwright.rules.Finding;
 import pairwright.rules.Placed;
 import pairwright.rules.RuleBase;
 import pairwright.rules.Setting;
@@ -33,7 +37,7 @@ public final class Offers {
     private final Map<MicType, List<String>> alone = new IdentityHashMap<>();
     private final List<Offer> all;
 
-    private Offers(Scene scene, RuleBase rules, List<Candidate> candidates) {
+    Offers(Scene scene, RuleBase rules, List<Candidate> candidates) {
         this.scene = scene;
         this.rules = rules;
         this.predictor = new Predictor(scene);
@@ -62,6 +66,32 @@ public final class Offers {
     public static Offers of(Question question, Catalogue catalogue, RuleBase rules, Stock stock, Surroundings surroundings, HouseMemory memory) {
         Scene scene = Scene.of(question, catalogue, Supply.whole(stock, catalogue), memory, surroundings);
         return new Offers(scene, rules, candidates(scene, rules, Advisor.judged(scene, rules, Placements.of(scene))));
+    }
+
+    /**
+     * Set-ups as somebody has them, whatever the rules make of them, in the order given.
+     *
+     * @param question who asks
+     * @param catalogue may differ from the one that is known, in a source or a room
+     * @param surroundings who reaches a microphone where; null for the neighbours of the question
+     * @throws UnusableQuestion with every fault of every set-up, such as an unknown id or a type that cannot be put up at its place, see {@link #fits}
+     */
+    public static Offers stood(Question question, Catalogue catalogue, Knowledge now, Surroundings surroundings, List<Setup> setups) {
+        List<Fault> faults = new ArrayList<>();
+        List<Standing> standing = new ArrayList<>();
+        setups.forEach(setup -> standing.add(Standing.of(setup, catalogue.sources().get(question.source()), now, faults)));
+        if (!faults.isEmpty()) {
+            throw new UnusableQuestion(faults);
+        }
+        Scene scene = Scene.of(question, catalogue, Supply.whole(null, catalogue), HouseMemory.NOTHING, surroundings);
+        Bench bench = new Bench(now, null, scene);
+        List<Trial> trials = standing.stream().map(bench::trial).toList();
+        return new Offers(scene, now.rules(), trials.stream().map(Trial::candidate).toList());
+    }
+
+    /** Whether a type can be put up at a place at all. */
+    public static boolean fits(MicType mic, Position position) {
+        return mic.captures() && Placements.fits(mic, position);
     }
 
     /** All that can be made of what is at hand, best first: alone, and in pairs of any types, matched where they are and as if they were not. */
@@ -158,6 +188,32 @@ public final class Offers {
             options.add(explainer.option(i + 1, candidates.get(i), null, given(shown.get(i), units.get(i))));
         }
         return List.copyOf(options);
+    }
+
+    /**
+     * What the rules find for and against offers, forbid of them and warn of, with no sentence yet: what holds of the source whatever stands there is left out. The
+     * rules are asked what to warn of once for all of them. Only a set-up as somebody has it has anything forbidden.
+     *
+     * @param some of these offers
+     * @return in the same order
+     */
+    public List<List<Finding>> findings(List<Offer> some) {
+        List<Object> subjects = new ArrayList<>();
+        some.forEach(offer -> subjects.addAll(offer.candidate().subjects()));
+        Map<Object, List<Finding>> warnings = new IdentityHashMap<>();
+        rules.warn(scene.setting(), subjects.stream().distinct().toList()).forEach(finding -> warnings.computeIfAbsent(finding.subject(), any -> new ArrayList<>()).add(finding));
+        List<List<Finding>> all = new ArrayList<>();
+        for (Offer offer : some) {
+            List<Finding> own = new ArrayList<>(offer.candidate().findings());
+            offer.candidate().subjects().forEach(subject -> own.addAll(warnings.getOrDefault(subject, List.of())));
+            all.add(List.copyOf(own));
+        }
+        return List.copyOf(all);
+    }
+
+    /** The sentence of a finding of these offers. */
+    public String says(Finding finding) {
+        return rules.says(finding, scene.setting());
     }
 
     private List<List<Given>> given(Offer offer, List<String> units) {

@@ -50,6 +50,11 @@ record Standing(List<Mic> mics, PairRecipe recipe) {
 
     /** What a request says stands there; null where it has faults, or where the question has and nothing can be looked up. */
     static Standing of(Setup setup, Meaning meaning, Knowledge now, List<Fault> faults) {
+        return of(setup, meaning == null ? null : now.catalogue().sources().get(meaning.question().source()), now, faults);
+    }
+
+    /** The same at a source; null for one that is not known. */
+    static Standing of(Setup setup, Source source, Knowledge now, List<Fault> faults) {
         int before = faults.size();
         if (setup == null) {
             faults.add(new Fault(AT, "option is missing. Give an option of the answer, or {\"mics\": [{\"micType\", \"position\", \"distanceM\"}]}"));
@@ -60,7 +65,6 @@ record Standing(List<Mic> mics, PairRecipe recipe) {
                     + ". Give one or two"));
             return null;
         }
-        Source source = meaning == null ? null : now.catalogue().sources().get(meaning.question().source());
         List<Mic> mics = new ArrayList<>();
         for (int i = 0; i < setup.mics().size(); i++) {
             mics.add(mic(setup.mics().get(i), AT + "/mics/" + i, source, now, faults));

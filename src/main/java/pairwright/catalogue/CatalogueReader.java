@@ -32,7 +32,7 @@ import pairwright.model.Vocabulary;
 /** Reads a catalogue folder, or a house folder laid over a catalogue. */
 public final class CatalogueReader {
     /** A catalogue with nothing in it. */
-    public static final Catalogue NOTHING = new Catalogue(Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(),
+    public static final Catalogue NOTHING = new Catalogue(Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(),
             new Vocabulary(List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of()), "");
 
     private static final String ENDING = ".yaml";
@@ -240,7 +240,7 @@ public final class CatalogueReader {
 
     private Catalogue whole() {
         Catalogue unversioned = new Catalogue(measured(whole(Kind.MICS)), whole(Kind.SOURCES), whole(Kind.ROOMS), whole(Kind.CHARACTERS),
-                whole(Kind.TECHNIQUES), whole(Kind.COMPLAINTS), whole(Kind.GRADES), whole(Kind.TASKS), whole(Kind.CUSTOMS), whole(Kind.LEADS), new Vocabulary(whole(Kind.WAYS), whole(Kind.DYNAMICS), whole(Kind.LIMITS),
+                whole(Kind.TECHNIQUES), whole(Kind.COMPLAINTS), whole(Kind.GRADES), whole(Kind.TASKS), whole(Kind.CUSTOMS), whole(Kind.LEADS), whole(Kind.LESSONS), new Vocabulary(whole(Kind.WAYS), whole(Kind.DYNAMICS), whole(Kind.LIMITS),
                         whole(Kind.NEIGHBOURS),
                         whole(Kind.AMBIGUITIES), whole(Kind.CIRCUMSTANCES), whole(Kind.FAMILIES), whole(Kind.IGNORED),
                         whole(Kind.NAMES), whole(Kind.OPPOSITES), whole(Kind.COMBINATIONS), whole(Kind.MODIFIERS),

@@ -30,7 +30,7 @@ final class CatalogueVersion {
     }
 
     private static Catalogue with(Catalogue of, String version) {
-        return new Catalogue(of.mics(), of.sources(), of.rooms(), of.characters(), of.techniques(), of.complaints(), of.grades(), of.tasks(), of.customs(), of.leads(), of.words(), version);
+        return new Catalogue(of.mics(), of.sources(), of.rooms(), of.characters(), of.techniques(), of.complaints(), of.grades(), of.tasks(), of.customs(), of.leads(), of.lessons(), of.words(), version);
     }
 
     private static String digest(String text) {

@@ -9,6 +9,7 @@ import pairwright.model.Complaint;
 import pairwright.model.Custom;
 import pairwright.model.Grade;
 import pairwright.model.Lead;
+import pairwright.model.Lesson;
 import pairwright.model.MicType;
 import pairwright.model.Room;
 import pairwright.model.Source;
@@ -64,7 +65,8 @@ final class Kind {
     static final Entries<Task> TASKS = new Entries<>("tasks", "task", "task", Task.class, Catalogue::tasks);
     static final Entries<Custom> CUSTOMS = new Entries<>("customs", "custom", "custom", Custom.class, Catalogue::customs);
     static final Entries<Lead> LEADS = new Entries<>("leads", "lead", "lead", Lead.class, Catalogue::leads);
-    static final List<Entries<?>> ENTRIES = List.of(MICS, SOURCES, ROOMS, CHARACTERS, TECHNIQUES, COMPLAINTS, GRADES, TASKS, CUSTOMS, LEADS);
+    static final Entries<Lesson> LESSONS = new Entries<>("lessons", "lesson", "lesson", Lesson.class, Catalogue::lessons);
+    static final List<Entries<?>> ENTRIES = List.of(MICS, SOURCES, ROOMS, CHARACTERS, TECHNIQUES, COMPLAINTS, GRADES, TASKS, CUSTOMS, LEADS, LESSONS);
 
     static final String WORDS_FOLDER = "words";
     static final Words<Vocabulary.WayWords> WAYS =

@@ -11,8 +11,8 @@ enum Needed {
     /** Questions, though some are too long for an address. */
     ASK("POST", "/api/ask(/.*)?|/api/numbers/.*", Role.READER),
     /** Whoever works at a bench, or tries alone. */
-    HAND_IN("POST", "(/api)?/lab/(exercises/[^/]+/mark|practice(/mark)?)", Role.READER),
-    MARKS("GET|HEAD", "(/api)?/lab/exercises/[^/]+/(marks|marks\\.csv|summary)", Role.INSTRUCTOR),
+    HAND_IN("POST", "(/api)?/lab/(exercises/[^/]+/(mark|bench/[^/]+)|practice(/mark)?)", Role.READER),
+    MARKS("GET|HEAD", "(/api)?/lab/exercises/(new|[^/]+/(marks|marks\\.csv|summary|feedback))", Role.INSTRUCTOR),
     TEACH("POST|PUT|PATCH|DELETE", "(/api)?/lab(/.*)?", Role.INSTRUCTOR),
     READ("GET|HEAD|OPTIONS", ".*", Role.READER),
     /** Whatever else there is, or will be and has no line here yet. */

@@ -39,6 +39,7 @@ final class PageRoutes {
         new ReadingRoutes(knowledge, html).add(routes);
         new AskPageRoutes(knowledge::current, atHand, html).add(routes);
         new NumberPageRoutes(html).add(routes);
+        new LabPageRoutes(knowledge::current, html).add(routes);
     }
 
     /** A page at an address. */

@@ -34,6 +34,7 @@ import pairwright.advice.UnusableQuestion;
 import pairwright.catalogue.Json;
 import pairwright.catalogue.Shown;
 import pairwright.lab.KeysShut;
+import pairwright.lab.LabDesk;
 import pairwright.lab.OutOfDate;
 import pairwright.locker.Locker;
 import pairwright.rules.HouseRuleStopped;
@@ -110,6 +111,7 @@ public final class Server implements AutoCloseable {
                 new CoverageRoutes(locker, coverage, json, pages).add(config.routes);
                 new SessionRoutes(locker, knowledge::current, json, patience.bodyMs()).add(config.routes);
                 new SessionPlanPageRoutes(pages, locker, knowledge::current, plans, json).add(config.routes);
+                new LabClassPageRoutes(pages, new LabDesk(locker, knowledge::current)).add(config.routes);
             }
         });
     }

@@ -37,6 +37,7 @@ final class ChooseKind implements Kind {
         if (!clear(one)) {
             return Optional.empty();
         }
+        one.explain(one.bestOfEach());
         List<String> reasons = reasons(draw, one);
         return reasons.size() < LEAST_REASONS ? Optional.empty() : Optional.of(drawn.with("reasons", reasons).with("cautions", cautions(draw, one)));
     }
@@ -60,8 +61,11 @@ final class ChooseKind implements Kind {
     }
 
     private static List<String> cautions(Draw draw, OneMic one) {
-        List<String> right = one.mind(one.best());
-        List<String> wrong = one.bestOfEach().stream().flatMap(offer -> one.mind(offer).stream()).distinct().filter(rule -> !right.contains(rule)).toList();
+        // what holds whatever is chosen is said before anything is touched, and not asked
+        List<String> said = one.saidBefore();
+        List<String> right = one.mind(one.best()).stream().filter(rule -> !said.contains(rule)).toList();
+        List<String> wrong = one.bestOfEach().stream().flatMap(offer -> one.mind(offer).stream()).distinct()
+                .filter(rule -> !right.contains(rule) && !said.contains(rule)).toList();
         return draw.shuffled(Stream.concat(draw.some(3, right).stream(), draw.some(3, wrong).stream()).toList());
     }
 

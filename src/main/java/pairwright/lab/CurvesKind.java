@@ -3,15 +3,18 @@ package pairwright.lab;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import pairwright.acoustics.OctaveCurve;
 import pairwright.advice.Offer;
 import pairwright.advice.OfferedMic;
 import pairwright.model.MicType;
+import pairwright.model.Reason;
 
 /** Predicted tones to be matched to the microphones that make them. */
 final class CurvesKind implements Kind {
@@ -49,12 +52,12 @@ final class CurvesKind implements Kind {
                 chosen.add(offer);
             }
         }
-        if (chosen.size() < SET_UPS[level - 1]) {
+        if (chosen.size() < SET_UPS[level - 1] || rests(chosen, one).isEmpty()) {
             return Optional.empty();
         }
         List<Integer> order = IntStream.range(0, chosen.size()).boxed().toList();
-        return Optional.of(drawn.with("setUps", chosen.stream().map(offer -> name(OneMic.mic(offer))).toList())
-                .with("curves", draw.shuffled(order).stream().map(i -> name(OneMic.mic(chosen.get(i)))).toList()));
+        return Optional.of(drawn.with("setUps", chosen.stream().map(offer -> OneMic.name(offer)).toList())
+                .with("curves", draw.shuffled(order).stream().map(i -> OneMic.name(chosen.get(i))).toList()));
     }
 
     private static double apartDb(Offer one, Offer other) {
@@ -71,8 +74,11 @@ final class CurvesKind implements Kind {
         return Math.sqrt(squares / (LAST_BAND - FIRST_BAND + 1));
     }
 
-    private static String name(OfferedMic mic) {
-        return mic.micType().id() + " " + mic.pattern().id() + " " + mic.position().id() + " " + mic.distanceM() + " " + mic.aimDegrees();
+    /** The rules that judge these tones, and the calculations behind them. */
+    private static Set<String> rests(List<Offer> setUps, OneMic one) {
+        one.explain(setUps);
+        return setUps.stream().flatMap(offer -> Stream.concat(Formulas.tone(OneMic.mic(offer)).stream(),
+                one.option(offer).reasons().stream().map(Reason::rule).filter(one::ofTone))).collect(Collectors.toCollection(LinkedHashSet::new));
     }
 
     @Override
@@ -91,13 +97,8 @@ final class CurvesKind implements Kind {
             this.drawn = drawn;
             this.one = one;
             this.lab = lab;
-            this.setUps = drawn.all("setUps").stream().map(this::offer).toList();
-            this.curves = drawn.all("curves").stream().map(this::offer).toList();
-        }
-
-        private Offer offer(String name) {
-            return one.all().stream().filter(any -> name(OneMic.mic(any)).equals(name)).findFirst()
-                    .orElseThrow(() -> new IllegalArgumentException("The set-up \"" + name + "\" of the exercise is not among what is tried any more"));
+            this.setUps = drawn.all("setUps").stream().map(one::named).toList();
+            this.curves = drawn.all("curves").stream().map(one::named).toList();
         }
 
         private static String item(int setUp) {
@@ -115,7 +116,7 @@ final class CurvesKind implements Kind {
         private String words(int setUp) {
             OfferedMic mic = OneMic.mic(setUps.get(setUp));
             String turned = mic.aimDegrees() == 0 ? "" : ", turned " + Math.round(Math.abs(mic.aimDegrees())) + "\u00b0 off";
-            return mic.micType().name() + ", " + mic.pattern().id() + ", " + mic.position().name() + ", " + ReckonProblem.plain(mic.distanceM() * 100) + " cm" + turned;
+            return OneMic.called(mic.micType(), mic.pattern()) + ", " + mic.position().name() + ", " + ReckonProblem.plain(mic.distanceM() * 100) + " cm" + turned;
         }
 
         @Override
@@ -133,9 +134,13 @@ final class CurvesKind implements Kind {
             List<Key.Entry> entries = new ArrayList<>();
             for (int i = 0; i < setUps.size(); i++) {
                 best = best.with(item(i), letter(i));
-                entries.add(new Key.Entry(item(i), "Curve " + letter(i).toUpperCase(java.util.Locale.ROOT), List.of(letter(i)), List.of(why(i)), List.of("tone")));
+                entries.add(new Key.Entry(item(i), "Curve " + letter(i).toUpperCase(java.util.Locale.ROOT), List.of(letter(i)), List.of(why(i)), rests(setUps.get(i))));
             }
             return new Key(best, entries, List.of());
+        }
+
+        private List<String> rests(Offer setUp) {
+            return List.copyOf(CurvesKind.rests(List.of(setUp), one));
         }
 
         /** Where it stands out from the others, and what does that. */
@@ -163,9 +168,9 @@ final class CurvesKind implements Kind {
                 String given = answer.one(item(i));
                 boolean right = letter(i).equals(given);
                 all &= right;
-                sum.add("Set-up " + (i + 1), right ? 1 : 0, 2, (right ? "Yes: " : "Curve " + letter(i).toUpperCase(java.util.Locale.ROOT) + ": ") + why(i), "tone");
+                sum.add("Set-up " + (i + 1), right ? 1 : 0, 2, (right ? "Yes: " : "Curve " + letter(i).toUpperCase(java.util.Locale.ROOT) + ": ") + why(i), rests(setUps.get(i)).stream().findFirst().orElse(null));
             }
-            sum.add("All of them", all ? 1 : 0, setUps.size(), all ? "Each is told from all others." : "Not all are told apart yet.", "tone");
+            sum.add("All of them", all ? 1 : 0, setUps.size(), all ? "Each is told from all others." : "Not all are told apart yet.", null);
             return sum.mark();
         }
 
@@ -195,7 +200,7 @@ final class CurvesKind implements Kind {
 
         @Override
         public Set<String> restsOn() {
-            return setUps.stream().flatMap(offer -> one.option(offer).reasons().stream()).map(reason -> reason.rule()).filter(rule -> rule.startsWith("TON")).collect(Collectors.toSet());
+            return CurvesKind.rests(setUps, one);
         }
     }
 }

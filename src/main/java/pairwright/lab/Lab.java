@@ -1,10 +1,12 @@
 package pairwright.lab;
 
 import java.util.Collection;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import pairwright.advice.Knowledge;
 import pairwright.advice.MoveFinder;
@@ -12,6 +14,7 @@ import pairwright.advice.SetUpJudge;
 import pairwright.model.Catalogue;
 import pairwright.model.Complaint;
 import pairwright.model.MicType;
+import pairwright.model.Room;
 import pairwright.model.Source;
 import pairwright.model.Stock;
 import pairwright.numbers.Numbers;
@@ -19,11 +22,19 @@ import pairwright.rules.RuleBase;
 
 /** What exercises are made of: what is known at one moment, and the types there are to work with. Safe to share between threads. */
 public final class Lab {
+    private static final int MOST_WORKED = 4;
+
     private final Knowledge now;
     private final Map<String, Integer> units;
     private final SetUpJudge judge;
     private final MoveFinder moves;
     private final Numbers numbers = new Numbers();
+    private final Map<Case, Object> worked = new LinkedHashMap<>() {
+        @Override
+        protected boolean removeEldestEntry(Map.Entry<Case, Object> eldest) {
+            return size() > MOST_WORKED;
+        }
+    };
 
     /**
      * A lab.
@@ -71,6 +82,24 @@ public final class Lab {
         return numbers;
     }
 
+    /** Hands over what was worked out while a case was drawn; a few are kept. */
+    void worked(Case drawn, Object work) {
+        synchronized (worked) {
+            worked.put(drawn, work);
+        }
+    }
+
+    /** What was worked out of a case, made anew where nobody handed it over. Whoever takes it has it alone. */
+    <T> T worked(Case drawn, Class<T> kind, Supplier<T> anew) {
+        synchronized (worked) {
+            Object work = worked.remove(drawn);
+            if (kind.isInstance(work)) {
+                return kind.cast(work);
+            }
+        }
+        return anew.get();
+    }
+
     /** The types there are to work with, in the order of the catalogue. */
     public List<MicType> types() {
         return now.catalogue().mics().values().stream().filter(type -> units == null || units.containsKey(type.id())).toList();
@@ -94,6 +123,11 @@ public final class Lab {
     /** @throws IllegalArgumentException where there is none */
     MicType type(String id) {
         return there(id, "mic type", now.catalogue().mics()::get);
+    }
+
+    /** @throws IllegalArgumentException where there is none */
+    Room room(String id) {
+        return there(id, "room", now.catalogue().rooms()::get);
     }
 
     /** @throws IllegalArgumentException where there is none */

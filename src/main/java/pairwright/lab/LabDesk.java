@@ -170,6 +170,11 @@ public final class LabDesk {
                 one.mark() == null ? null : one.mark().of(), one.late());
     }
 
+    /** What a bench answered, as it was handed in. */
+    public static Answer answer(HandedIn one) {
+        return Written.answer(one.answer());
+    }
+
     /** Says from when on everybody may see the keys; null for never. */
     public ExerciseSet openKeys(Changes changes, String id, Instant opensAt, Long version) {
         return changes.openKeys(id, opensAt, version);

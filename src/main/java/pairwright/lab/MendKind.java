@@ -2,17 +2,14 @@ package pairwright.lab;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
+import java.util.stream.Stream;
+import pairwright.advice.ComplaintGauge;
 import pairwright.advice.Offer;
 import pairwright.model.Complaint;
-import pairwright.model.MoveKind;
-import pairwright.model.Moves;
-import pairwright.model.Source;
+import pairwright.model.Gauge;
+import pairwright.model.Severity;
 
 /** Something sounds wrong: what is tried first, and what helps at all. */
 final class MendKind implements Kind {
@@ -23,8 +20,14 @@ final class MendKind implements Kind {
             List.of(10, 10, 15, 15, 20), false);
     private static final int RIGHT = 2;
     private static final int[] WRONG = {3, 4, 4, 4, 5};
-    /** Of so many other complaints the moves are looked through for some that do not help with this one. */
-    private static final int OTHERS = 6;
+    /** The one that stands and some to be exchanged for it. */
+    private static final int TYPES = 4;
+    /** As many of those that stand are tried before another row is drawn. */
+    private static final int TRIES = 12;
+    /** No more moves of one kind among the wrong ones, which would stand out. */
+    private static final int OF_A_KIND = 2;
+    /** A gain that is smaller than what is worth a move and larger than that is neither help nor none. */
+    private static final double NO_GAIN_DB = 0.05;
 
     @Override
     public KindInfo info() {
@@ -33,127 +36,58 @@ final class MendKind implements Kind {
 
     @Override
     public Optional<Case> draw(Draw draw, int level, Lab lab) {
-        List<Source> sources = OneMic.sources(lab, 2);
-        Case drawn = OneMic.surroundings(Case.empty().with("source", draw.one(sources).id())
-                .with("types", draw.some(1, OneMic.types(lab)).stream().map(type -> type.id()).toList()), draw, level == 3 || level == 5, false, level >= 4, lab);
+        boolean neighbour = level >= 4;
+        List<Complaint> complaints = lab.catalogue().complaints().values().stream().filter(complaint -> measured(complaint, neighbour)).toList();
+        Complaint heard = draw.one(complaints);
+        Case drawn = OneMic.surroundings(Case.empty().with("heard", heard.id()).with("source", draw.one(OneMic.sources(lab, 2)).id())
+                .with("types", draw.some(TYPES, OneMic.types(lab)).stream().map(type -> type.id()).sorted().toList()), draw, level == 3 || level == 5, false, neighbour, lab);
         OneMic one = OneMic.of(drawn, lab);
-        if (one.none()) {
+        ComplaintGauge gauge = new ComplaintGauge(heard, one.weights());
+        for (Offer stands : draw.some(TRIES, one.all())) {
+            Optional<Case> found = moves(draw, drawn.with("stands", OneMic.name(stands)), WRONG[level - 1], stands, heard, gauge, one);
+            if (found.isPresent()) {
+                return found;
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** Whether a number shows it here, for one microphone alone. */
+    private static boolean measured(Complaint complaint, boolean neighbour) {
+        Gauge gauge = complaint.gauge();
+        return gauge != Gauge.NONE && gauge != Gauge.COMB && (neighbour || gauge != Gauge.NEIGHBOURS);
+    }
+
+    private static Optional<Case> moves(Draw draw, Case drawn, int wrongWanted, Offer stands, Complaint heard, ComplaintGauge gauge, OneMic one) {
+        List<Moved> help = new ArrayList<>();
+        List<Moved> not = new ArrayList<>();
+        for (Moved move : draw.shuffled(Moved.from(stands, one.all()))) {
+            double gainDb = move.gainDb(stands, heard, gauge);
+            if (gainDb >= heard.leastDb() && move.rank(heard) >= 0 && help.stream().noneMatch(other -> other.by() == move.by())) {
+                help.add(move);
+            } else if (gainDb <= NO_GAIN_DB && not.stream().filter(other -> other.by() == move.by()).count() < OF_A_KIND
+                    && not.stream().noneMatch(other -> other.says(stands, true).equals(move.says(stands, true)))) {
+                not.add(move);
+            }
+        }
+        if (help.size() < RIGHT || not.size() < wrongWanted) {
             return Optional.empty();
         }
-        Offer stands = draw.one(one.all());
-        drawn = drawn.with("place", OneMic.mic(stands).position().id()).with("distanceM", OneMic.mic(stands).distanceM()).with("pattern", OneMic.mic(stands).pattern().id())
-                .with("aimDegrees", OneMic.mic(stands).aimDegrees());
-        List<Complaint> complaints = draw.shuffled(List.copyOf(lab.catalogue().complaints().values()));
-        Complaint heard = complaints.get(0);
-        StoodMoves moves = new StoodMoves(drawn, one, lab);
-        // what no number shows would stand out among what is proven not to help
-        List<String> right = moves.of(heard.id()).stream().filter(StoodMoves.Named::measured).map(StoodMoves.Named::name).limit(RIGHT).toList();
-        if (right.size() < RIGHT) {
-            return Optional.empty();
-        }
-        List<String> wrong = new ArrayList<>();
-        Set<String> says = new LinkedHashSet<>(moves.of(heard.id()).stream().map(StoodMoves.Named::says).toList());
-        for (Complaint other : complaints.subList(1, 1 + OTHERS)) {
-            moves.of(other.id()).stream().filter(move -> move.doesNotHelp(heard) && says.add(move.says())).forEach(move -> wrong.add(move.name()));
-        }
-        if (wrong.size() < WRONG[level - 1]) {
-            return Optional.empty();
-        }
-        List<String> all = new ArrayList<>(right);
-        all.addAll(draw.some(WRONG[level - 1], wrong));
-        return Optional.of(drawn.with("heard", heard.id()).with("right", right).with("options", draw.shuffled(all)));
+        List<Moved> right = draw.some(RIGHT, help).stream().sorted(Comparator.comparingInt(move -> move.rank(heard))).toList();
+        List<Moved> all = draw.shuffled(Stream.concat(right.stream(), draw.some(wrongWanted, not).stream()).toList());
+        return endangers(stands, right, one) ? Optional.empty()
+                : Optional.of(drawn.with("right", right.stream().map(move -> OneMic.name(move.to())).toList()).with("options", all.stream().map(move -> OneMic.name(move.to())).toList()));
+    }
+
+    /** Whether a move brings a danger that was not there: that helps nobody. */
+    private static boolean endangers(Offer stands, List<Moved> moves, OneMic one) {
+        one.explain(Stream.concat(Stream.of(stands), moves.stream().map(Moved::to)).toList());
+        List<String> before = one.mind(stands);
+        return moves.stream().flatMap(move -> one.option(move.to()).cautions().stream()).anyMatch(caution -> caution.severity() == Severity.DANGER && !before.contains(caution.rule()));
     }
 
     @Override
     public Exercise of(Case drawn, int level, Lab lab) {
-        return new Mend(drawn, OneMic.of(drawn, lab), lab);
-    }
-
-    private static final class Mend implements Exercise {
-        private static final String FIRST = "first";
-        private static final String HELPS = "helps";
-
-        private final Case drawn;
-        private final OneMic one;
-        private final Lab lab;
-        private final Complaint heard;
-        private final Moves found;
-        private final Map<String, StoodMoves.Named> options = new LinkedHashMap<>();
-        private final List<String> right = new ArrayList<>();
-
-        Mend(Case drawn, OneMic one, Lab lab) {
-            this.drawn = drawn;
-            this.one = one;
-            this.lab = lab;
-            StoodMoves moves = new StoodMoves(drawn, one, lab);
-            this.heard = lab.complaint(drawn.one("heard"));
-            this.found = moves.found(heard.id());
-            List<String> names = drawn.all("options");
-            List<Item.Opt> lettered = Item.Opt.lettered(names);
-            lettered.forEach(option -> options.put(option.id(), moves.named(option.says())));
-            drawn.all("right").forEach(name -> right.add(lettered.get(names.indexOf(name)).id()));
-        }
-
-        private List<Item.Opt> opts() {
-            return options.entrySet().stream().map(option -> new Item.Opt(option.getKey(), option.getValue().says())).toList();
-        }
-
-        @Override
-        public Handout handout() {
-            List<String> situation = new ArrayList<>(one.situation());
-            situation.add("What is heard: " + heard.name() + ". " + heard.says());
-            return new Handout("Put it right: " + lab.source(drawn.one("source")).name(), List.of(), situation,
-                    List.of(new Shown.AtSource("As it stands", drawn.one("source"), found.option())),
-                    List.of(new Item.OneOf(FIRST, "Which do you try first? Of what helps, the one that costs the least.", opts()),
-                            new Item.SomeOf(HELPS, "Which " + right.size() + " of them help at all?", opts(), right.size())));
-        }
-
-        @Override
-        public Key key() {
-            List<String> why = right.stream().map(letter -> options.get(letter)).map(move -> move.says() + " " + move.move().why() + " " + move.move().effect()).toList();
-            List<String> rests = List.of(heard.id());
-            return new Key(Answer.NOTHING.with(FIRST, right.get(0)).with(HELPS, right), List.of(
-                    new Key.Entry(FIRST, options.get(right.get(0)).says(), List.of(right.get(0)), List.of(why.get(0)), rests),
-                    new Key.Entry(HELPS, String.join(" / ", right), List.of(), why, rests)), found.notes());
-        }
-
-        @Override
-        public Mark mark(Answer answer) {
-            Mark.Sum sum = new Mark.Sum();
-            String first = answer.one(FIRST);
-            StoodMoves.Named taken = first == null ? null : options.get(first);
-            int place = right.indexOf(first);
-            sum.add("The first move", place == 0 ? 1 : place > 0 ? 0.3 : 0, 4, taken == null ? "No move was named." : place == 0 ? "Cheapest of what helps. " + taken.move().effect()
-                    : place > 0 ? "It helps, and something cheaper does too: " + options.get(right.get(0)).says() : "It does not help with this. " + taken.move().effect(), heard.id());
-            Set<String> given = new LinkedHashSet<>(answer.all(HELPS));
-            for (String letter : right) {
-                StoodMoves.Named move = options.get(letter);
-                boolean named = given.contains(letter) && given.size() <= right.size();
-                sum.add(move.by().id(), named ? 1 : 0, 1, (named ? "Yes: " : "It would help: ") + move.says() + " " + move.move().effect(), heard.id());
-            }
-            boolean all = given.equals(Set.copyOf(right));
-            sum.add("All of them and no other", all ? 1 : 0, right.size(), all ? "Yes." : "These: " + String.join(", ", right.stream().sorted().toList()) + ".", heard.id());
-            return sum.mark();
-        }
-
-        /** Nearer is better, and if not, another microphone is. */
-        @Override
-        public Answer usual() {
-            List<String> sorted = options.keySet().stream().sorted(Comparator.comparingInt(letter -> {
-                StoodMoves.Named move = options.get(letter);
-                return move.nearer() ? 0 : move.by() == MoveKind.MIC ? 1 : move.by() == MoveKind.PATTERN ? 2 : 3;
-            })).toList();
-            return Answer.NOTHING.with(FIRST, sorted.get(0)).with(HELPS, sorted.subList(0, right.size()));
-        }
-
-        @Override
-        public List<Need> kit() {
-            return List.of();
-        }
-
-        @Override
-        public Set<String> restsOn() {
-            return Set.of(heard.id());
-        }
+        return new MendExercise(drawn, OneMic.of(drawn, lab), lab);
     }
 }

@@ -6,10 +6,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
+import pairwright.acoustics.OctaveCurve;
 import pairwright.advice.Offer;
 import pairwright.advice.OfferedMic;
 import pairwright.advice.Offers;
 import pairwright.advice.SetUpJudge;
+import pairwright.advice.UnusableQuestion;
 import pairwright.model.Catalogue;
 import pairwright.model.Caution;
 import pairwright.model.Effect;
@@ -19,28 +22,39 @@ import pairwright.model.MicType;
 import pairwright.model.Mount;
 import pairwright.model.Neighbour;
 import pairwright.model.Option;
+import pairwright.model.Pattern;
+import pairwright.model.PatternData;
 import pairwright.model.Position;
 import pairwright.model.Question;
 import pairwright.model.Reason;
 import pairwright.model.Request;
+import pairwright.model.RuledOut;
 import pairwright.model.Setup;
 import pairwright.model.Severity;
 import pairwright.model.Signal;
 import pairwright.model.Source;
+import pairwright.model.SourceFamily;
+import pairwright.rules.Setting;
 
 /** One microphone wanted at a source, out of some types: what each of them can do there, and what any set-up of one is worth. Not safe to share. */
 final class OneMic {
+    /** Who can be two metres off: nobody sits beside an orchestra, or a room. */
+    static final Predicate<Source> BESIDE = source -> source.family() != SourceFamily.AMBIENCE && source.family() != SourceFamily.ENSEMBLES;
+
     private final Lab lab;
     private final Question question;
     private final Request request;
+    private final Offers offers;
     private final List<Offer> singles;
     private final Map<Offer, Option> explained = new LinkedHashMap<>();
+    private final Map<String, Optional<RuledOut>> outs = new LinkedHashMap<>();
 
     private OneMic(Lab lab, Question question, Request request) {
         this.lab = lab;
         this.question = question;
         this.request = request;
-        this.singles = Offers.of(question, lab.catalogue(), lab.rules(), null, null).all().stream().filter(offer -> offer.mics().size() == 1)
+        this.offers = Offers.of(question, lab.catalogue(), lab.rules(), null, null);
+        this.singles = offers.all().stream().filter(offer -> offer.mics().size() == 1)
                 .filter(offer -> standing(lab.source(question.source())).contains(mic(offer).position())).toList();
     }
 
@@ -50,16 +64,19 @@ final class OneMic {
      * @throws IllegalArgumentException where the catalogue does not have something of it
      */
     static OneMic of(Case drawn, Lab lab) {
-        String source = lab.source(drawn.one("source")).id();
+        Question question = question(drawn, lab, 1);
+        return new OneMic(lab, question, new Request(null, question.source(), null, null, question.room(), question.character(), question.limits(), question.neighbours(), null, null, null,
+                null, null, null));
+    }
+
+    /** What a case asks, with so many channels at most; circumstances, too, where they are said. */
+    static Question question(Case drawn, Lab lab, int channels) {
         List<String> types = drawn.all("types").stream().map(type -> lab.type(type).id()).toList();
         String room = drawn.all("room").isEmpty() ? null : drawn.one("room");
-        Limits limits = new Limits(1, null, null, null, null, null, types, null);
         List<Neighbour> neighbours = drawn.all("neighbour").isEmpty() ? List.of()
                 : List.of(new Neighbour(lab.source(drawn.one("neighbour")).id(), drawn.number("neighbourM"), drawn.number("neighbourDegrees")));
-        List<String> character = drawn.all("character");
-        return new OneMic(lab,
-                new Question("", source, List.of(), List.of(), room, character, limits, neighbours, List.of(), List.of(), 1, null, null),
-                new Request(null, source, null, null, room, character, limits, neighbours, null, null, null, null, null, null));
+        return new Question("", lab.source(drawn.one("source")).id(), List.of(), List.of(), room, drawn.all("character"), new Limits(channels, null, null, null, null, null, types, null), neighbours,
+                drawn.all("circumstances"), List.of(), 1, null, null);
     }
 
     /** The places where a microphone stands alone in the air, so that a distance is a choice. */
@@ -87,14 +104,18 @@ final class OneMic {
             with = with.with("character", draw.one(List.copyOf(lab.catalogue().characters().values())).id());
         }
         if (neighbour) {
-            with = with.with("neighbour", draw.one(sources(lab, 1).stream().filter(other -> !other.id().equals(drawn.one("source"))).toList()).id())
+            with = with.with("neighbour", draw.one(sources(lab, 1).stream().filter(other -> !other.id().equals(drawn.one("source")) && BESIDE.test(other)).toList()).id())
                     .with("neighbourM", draw.between(1.5, 4, 0.5)).with("neighbourDegrees", draw.between(90, 180, 30));
         }
         return with;
     }
 
-    /** What there is to know of the source and what is around it, in sentences. */
     List<String> situation() {
+        return situation(question, lab);
+    }
+
+    /** What there is to know of the source and what is around it, in sentences. */
+    static List<String> situation(Question question, Lab lab) {
         Catalogue catalogue = lab.catalogue();
         List<String> said = new ArrayList<>(List.of(catalogue.sources().get(question.source()).says()));
         if (question.room() != null) {
@@ -106,8 +127,14 @@ final class OneMic {
         return said;
     }
 
-    Request request() {
-        return request;
+    /** How loud the source is, how the room sounds and who else plays, in numbers. */
+    Setting setting() {
+        return offers.setting();
+    }
+
+    /** How much each octave of the source counts, 0 to 1. */
+    OctaveCurve weights() {
+        return offers.weights();
     }
 
     /** Whether none of the types can be set up here alone. */
@@ -118,10 +145,6 @@ final class OneMic {
     /** All there is, best first. */
     List<Offer> all() {
         return singles;
-    }
-
-    Question question() {
-        return question;
     }
 
     /** The best there is; of the types that can be set up at all. */
@@ -146,6 +169,28 @@ final class OneMic {
         return singles.stream().filter(offer -> mic(offer).micType().id().equals(type) && mic(offer).position().id().equals(place)).findFirst();
     }
 
+    /** What a microphone is called; with its pattern where it has others. */
+    static String called(MicType type, Pattern pattern) {
+        return type.patterns().size() == 1 ? type.name() : type.name() + ", set to " + pattern.id();
+    }
+
+    /** Whether a rule judges tone. */
+    boolean ofTone(String rule) {
+        return lab.rules().rule(rule).concern().equals("tone");
+    }
+
+    /** By which an offer is found again. */
+    static String name(Offer offer) {
+        OfferedMic mic = mic(offer);
+        return mic.micType().id() + " " + mic.pattern().id() + " " + mic.position().id() + " " + mic.distanceM() + " " + mic.aimDegrees();
+    }
+
+    /** @throws IllegalArgumentException where it is not offered any more */
+    Offer named(String name) {
+        return singles.stream().filter(any -> name(any).equals(name)).findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("The set-up \"" + name + "\" of the exercise is not among what is tried any more"));
+    }
+
     static double points(Offer offer) {
         return offer.centipoints() / 100.0;
     }
@@ -159,6 +204,23 @@ final class OneMic {
         return singles.stream().map(OneMic::mic).filter(mic -> mic.micType().id().equals(type) && mic.position().id().equals(place))
                 .min(Comparator.comparingDouble(mic -> Math.abs(Math.log(mic.distanceM() / distanceM))))
                 .map(mic -> lab.judge().judge(request, new Setup(null, List.of(new Setup.Put(type, mic.pattern(), place, distanceM, mic.aimDegrees())))));
+    }
+
+    /** What rules out a type here; empty where it can be set up, and where it fits no place. */
+    Optional<RuledOut> out(String type) {
+        if (best(type).isPresent()) {
+            return Optional.empty();
+        }
+        return outs.computeIfAbsent(type, any -> standing(lab.source(question.source())).stream().flatMap(place -> lab.type(type).patterns().stream()
+                .flatMap(pattern -> out(type, pattern, place).stream())).findFirst());
+    }
+
+    private List<RuledOut> out(String type, PatternData pattern, Position place) {
+        try {
+            return lab.judge().judge(request, new Setup(null, List.of(new Setup.Put(type, pattern.pattern(), place.id(), place.distanceM().typical(), 0.0)))).ruledOut();
+        } catch (UnusableQuestion doesNotFit) {
+            return List.of();
+        }
     }
 
     /** Ids of the rules that speak for an offer, strongest first. */
@@ -179,8 +241,38 @@ final class OneMic {
         return option.cautions().stream().filter(caution -> caution.severity() != Severity.NOTE).map(Caution::rule).distinct().toList();
     }
 
+    /** What the rules warn of in earnest whatever type is chosen, set up at its best. */
+    List<Caution> always() {
+        List<Offer> best = bestOfEach();
+        explain(best);
+        return option(best.get(0)).cautions().stream().filter(caution -> caution.severity() != Severity.NOTE && caution.mic() == 0)
+                .filter(caution -> best.stream().allMatch(offer -> mind(offer).contains(caution.rule()))).toList();
+    }
+
+    /** What the rules warn of in earnest at any of these. */
+    List<Caution> cautions(List<Offer> some) {
+        Map<String, Caution> byRule = new LinkedHashMap<>();
+        some.forEach(offer -> option(offer).cautions().stream().filter(caution -> caution.severity() != Severity.NOTE).forEach(caution -> byRule.putIfAbsent(caution.rule(), caution)));
+        return List.copyOf(byRule.values());
+    }
+
+    /** Ids of the rules of what is {@link #always} warned of. */
+    List<String> saidBefore() {
+        return always().stream().map(Caution::rule).toList();
+    }
+
     /** Why an offer is worth what it is. */
     Option option(Offer offer) {
-        return explained.computeIfAbsent(offer, Offer::option);
+        return explain(List.of(offer)).explained.get(offer);
+    }
+
+    /** Works out for several at once why they are worth what they are, which takes less than one by one. */
+    OneMic explain(List<Offer> some) {
+        List<Offer> left = some.stream().filter(offer -> !explained.containsKey(offer)).distinct().toList();
+        List<Option> options = left.isEmpty() ? List.of() : offers.explained(left);
+        for (int i = 0; i < options.size(); i++) {
+            explained.put(left.get(i), options.get(i));
+        }
+        return this;
     }
 }

@@ -4,7 +4,7 @@ import java.util.Map;
 import java.util.OptionalDouble;
 
 /** A number as somebody wrote it, brought to the unit it was asked in. */
-final class Reckoned {
+public final class Reckoned {
     /** By the unit asked for, what others of its kind are worth in it. */
     private static final Map<String, Map<String, Double>> WORTH = Map.of(
             "m", Map.of("m", 1.0, "cm", 0.01, "mm", 0.001),
@@ -20,7 +20,7 @@ final class Reckoned {
     }
 
     /** Empty where it is no number, or carries a unit that is none of its kind. */
-    static OptionalDouble in(String unit, Answer answer, String item) {
+    public static OptionalDouble in(String unit, Answer answer, String item) {
         OptionalDouble number = answer.number(item, 0);
         String written = answer.unit(item).toLowerCase(java.util.Locale.ROOT);
         if (number.isEmpty() || written.isEmpty()) {

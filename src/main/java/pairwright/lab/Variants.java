@@ -13,6 +13,8 @@ import java.util.Set;
 public final class Variants {
     /** After so many rows that lead nowhere there is none to be had. */
     private static final int ROWS_EACH = 40;
+    /** Where few are wanted, so many are counted with, so that a run of bad draws does not leave somebody without any. */
+    private static final int LEAST_WANTED = 8;
 
     /** What they are drawn for. */
     public enum Purpose {
@@ -44,7 +46,7 @@ public final class Variants {
     public List<Variant> some(int wanted) {
         List<Variant> found = new ArrayList<>();
         Set<Case> seen = new HashSet<>();
-        for (int i = 0; found.size() < wanted && i < wanted * ROWS_EACH; i++) {
+        for (int i = 0; found.size() < wanted && i < Math.max(wanted, LEAST_WANTED) * ROWS_EACH; i++) {
             kind.draw(Draw.named(row + i), level, lab).filter(seen::add).ifPresent(drawn -> found.add(Variant.of(drawn, kind.of(drawn, level, lab))));
         }
         return found;

@@ -20,17 +20,18 @@ public record Catalogue(
         Map<String, Task> tasks,
         Map<String, Custom> customs,
         Map<String, Lead> leads,
+        Map<String, Lesson> lessons,
         Vocabulary words,
         String version) {
 
     /** The same with another entry of a source, in its place where there is one of that id. */
     public Catalogue with(Source other) {
-        return new Catalogue(mics, replaced(sources, other.id(), other), rooms, characters, techniques, complaints, grades, tasks, customs, leads, words, version);
+        return new Catalogue(mics, replaced(sources, other.id(), other), rooms, characters, techniques, complaints, grades, tasks, customs, leads, lessons, words, version);
     }
 
     /** The same with another entry of a room. */
     public Catalogue with(Room other) {
-        return new Catalogue(mics, sources, replaced(rooms, other.id(), other), characters, techniques, complaints, grades, tasks, customs, leads, words, version);
+        return new Catalogue(mics, sources, replaced(rooms, other.id(), other), characters, techniques, complaints, grades, tasks, customs, leads, lessons, words, version);
     }
 
     /**

@@ -90,7 +90,20 @@ public final class FloorSurroundings implements Surroundings {
 
     @Override
     public List<Reaching> at(Position position, double distanceM) {
-        MicAt mic = mic(position, distanceM);
+        return at(mic(position, distanceM));
+    }
+
+    /**
+     * Who reaches a microphone that stands anywhere about its player.
+     *
+     * @param surface the point of its source that it is heard from, in the player's own frame, which starts between the feet
+     * @param place where it is, in the same
+     */
+    public List<Reaching> at(Point surface, Point place) {
+        return at(MicAt.between(seat, InRoom.place(seat, surface), InRoom.place(seat, place)));
+    }
+
+    private List<Reaching> at(MicAt mic) {
         List<Reaching> all = new ArrayList<>(others.size());
         for (Other other : others) {
             all.add(reaching(mic, other));

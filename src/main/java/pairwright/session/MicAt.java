@@ -35,7 +35,7 @@ record MicAt(Point surface, Point place, Point line, Point across) {
         return between(seat, InRoom.place(seat, surface), InRoom.place(seat, place));
     }
 
-    private static MicAt between(Seat seat, Point surface, Point place) {
+    static MicAt between(Seat seat, Point surface, Point place) {
         Point way = surface.minus(place);
         Point line = way.lengthM() < NO_LENGTH_M ? InRoom.direction(seat, Point.FORWARD.times(-1)) : way.unit();
         // of a line that is plumb every side is level: then it is the left hand of the player

@@ -39,6 +39,11 @@ public final class Html {
         return out.toString();
     }
 
+    /** Whether there is a locker, and so classes that book from it. */
+    boolean locker() {
+        return parts == Shell.WITH_LOCKER;
+    }
+
     /** What is around the content of a page. */
     Shell shell(String title, String section, Visit visit) {
         return new Shell(title, section, visit, parts, VERSION, assets.mark(), assets.style(), assets.first(), assets.script());

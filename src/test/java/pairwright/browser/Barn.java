@@ -11,6 +11,9 @@ import java.util.List;
 import java.util.stream.Stream;
 import pairwright.advice.KnowledgeStore;
 import pairwright.http.Server;
+import pairwright.lab.Answer;
+import pairwright.lab.LabDesk;
+import pairwright.lab.Wanted;
 import pairwright.locker.Act;
 import pairwright.locker.BoosterData;
 import pairwright.locker.BookingDraft;
@@ -19,9 +22,11 @@ import pairwright.locker.Changes;
 import pairwright.locker.ChannelData;
 import pairwright.locker.Condition;
 import pairwright.locker.DocumentDraft;
+import pairwright.locker.ExerciseSet;
 import pairwright.locker.Locker;
 import pairwright.locker.PhantomSwitch;
 import pairwright.locker.Place;
+import pairwright.locker.Role;
 import pairwright.locker.ResponsePoint;
 import pairwright.locker.StandData;
 import pairwright.locker.UnitDraft;
@@ -40,14 +45,22 @@ final class Barn implements AutoCloseable {
                         {"id": "bass", "source": "double-bass", "xM": 6, "yM": 3, "facingDegrees": 270, "maxMics": 1, "must": false}]}""";
     private static final int HOUR_S = 3600;
 
+    /** Exercises of a class of three, of whom one handed in. */
+    private final String exercises;
+
     private final Path data;
     private final Locker locker;
     private final Server server;
 
-    private Barn(Path data, Locker locker, Server server) {
+    private Barn(Path data, Locker locker, Server server, String exercises) {
         this.data = data;
         this.locker = locker;
         this.server = server;
+        this.exercises = exercises;
+    }
+
+    String exercises() {
+        return exercises;
     }
 
     static Barn open() {
@@ -56,7 +69,10 @@ final class Barn implements AutoCloseable {
             Path data = Files.createTempDirectory("barn");
             Locker locker = Locker.open(Place.in(data), () -> knowledge.current().catalogue(), Clock.systemDefaultZone());
             locker.change(Act.by("Ada of the barn"), Barn::fill);
-            return new Barn(data, locker, Server.start(knowledge, locker, "127.0.0.1", 0));
+            LabDesk desk = new LabDesk(locker, knowledge::current);
+            ExerciseSet exercises = desk.make(new Wanted("mend", "the tall barn", 2, 3, null, null, null), "Ada of the barn");
+            locker.change(Act.by("Cleo"), changes -> Integer.toString(desk.handIn(changes, desk.handing(exercises, 1, Answer.NOTHING.with("first", "b"), Role.READER)).number()));
+            return new Barn(data, locker, Server.start(knowledge, locker, "127.0.0.1", 0), exercises.id());
         } catch (IOException broken) {
             throw new UncheckedIOException(broken);
         }

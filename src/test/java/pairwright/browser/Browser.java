@@ -94,9 +94,14 @@ final class Browser implements AutoCloseable {
         return List.of("http://127.0.0.1:" + server.port(), "http://127.0.0.1:" + barn.port());
     }
 
+    /** What the second server has. */
+    Barn barn() {
+        return barn;
+    }
+
     /** Goes to an address of the server, or of the barn's. */
     Browser open(String path) {
-        inBarn = path.startsWith("/locker") || path.startsWith("/sessions") || path.contains("locker=");
+        inBarn = path.startsWith("/locker") || path.startsWith("/sessions") || path.startsWith("/lab/exercises") || path.contains("locker=");
         driver.get(server() + path);
         // on a busy machine the driver may come back before the scripts of the page have run
         until(path + " is loaded", () -> "complete".equals(js("document.readyState")));

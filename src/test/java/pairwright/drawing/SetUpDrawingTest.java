@@ -501,7 +501,7 @@ class SetUpDrawingTest {
         Source named = new Source(old.id(), hostile, old.family(), old.says(), old.words(), old.signal(), old.level(), old.lead(), old.spectrumDb(), old.fundamentalHz(), old.attack(),
                 old.crestDb(), old.sizeM(), null, old.directivityIndexDb(), old.wide(), old.care(), old.ways(), old.positions(), old.habits(), old.pairs(), old.confidence(), old.basis());
         Catalogue house = new Catalogue(shown.catalogue().mics(), java.util.Map.of("trumpet", named), shown.catalogue().rooms(), shown.catalogue().characters(),
-                shown.catalogue().techniques(), shown.catalogue().complaints(), shown.catalogue().grades(), shown.catalogue().tasks(), shown.catalogue().customs(), shown.catalogue().leads(), shown.catalogue().words(), "house");
+                shown.catalogue().techniques(), shown.catalogue().complaints(), shown.catalogue().grades(), shown.catalogue().tasks(), shown.catalogue().customs(), shown.catalogue().leads(), shown.catalogue().lessons(), shown.catalogue().words(), "house");
         for (boolean above : new boolean[] {true, false}) {
             Drawing drawing = new Shown(house, shown.question(), shown.option(), above).drawing(Reader.METRIC);
             assertFalse(drawing.svg().contains("<script"), drawing.svg());

@@ -122,7 +122,7 @@ class SentenceReaderTest {
 
     @Test
     void a_catalogue_without_any_words_understands_nothing_and_says_so() {
-        var empty = new SentenceReader(new Catalogue(Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(),
+        var empty = new SentenceReader(new Catalogue(Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(),
                 new Vocabulary(List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of()), ""));
         assertEquals(List.of("brushed", "snare"), empty.read("brushed snare").notUnderstood());
     }

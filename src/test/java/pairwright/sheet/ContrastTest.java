@@ -59,7 +59,7 @@ class ContrastTest {
 
     @Test
     void onlyTheTokensHaveColours() {
-        for (String name : List.of("base.css", "ask.css", "read.css", "numbers.css", "suggest.css", "locker.css", "locker-time.css", "locker-desk.css", "session.css", "plan.css")) {
+        for (String name : List.of("base.css", "ask.css", "read.css", "numbers.css", "suggest.css", "locker.css", "locker-time.css", "locker-desk.css", "session.css", "plan.css", "lab.css")) {
             String rest = BLOCK.matcher(css(name)).replaceAll("");
             Matcher raw = Pattern.compile("#[0-9a-fA-F]{3,8}\\b(?=[^{}]*})|\\brgba?\\(|\\bhsla?\\(|gradient\\(|box-shadow|text-shadow").matcher(rest);
             assertTrue(!raw.find(), () -> name + " has a colour or an effect of its own: " + raw.group());

@@ -1,0 +1,85 @@
+package pairwright.lab;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import pairwright.advice.KnowledgeStore;
+
+/** Plans with faults in them. */
+class FaultsKindTest {
+    private static final Lab LAB = new Lab(KnowledgeStore.builtIn().current(), null);
+    private static final int[] FAULTS = {1, 2, 2, 3, 3};
+
+    private static List<Variant> some(int level, int many) {
+        return new Variants(new FaultsKind(), Variants.Purpose.CLASS, "faults", level, LAB).some(many);
+    }
+
+    private static String nothing(Item.OneOf item) {
+        return item.options().get(item.options().size() - 1).id();
+    }
+
+    private static List<Item.OneOf> setUps(Exercise exercise) {
+        List<Item.OneOf> items = new ArrayList<>();
+        exercise.handout().items().forEach(item -> {
+            if (item instanceof Item.OneOf one) {
+                items.add(one);
+            }
+        });
+        return items;
+    }
+
+    @Test
+    void thereAreAsManyFaultsAsTheLevelSaysAndAlwaysSomethingSound() {
+        for (int level = 1; level <= KindInfo.LEVELS; level++) {
+            for (Variant variant : some(level, 4)) {
+                Exercise exercise = variant.exercise();
+                Answer best = exercise.key().best();
+                long faulty = setUps(exercise).stream().filter(item -> !nothing(item).equals(best.one(item.id()))).count();
+                assertEquals(FAULTS[level - 1], faulty, exercise.key().toString());
+                assertTrue(faulty < setUps(exercise).size());
+            }
+        }
+    }
+
+    @Test
+    void aMissedDangerHoldsTheMarkDownHoweverMuchElseIsRight() {
+        int dangers = 0;
+        for (Variant variant : some(4, 12)) {
+            Exercise exercise = variant.exercise();
+            Answer best = exercise.key().best();
+            if (!best.all("danger").isEmpty()) {
+                dangers++;
+                Answer missed = best.with("danger", List.of());
+                String first = exercise.handout().items().get(best.all("danger").get(0).charAt(0) - 'a').id();
+                missed = missed.with(first, nothing(setUps(exercise).stream().filter(item -> item.id().equals(first)).findFirst().orElseThrow()));
+                Mark mark = exercise.mark(missed);
+                assertTrue(mark.share() <= 0.4 + 1e-9, mark.toString());
+                assertEquals(exercise.mark(missed.with("danger", best.all("danger"))).capped() == null, exercise.mark(missed.with("danger", best.all("danger"))).share() > 0.4);
+            }
+        }
+        assertTrue(dangers > 0, "no danger among all of them");
+    }
+
+    @Test
+    void aFalseAlarmCostsWhatLeavingItAloneEarns() {
+        for (Variant variant : some(1, 4)) {
+            Exercise exercise = variant.exercise();
+            Answer best = exercise.key().best();
+            Item.OneOf sound = setUps(exercise).stream().filter(item -> nothing(item).equals(best.one(item.id()))).findFirst().orElseThrow();
+            Mark alarmed = exercise.mark(best.with(sound.id(), sound.options().get(0).id()));
+            assertEquals(alarmed.of() - 2, alarmed.mark());
+            assertTrue(alarmed.checks().stream().anyMatch(check -> check.says().startsWith("A false alarm.")), alarmed.toString());
+        }
+    }
+
+    @Test
+    void theSameCaseMakesTheSameExercise() {
+        Variant one = some(5, 1).get(0);
+        Exercise again = new FaultsKind().of(one.drawn(), 5, LAB);
+        assertEquals(one.exercise().handout(), again.handout());
+        assertEquals(one.exercise().key(), again.key());
+    }
+}
