@@ -1,6 +1,7 @@
 package pairwright.advice;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -31,6 +32,7 @@ final class Bleed {
     private final Reaching loudest;
     private final double loudestDbSpl;
     private final List<Arriving> neighbours;
+    private final double[] allViaRoom = new double[Octaves.COUNT];
     private final Map<Turned, Share> shares = new HashMap<>();
     private final Map<Turned, Double> bestTurns = new HashMap<>();
     private final Map<Turned, Double> turnGains = new HashMap<>();
@@ -66,6 +68,11 @@ final class Bleed {
         this.loudest = Scene.loudest(who);
         this.loudestDbSpl = loudest.directDbSpl();
         this.neighbours = who.stream().map(Arriving::of).toList();
+        for (Arriving neighbour : neighbours) {
+            for (int band = 0; band < Octaves.COUNT; band++) {
+                allViaRoom[band] += neighbour.viaRoom()[band];
+            }
+        }
     }
 
     /** A neighbour as powers, A-weighted: what comes straight and what the room adds, 0 in the open air. */
@@ -82,26 +89,51 @@ final class Bleed {
         }
     }
 
-    /** A pattern turned by so much: what it takes up of each neighbour. */
+    /** A pattern that may be turned: what it takes up of each neighbour. */
     private final class Facing {
         private final PatternData pattern;
-        private final boolean byCosine;
+        /** By octave, where the cosine of an angle says what is taken up from there; null where it does not. */
+        private final double[] coefficients;
         /** Of each neighbour the cosine of its angle off the axis, or that angle. */
         private final double[] toward = new double[neighbours.size()];
+        /** Of all neighbours together by way of the room, which no turn changes. */
+        private final double viaRoom;
 
-        Facing(PatternData pattern, double aimDegrees) {
+        Facing(PatternData pattern) {
             this.pattern = pattern;
-            this.byCosine = Pickup.byCosine(pattern);
+            this.coefficients = Pickup.byCosine(pattern) ? new double[Octaves.COUNT] : null;
+            double viaRoom = 0;
+            for (int band = 0; band < Octaves.COUNT; band++) {
+                viaRoom += allViaRoom[band] * Pickup.diffusePower(pattern, band);
+                if (coefficients != null) {
+                    coefficients[band] = pattern.coefficient().at(band);
+                }
+            }
+            this.viaRoom = viaRoom;
+        }
+
+        Facing turned(double aimDegrees) {
             double cosine = Math.cos(Math.toRadians(aimDegrees));
             double sine = Math.sin(Math.toRadians(aimDegrees));
             for (int i = 0; i < toward.length; i++) {
-                toward[i] = byCosine ? neighbours.get(i).cosine(aimDegrees, cosine, sine) : neighbours.get(i).who().offAxisDegrees(aimDegrees);
+                toward[i] = coefficients != null ? neighbours.get(i).cosine(aimDegrees, cosine, sine) : neighbours.get(i).who().offAxisDegrees(aimDegrees);
             }
+            return this;
         }
 
         double straight(int neighbour, int band) {
             return neighbours.get(neighbour).straight()[band]
-                    * (byCosine ? Pickup.powerAt(toward[neighbour], pattern, band) : Pickup.power(pattern, band, toward[neighbour]));
+                    * (coefficients != null ? Pickup.powerAt(toward[neighbour], coefficients[band]) : Pickup.power(pattern, band, toward[neighbour]));
+        }
+
+        double all() {
+            double all = viaRoom;
+            for (int i = 0; i < toward.length; i++) {
+                for (int band = 0; band < Octaves.COUNT; band++) {
+                    all += straight(i, band);
+                }
+            }
+            return all;
         }
     }
 
@@ -131,12 +163,9 @@ final class Bleed {
      */
     double turnGainDb(PatternData pattern, double aimDegrees) {
         return turnGains.computeIfAbsent(new Turned(pattern, aimDegrees), turned -> {
-            double fromFront = 0;
-            for (int band = 0; band < Octaves.COUNT; band++) {
-                double diffuse = Pickup.diffusePower(pattern, band);
-                for (Arriving neighbour : neighbours) {
-                    fromFront += neighbour.straight()[band] + neighbour.viaRoom()[band] * diffuse;
-                }
+            double fromFront = new Facing(pattern).viaRoom;
+            for (Arriving neighbour : neighbours) {
+                fromFront += Arrays.stream(neighbour.straight()).sum();
             }
             return db(fromFront) - share(pattern, aimDegrees).bleedDbSpl();
         });
@@ -156,17 +185,18 @@ final class Bleed {
     }
 
     private double findTurn(PatternData pattern, double mostDegrees) {
-        Turn straight = new Turn(0, overBleedDb(pattern, 0));
+        Facing facing = new Facing(pattern);
+        Turn straight = new Turn(0, share(facing, 0).overBleedDb());
         Turn best = straight;
         int step = seated ? WIDE_STEP_DEGREES : STEP_DEGREES;
         for (int turn = step; turn <= mostDegrees; turn += step) {
-            best = better(pattern, turn, best);
-            best = better(pattern, -turn, best);
+            best = better(facing, turn, best);
+            best = better(facing, -turn, best);
         }
         double about = best.degrees();
         for (int off = STEP_DEGREES; off < step; off += STEP_DEGREES) {
-            best = about + off <= mostDegrees ? better(pattern, about + off, best) : best;
-            best = about - off >= -mostDegrees ? better(pattern, about - off, best) : best;
+            best = about + off <= mostDegrees ? better(facing, about + off, best) : best;
+            best = about - off >= -mostDegrees ? better(facing, about - off, best) : best;
         }
         return best.overBleedDb() - straight.overBleedDb() < WORTH_TURNING_DB ? 0 : best.degrees();
     }
@@ -174,36 +204,26 @@ final class Bleed {
     private record Turn(double degrees, double overBleedDb) {
     }
 
-    private Turn better(PatternData pattern, double degrees, Turn best) {
-        double db = overBleedDb(pattern, degrees);
+    private Turn better(Facing facing, double degrees, Turn best) {
+        double db = share(facing, degrees).overBleedDb();
         return db > best.overBleedDb() ? new Turn(degrees, db) : best;
     }
 
-    private double overBleedDb(PatternData pattern, double aimDegrees) {
-        return compute(pattern, aimDegrees).overBleedDb();
-    }
-
     private Share share(PatternData pattern, double aimDegrees) {
-        return shares.computeIfAbsent(new Turned(pattern, aimDegrees), turned -> compute(pattern, aimDegrees));
+        return shares.computeIfAbsent(new Turned(pattern, aimDegrees), turned -> share(new Facing(pattern), aimDegrees));
     }
 
-    private Share compute(PatternData pattern, double aimDegrees) {
-        Facing facing = new Facing(pattern, aimDegrees);
+    private Share share(Facing facing, double aimDegrees) {
         double own = 0;
-        double bleed = 0;
         for (int band = 0; band < Octaves.COUNT; band++) {
-            double diffuse = Pickup.diffusePower(pattern, band);
-            own += ownPower[band] * Pickup.power(pattern, band, aimDegrees);
-            for (int i = 0; i < neighbours.size(); i++) {
-                bleed += facing.straight(i, band) + neighbours.get(i).viaRoom()[band] * diffuse;
-            }
+            own += ownPower[band] * Pickup.power(facing.pattern, band, aimDegrees);
         }
-        return new Share(db(own), db(bleed));
+        return new Share(db(own), db(facing.turned(aimDegrees).all()));
     }
 
     /** Neighbour by neighbour, for the few placements that are shown. */
     List<Heard> heard(PatternData pattern, double aimDegrees, double atCapsuleDbSpl) {
-        Facing facing = new Facing(pattern, aimDegrees);
+        Facing facing = new Facing(pattern).turned(aimDegrees);
         List<Heard> heard = new ArrayList<>();
         for (int i = 0; i < neighbours.size(); i++) {
             double[] octaves = new double[Octaves.COUNT];

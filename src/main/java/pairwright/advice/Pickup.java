@@ -46,8 +46,7 @@ final class Pickup {
     }
 
     /** The same power, of such a pattern, from the cosine of the angle, which is what a figure-8 hears: the pattern is so much omni and the rest figure-8. */
-    static double powerAt(double cosine, PatternData pattern, int band) {
-        double coefficient = pattern.coefficient().at(band);
+    static double powerAt(double cosine, double coefficient) {
         double response = coefficient + (1 - coefficient) * cosine;
         return Math.max(LEAST_POWER, response * response);
     }

@@ -61,7 +61,7 @@ final class BuyKind implements Kind {
 
     /** Half of them such as the trade reaches for at one of the sources. */
     private static List<String> types(Draw draw, List<Source> sources, int many, Lab lab) {
-        List<String> all = OneMic.types(lab).stream().map(MicType::id).toList();
+        List<String> all = RoundFloor.types(lab).stream().map(MicType::id).toList();
         List<String> usual = sources.stream().flatMap(source -> source.habits().stream()).filter(habit -> habit.rank() == HabitRank.FIRST).map(Habit::micType).distinct().filter(all::contains).toList();
         return Stream.concat(draw.some(many / 2, usual).stream(), draw.shuffled(all).stream()).distinct().limit(many).toList();
     }

@@ -116,7 +116,7 @@ final class FaultsKind implements Kind {
 
     /** Some that the trade reaches for there, and some others. */
     private static List<MicType> types(Draw draw, Source source, Lab lab) {
-        List<MicType> all = OneMic.types(lab);
+        List<MicType> all = RoundFloor.types(lab);
         List<String> usual = source.habits().stream().filter(habit -> habit.rank() != HabitRank.AVOID).map(Habit::micType).distinct().toList();
         return Stream.concat(draw.some(USUAL_TYPES, all.stream().filter(type -> usual.contains(type.id())).toList()).stream(), draw.some(TYPES, all).stream()).distinct().toList();
     }

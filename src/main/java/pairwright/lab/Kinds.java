@@ -12,7 +12,8 @@ public final class Kinds {
     private final Map<String, Kind> byId;
 
     public Kinds() {
-        this(List.of(new ChooseKind(), new ReckonKind(), new MendKind(), new CurvesKind(), new CompareKind(), new PlaceKind(), new FaultsKind(), new BuyKind()));
+        this(List.of(new ChooseKind(), new TwoKind(), new PlaceKind(), new FaultsKind(), new ReckonKind(), new CurvesKind(), new CompareKind(), new MendKind(), new SessionKind(),
+                new BuyKind()));
     }
 
     Kinds(List<Kind> kinds) {

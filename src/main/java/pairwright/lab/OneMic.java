@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 import pairwright.acoustics.OctaveCurve;
 import pairwright.advice.Offer;
 import pairwright.advice.OfferedMic;
@@ -32,10 +33,14 @@ import pairwright.model.Setup;
 import pairwright.model.Severity;
 import pairwright.model.Signal;
 import pairwright.model.Source;
+import pairwright.model.SourceFamily;
 import pairwright.rules.Setting;
 
 /** One microphone wanted at a source, out of some types: what each of them can do there, and what any set-up of one is worth. Not safe to share. */
 final class OneMic {
+    /** Who can be two metres off: nobody sits beside an orchestra, or a room. */
+    static final Predicate<Source> BESIDE = source -> source.family() != SourceFamily.AMBIENCE && source.family() != SourceFamily.ENSEMBLES;
+
     private final Lab lab;
     private final Question question;
     private final Request request;
@@ -59,16 +64,19 @@ final class OneMic {
      * @throws IllegalArgumentException where the catalogue does not have something of it
      */
     static OneMic of(Case drawn, Lab lab) {
-        String source = lab.source(drawn.one("source")).id();
+        Question question = question(drawn, lab, 1);
+        return new OneMic(lab, question, new Request(null, question.source(), null, null, question.room(), question.character(), question.limits(), question.neighbours(), null, null, null,
+                null, null, null));
+    }
+
+    /** What a case asks, with so many channels at most; circumstances, too, where they are said. */
+    static Question question(Case drawn, Lab lab, int channels) {
         List<String> types = drawn.all("types").stream().map(type -> lab.type(type).id()).toList();
         String room = drawn.all("room").isEmpty() ? null : drawn.one("room");
-        Limits limits = new Limits(1, null, null, null, null, null, types, null);
         List<Neighbour> neighbours = drawn.all("neighbour").isEmpty() ? List.of()
                 : List.of(new Neighbour(lab.source(drawn.one("neighbour")).id(), drawn.number("neighbourM"), drawn.number("neighbourDegrees")));
-        List<String> character = drawn.all("character");
-        return new OneMic(lab,
-                new Question("", source, List.of(), List.of(), room, character, limits, neighbours, List.of(), List.of(), 1, null, null),
-                new Request(null, source, null, null, room, character, limits, neighbours, null, null, null, null, null, null));
+        return new Question("", lab.source(drawn.one("source")).id(), List.of(), List.of(), room, drawn.all("character"), new Limits(channels, null, null, null, null, null, types, null), neighbours,
+                drawn.all("circumstances"), List.of(), 1, null, null);
     }
 
     /** The places where a microphone stands alone in the air, so that a distance is a choice. */
@@ -96,14 +104,18 @@ final class OneMic {
             with = with.with("character", draw.one(List.copyOf(lab.catalogue().characters().values())).id());
         }
         if (neighbour) {
-            with = with.with("neighbour", draw.one(sources(lab, 1).stream().filter(other -> !other.id().equals(drawn.one("source"))).toList()).id())
+            with = with.with("neighbour", draw.one(sources(lab, 1).stream().filter(other -> !other.id().equals(drawn.one("source")) && BESIDE.test(other)).toList()).id())
                     .with("neighbourM", draw.between(1.5, 4, 0.5)).with("neighbourDegrees", draw.between(90, 180, 30));
         }
         return with;
     }
 
-    /** What there is to know of the source and what is around it, in sentences. */
     List<String> situation() {
+        return situation(question, lab);
+    }
+
+    /** What there is to know of the source and what is around it, in sentences. */
+    static List<String> situation(Question question, Lab lab) {
         Catalogue catalogue = lab.catalogue();
         List<String> said = new ArrayList<>(List.of(catalogue.sources().get(question.source()).says()));
         if (question.room() != null) {

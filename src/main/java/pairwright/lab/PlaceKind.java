@@ -8,7 +8,6 @@ import pairwright.model.MicType;
 import pairwright.model.Pattern;
 import pairwright.model.PatternData;
 import pairwright.model.Source;
-import pairwright.model.SourceFamily;
 
 /** One microphone on a floor: where it stands and where it looks. */
 final class PlaceKind implements Kind {
@@ -40,7 +39,7 @@ final class PlaceKind implements Kind {
             return Optional.empty();
         }
         MicType type = draw.one(types);
-        List<Source> sources = OneMic.sources(lab, 2).stream().filter(source -> source.body() != null && source.family() != SourceFamily.AMBIENCE && source.family() != SourceFamily.ENSEMBLES).toList();
+        List<Source> sources = OneMic.sources(lab, 2).stream().filter(source -> source.body() != null && OneMic.BESIDE.test(source)).toList();
         Case drawn = Case.empty().with("types", type.id()).with("pattern", draw.one(patterns(type)).id())
                 .with("widthM", draw.between(5, 8, 0.5)).with("depthM", draw.between(4.5, 7, 0.5)).with("heightM", ReckonProblem.plain(draw.between(2.8, 4.4, 0.4)))
                 .with("reverbTimeS", level == 3 || level == 5 ? ReckonProblem.plain(draw.between(0.7, 1.4, 0.1)) : level == 1 ? "0.12" : "0.25")

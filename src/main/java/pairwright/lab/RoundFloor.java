@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.function.IntFunction;
 import pairwright.model.Limits;
+import pairwright.model.MicType;
 import pairwright.model.Room;
 import pairwright.model.Source;
 import pairwright.model.SourceFamily;
@@ -29,9 +30,14 @@ final class RoundFloor {
         return lab.catalogue().rooms().values().stream().filter(any -> any.widthM() >= LEAST_ROOM_M && any.depthM() >= LEAST_ROOM_M && any.heightM() >= LEAST_HEIGHT_M).toList();
     }
 
-    /** Sources that one player brings and that have more than one place for a microphone. */
+    /** Sources that have more than one place for a microphone, but for whole ensembles and what sounds all round. */
     static List<Source> sources(Lab lab) {
         return OneMic.sources(lab, 2).stream().filter(source -> source.family() != SourceFamily.ENSEMBLES && source.family() != SourceFamily.AMBIENCE).toList();
+    }
+
+    /** Types of one channel that take sound from the air and go straight into a microphone input. */
+    static List<MicType> types(Lab lab) {
+        return OneMic.types(lab).stream().filter(type -> !type.wantsBox()).toList();
     }
 
     /** Places for so many, each as x, y and facing, as far from the middle as is wanted and the room allows. */

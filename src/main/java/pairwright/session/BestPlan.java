@@ -25,6 +25,8 @@ record BestPlan(List<List<SeatChoices.Way>> among, List<List<SeatChoices.Way>> e
     private static final int FIRST = 30;
     /** So many of each seat nearly always hold a plan that is as good as the best, or hardly worse. */
     private static final int LIKELIEST = 10;
+    /** So many of each seat, on average, are searched as soon as a better plan to begin with. */
+    private static final int FEW = 15;
 
     /** None where there is no plan. */
     static Optional<BestPlan> of(Layout layout, Allocator allocator) {
@@ -70,8 +72,12 @@ record BestPlan(List<List<SeatChoices.Way>> among, List<List<SeatChoices.Way>> e
      */
     static Optional<BestPlan> atLeast(Layout layout, Allocator allocator, long centipoints) {
         Narrowed narrowed = new Narrowed(layout, 0);
-        long good = good(allocator::best, layout.problem(narrowed.likeliest(LIKELIEST, centipoints))).map(Solution::centipoints).orElse(centipoints);
-        return among(layout, narrowed.within(Math.max(centipoints, good)).ways(), layout.first(FIRST), allocator::best);
+        List<List<SeatChoices.Way>> left = narrowed.within(centipoints).ways();
+        if (left.stream().mapToInt(List::size).sum() > FEW * left.size()) {
+            long good = good(allocator::best, layout.problem(narrowed.likeliest(LIKELIEST, centipoints))).map(Solution::centipoints).orElse(centipoints);
+            left = narrowed.within(Math.max(centipoints, good)).ways();
+        }
+        return among(layout, left, layout.first(FIRST), allocator::best);
     }
 
     /** Where it takes too long, none. */

@@ -35,8 +35,13 @@ final class ChannelPool {
     private final Set<String> lost;
     private final double mostGainDb;
     private final double leastGainDb;
+    private final List<Double> leastGainsDb;
     /** A channel of each group that can be used; those of one do for the same. */
     private final Map<String, Gear.Channel> groups = new TreeMap<>();
+
+    /** The groups there are, and whether any channel has phantom power. */
+    record Sorts(boolean counted, Set<String> groups, boolean hasPhantom) {
+    }
 
     /** What shares a supply and is switched alike. */
     private record Shared(String bank, PhantomSwitch phantom) {
@@ -66,7 +71,12 @@ final class ChannelPool {
         });
         this.mostGainDb = counted ? usable().mapToDouble(ChannelPool::gainDb).max().orElse(0) : ENOUGH_DB;
         this.leastGainDb = usable().mapToDouble(ChannelPool::gainDb).min().orElse(ENOUGH_DB);
+        this.leastGainsDb = usable().map(InputLevel::leastGainDb).distinct().sorted().toList();
         usable().forEach(channel -> groups.putIfAbsent(group(channel), channel));
+    }
+
+    Sorts sorts() {
+        return new Sorts(counted, Set.copyOf(groups.keySet()), hasPhantom());
     }
 
     private Stream<Gear.Channel> usable() {
@@ -123,7 +133,7 @@ final class ChannelPool {
 
     /** The lowest gains there are, the lowest first; empty where channels are not counted. */
     List<Double> leastGainsDb() {
-        return usable().map(InputLevel::leastGainDb).distinct().sorted().toList();
+        return leastGainsDb;
     }
 
     boolean counted() {

@@ -102,7 +102,7 @@ final class ChannelsHandedOut {
             return moved;
         }
         Gear.Channel channel = pool.channel(to);
-        long cost = bank.phantom() == PhantomSwitch.NONE ? 0 : 1;
+        long cost = bank.phantom() != PhantomSwitch.NONE ? 1 : channel.noted() ? 0 : 2;
         cost = cost << 11 | LOAD_STEPS - loadSteps(slot.mic(), channel);
         cost = cost << 11 | gainShort(slot.mic(), channel);
         cost = cost << 11 | (channel.noiseDbu() == null ? MOST_STEPS : steps(channel.noiseDbu() - LEAST_NOISE_DBU));

@@ -45,8 +45,13 @@ public record Gear(Stock stock, List<Channel> channels, List<Stand> stands, List
      * @param inputOhm null for unknown
      * @param noiseDbu equivalent input noise; null for unknown
      * @param supplyMa phantom current, for the channel or the bank as the switch reaches; null for enough
+     * @param noted whether somebody said what its switch reaches; where nobody did, it may have phantom power all the same
      */
-    public record Channel(String id, String label, String bank, PhantomSwitch phantom, Double leastGainDb, Double mostGainDb, Double inputOhm, Double noiseDbu, Double supplyMa) {
+    public record Channel(String id, String label, String bank, PhantomSwitch phantom, Double leastGainDb, Double mostGainDb, Double inputOhm, Double noiseDbu, Double supplyMa, boolean noted) {
+        /** One of which it is known what its switch reaches. */
+        public Channel(String id, String label, String bank, PhantomSwitch phantom, Double leastGainDb, Double mostGainDb, Double inputOhm, Double noiseDbu, Double supplyMa) {
+            this(id, label, bank, phantom, leastGainDb, mostGainDb, inputOhm, noiseDbu, supplyMa, true);
+        }
     }
 
     /**

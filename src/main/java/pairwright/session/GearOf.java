@@ -87,12 +87,13 @@ public final class GearOf {
         return sorted.stream().map(one -> made.apply(one.unit())).toList();
     }
 
-    /** A channel of which nobody said what its switch reaches is taken as one that has no phantom power, so that nothing waits for what is not there; whoever plugs a ribbon is told to look all the same. */
+    /** A channel of which nobody said what its switch reaches is taken as one that has no phantom power, so that nothing waits for what is not there; a ribbon goes there last, and whoever plugs it is told to look. */
     private static Gear.Channel channel(Unit unit) {
         ChannelData data = unit.channel();
-        PhantomSwitch phantom = data == null || data.phantom() == null ? PhantomSwitch.NONE : data.phantom();
-        return data == null ? new Gear.Channel(unit.id(), unit.label(), null, phantom, null, null, null, null, null)
-                : new Gear.Channel(unit.id(), unit.label(), data.bank(), phantom, data.leastGainDb(), data.mostGainDb(), data.inputOhm(), data.noiseDbu(), data.phantomMa());
+        boolean noted = data != null && data.phantom() != null;
+        PhantomSwitch phantom = noted ? data.phantom() : PhantomSwitch.NONE;
+        return data == null ? new Gear.Channel(unit.id(), unit.label(), null, phantom, null, null, null, null, null, false)
+                : new Gear.Channel(unit.id(), unit.label(), data.bank(), phantom, data.leastGainDb(), data.mostGainDb(), data.inputOhm(), data.noiseDbu(), data.phantomMa(), noted);
     }
 
     private static Gear.Stand stand(Unit unit) {

@@ -26,6 +26,13 @@ final class Judging {
     private static final int MOST_KEPT = 150;
 
     private final HouseMemory memory;
+    private final WaysKept ways = new WaysKept();
+    /** Of what was known last; they remember what they were asked. */
+    private volatile Ruled ruled;
+
+    private record Ruled(Knowledge now, PlanRules rules) {
+    }
+
     private final Map<Key, AtSeat> kept = new LinkedHashMap<>(16, 0.75f, true) {
         @Override
         protected boolean removeEldestEntry(Map.Entry<Key, AtSeat> eldest) {
@@ -50,6 +57,20 @@ final class Judging {
 
     Judging(HouseMemory memory) {
         this.memory = memory;
+    }
+
+    /** What seats could get in plans before. */
+    WaysKept ways() {
+        return ways;
+    }
+
+    PlanRules rules(Knowledge now) {
+        Ruled last = ruled;
+        if (last == null || last.now() != now) {
+            last = new Ruled(now, new PlanRules(now.rules(), now.catalogue()));
+            ruled = last;
+        }
+        return last.rules();
     }
 
     /**

@@ -1,12 +1,12 @@
 package pairwright.session;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import pairwright.advice.Offer;
@@ -19,6 +19,7 @@ import pairwright.session.allocation.Channel;
 import pairwright.session.allocation.Choice;
 import pairwright.session.allocation.PairTerm;
 import pairwright.session.allocation.PhantomNeed;
+import pairwright.session.allocation.Pricing;
 import pairwright.session.allocation.Problem;
 import pairwright.session.allocation.Solution;
 
@@ -35,20 +36,28 @@ final class Layout {
     private final List<PlanRules.Two> twos;
     private final Map<String, Integer> index = new HashMap<>();
     private final PlanRules rules;
+    private final WaysKept kept;
     private final Map<String, Offer> setUp = new HashMap<>();
     private final Map<String, Picks.AtSeat> picked;
     private final SetUpWork work;
     private final Gear gear;
     private final Set<String> lostChannels;
     private final Catalogue catalogue;
+    /** Made when it is asked for. */
+    private Pricing pricing;
+    private Map<String, String> left;
 
-    Layout(LineUp lineUp, List<AtSeat> seats, Gear gear, Set<String> lostChannels, Catalogue catalogue, PlanRules rules, Map<String, Picks.AtSeat> standing) {
-        this(lineUp, seats, gear, lostChannels, catalogue, rules, standing, SetUpWork.fromNothing(lineUp.setUp(), catalogue.tasks()));
+    Layout(LineUp lineUp, List<AtSeat> seats, Gear gear, Set<String> lostChannels, Catalogue catalogue, PlanRules rules, WaysKept kept, Map<String, Picks.AtSeat> standing) {
+        this(lineUp, seats, gear, lostChannels, catalogue, rules, kept, standing, SetUpWork.fromNothing(lineUp.setUp(), catalogue.tasks()));
     }
 
-    /** @param work what setting up takes, and how much of it can be done */
-    Layout(LineUp lineUp, List<AtSeat> seats, Gear gear, Set<String> lostChannels, Catalogue catalogue, PlanRules rules, Map<String, Picks.AtSeat> standing,
-            SetUpWork work) {
+    /**
+     * @param kept what the seats could get in other layouts
+     * @param work what setting up takes, and how much of it can be done
+     */
+    Layout(LineUp lineUp, List<AtSeat> seats, Gear gear, Set<String> lostChannels, Catalogue catalogue, PlanRules rules, WaysKept kept,
+            Map<String, Picks.AtSeat> standing, SetUpWork work) {
+        this.kept = kept;
         this.work = work;
         this.seats = seats;
         this.rules = rules;
@@ -63,16 +72,21 @@ final class Layout {
         Courses courses = new Courses(resources, rules::tooStrongCentipoints);
         for (AtSeat at : seats) {
             index.put(at.seat().id(), index.size());
+            SeatChoices choices = new SeatChoices(resources, courses, at, offer -> work.takes(at.seat().id(), offer));
+            Long leftOutCentipoints = at.seat().must() ? null : Long.valueOf(rules.leftOutCentipoints(at.seat()));
+            long rangeCentipoints = range(at.seat().id());
+            // what setting up takes depends on what stands
+            SeatChoices.Found found = work.time() == null
+                    ? kept.of(at, resources.sorts(), rangeCentipoints, (same, before) -> choices.found(leftOutCentipoints, rangeCentipoints, same, before))
+                    : choices.found(leftOutCentipoints, rangeCentipoints, any -> false, SeatChoices.Found.NOTHING);
             Picks.AtSeat picked = standing.get(at.seat().id());
             Offer same = picked == null || !isThere(picked, gear.stock()) ? null : at.picked(picked);
             if (same != null) {
                 setUp.put(at.seat().id(), same);
+                found = choices.with(found, same);
             }
-            SeatChoices choices = new SeatChoices(resources, courses, at.source().body(), at.offers().all(), !Boolean.FALSE.equals(at.seat().limits().phantom()), at.seat().must() ? null : Long.valueOf(rules.leftOutCentipoints(at.seat())),
-                    range(at.seat().id()), offer -> offer == same, offer -> work.takes(at.seat().id(), offer));
-            Comparator<SeatChoices.Way> best = Comparator.comparingLong((SeatChoices.Way way) -> way.choice().centipoints()).reversed();
-            ways.add(choices.ways().stream().sorted(best).toList());
-            kinds.add(Stream.concat(choices.ways().stream(), choices.beaten().stream()).sorted(best).toList());
+            ways.add(found.ways());
+            kinds.add(found.kinds());
         }
     }
 
@@ -81,12 +95,12 @@ final class Layout {
         List<AtSeat> others = seats.stream().filter(at -> at != out).toList();
         Set<String> lost = new HashSet<>(lostChannels);
         lost.add(channel.id());
-        return new Layout(lineUp.without(List.of(out.seat().id())), others, gear, lost, catalogue, rules, picked);
+        return new Layout(lineUp.without(List.of(out.seat().id())), others, gear, lost, catalogue, rules, kept, picked);
     }
 
     /** The same with other offers and other gear; nothing stands yet. */
     Layout with(LineUp lineUp, List<AtSeat> offered, Gear other) {
-        return new Layout(lineUp, offered, other, lostChannels, catalogue, rules, Map.of(), work);
+        return new Layout(lineUp, offered, other, lostChannels, catalogue, rules, kept, Map.of(), work);
     }
 
     Set<String> lostChannels() {
@@ -203,6 +217,19 @@ final class Layout {
                 ways.get(seat).stream().map(SeatChoices.Way::choice).toList())).toList(), caps(), resources.channels().banks());
     }
 
+    /** The same made ready for prices; what they prove holds for a search with more time as well. */
+    Pricing pricing() {
+        if (pricing == null) {
+            pricing = new Pricing(work.within(alone(), SetUpWork.ANY_TIME_S));
+        }
+        return pricing;
+    }
+
+    /** Some of the ways of each seat made ready for prices. */
+    Pricing pricing(List<List<SeatChoices.Way>> some) {
+        return new Pricing(work.within(problem(some), SetUpWork.ANY_TIME_S));
+    }
+
     /** The problem of some of the ways of each seat, what two of them are worth together counted for any two. */
     Problem problem(List<List<SeatChoices.Way>> some) {
         return problem(some, some);
@@ -244,6 +271,17 @@ final class Layout {
 
     /** What is set up already: the problem and the plan of it that nobody had to search. */
     record SetUp(Problem problem, Solution plan) {
+        Map<String, String> choices() {
+            return problem.seats().stream().collect(Collectors.toMap(pairwright.session.allocation.Seat::id, seat -> seat.choices().get(0).id()));
+        }
+    }
+
+    /** Whether a seat is left as it is by this way, on its channels: not only the same microphones at the same places. */
+    boolean keeps(int seat, SeatChoices.Way way) {
+        if (left == null) {
+            left = setUp().choices();
+        }
+        return way.choice().id().equals(left.get(seats.get(seat).seat().id()));
     }
 
     /** What of the picks can stay, on the channels they are on; a seat on a channel that nobody knows is left open. */

@@ -8,7 +8,7 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import pairwright.session.allocation.Kept;
 import pairwright.session.allocation.Prices;
-import pairwright.session.allocation.Problem;
+import pairwright.session.allocation.Pricing;
 
 /** Of all ways of a layout those that need to be searched. Two seats that shall be heard together are weighed together once few enough ways are left. */
 final class Narrowed {
@@ -17,6 +17,8 @@ final class Narrowed {
 
     private final Layout layout;
     private final long keptCentipoints;
+    /** What was found last is near to what is sought next. */
+    private Prices last;
 
     /**
      * What is left to be searched.
@@ -39,12 +41,12 @@ final class Narrowed {
      */
     Left within(long centipoints) {
         long alone = centipoints - layout.mostTogether();
-        Prices prices = priced(layout.alone(), layout.ways(), alone);
+        Prices prices = priced(layout.pricing(), layout.ways(), alone);
         List<List<SeatChoices.Way>> some = within(layout.ways(), prices, alone);
         if (!layout.weighsTogether() || layout.pairsOf(some) > MOST_PAIRS) {
             return new Left(some, prices.boundCentipoints() + layout.mostTogether());
         }
-        Prices together = priced(layout.problem(some), some, centipoints);
+        Prices together = priced(layout.pricing(some), some, centipoints);
         return new Left(within(some, together, centipoints), together.boundCentipoints());
     }
 
@@ -60,23 +62,23 @@ final class Narrowed {
      * @param centipoints of a plan; 0 where none is known
      */
     List<List<SeatChoices.Way>> likeliest(int most, long centipoints) {
-        Prices prices = priced(layout.alone(), layout.ways(), centipoints - layout.mostTogether());
+        Prices prices = priced(layout.pricing(), layout.ways(), centipoints - layout.mostTogether());
         List<Set<Integer>> nearest = IntStream.range(0, layout.ways().size()).mapToObj(seat -> IntStream.range(0, layout.ways().get(seat).size()).boxed()
                 .sorted(Comparator.comparingDouble(way -> prices.behindCentipoints(seat, way))).limit(most).collect(Collectors.toSet())).toList();
         return chosen(layout.ways(), (seat, way) -> nearest.get(seat).contains(way));
     }
 
-    private Prices priced(Problem problem, List<List<SeatChoices.Way>> some, long centipoints) {
+    private Prices priced(Pricing pricing, List<List<SeatChoices.Way>> some, long centipoints) {
         List<Kept> kept = new ArrayList<>();
         for (int seat = 0; seat < some.size(); seat++) {
             for (int way = 0; way < some.get(seat).size(); way++) {
-                if (keptCentipoints > 0 && layout.stands(seat, some.get(seat).get(way))) {
+                if (keptCentipoints > 0 && layout.keeps(seat, some.get(seat).get(way))) {
                     kept.add(new Kept(seat, way, keptCentipoints));
                 }
             }
         }
-        // what is proven holds for a search with more time as well
-        return new Prices(layout.work().within(problem, SetUpWork.ANY_TIME_S).keeping(kept), centipoints);
+        last = last == null ? pricing.prices(kept, centipoints) : pricing.prices(kept, centipoints, last);
+        return last;
     }
 
     private interface Wanted {

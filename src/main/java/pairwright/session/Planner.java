@@ -145,9 +145,9 @@ public final class Planner {
             this.now = now;
             this.standing = standing;
             this.progress = progress;
-            this.rules = new PlanRules(now.rules(), now.catalogue());
+            this.rules = judging.rules(now);
             List<AtSeat> seats = judging.of(lineUp, now, whole.stock(), new ChannelPool(gear.channels(), Set.copyOf(lost.channels())), progress);
-            this.layout = new Layout(lineUp, seats, gear, Set.copyOf(lost.channels()), now.catalogue(), rules, standing, work);
+            this.layout = new Layout(lineUp, seats, gear, Set.copyOf(lost.channels()), now.catalogue(), rules, judging.ways(), standing, work);
         }
 
         Planned planned() {

@@ -26,17 +26,19 @@ final class PurchaseCase {
     private final List<AtSeat> seats;
     private final Knowledge now;
     private final PlanRules rules;
+    private final WaysKept kept;
     private final Allocator allocator;
     /** For each seat what the best offer with a type is worth, by type. */
     private final List<Map<String, Long>> bestWith;
     private Bounds bounds;
 
-    PurchaseCase(Purchases.Session session, Gear gear, List<AtSeat> seats, Knowledge now, PlanRules rules, Allocator allocator) {
+    PurchaseCase(Purchases.Session session, Gear gear, List<AtSeat> seats, Knowledge now, PlanRules rules, WaysKept kept, Allocator allocator) {
         this.session = session;
         this.gear = gear;
         this.seats = seats;
         this.now = now;
         this.rules = rules;
+        this.kept = kept;
         this.allocator = allocator;
         this.bestWith = seats.stream().map(at -> bestWith(at, now.catalogue().mics().values())).toList();
     }
@@ -66,7 +68,7 @@ final class PurchaseCase {
     }
 
     private Layout layout(LineUp lineUp, List<AtSeat> at, Stock stock) {
-        return new Layout(lineUp, at, new Gear(stock, gear.channels(), gear.stands(), gear.boosters(), gear.pads()), Set.of(), now.catalogue(), rules, Map.of());
+        return new Layout(lineUp, at, new Gear(stock, gear.channels(), gear.stands(), gear.boosters(), gear.pads()), Set.of(), now.catalogue(), rules, kept, Map.of());
     }
 
     /**

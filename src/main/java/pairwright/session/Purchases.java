@@ -100,11 +100,11 @@ public final class Purchases {
         List<Goods> all = Goods.all(now.catalogue(), wish.mostTier());
         // two of each type that are matched, beside what there is: whatever is bought is judged already
         Stock everything = Goods.with(stock, all.stream().filter(goods -> goods.units() == 2).toList());
-        PlanRules rules = new PlanRules(now.rules(), now.catalogue());
+        PlanRules rules = judging.rules(now);
         for (Session session : wish.sessions()) {
             progress.accept(new Progress("Judging everything for " + session.name(), cases.size(), wish.sessions().size()));
             List<AtSeat> seats = judging.of(session.lineUp(), now, everything, new ChannelPool(wish.gear().channels(), Set.of()), step -> { });
-            cases.add(new PurchaseCase(session, wish.gear(), seats, now, rules, allocators.apply(session)));
+            cases.add(new PurchaseCase(session, wish.gear(), seats, now, rules, judging.ways(), allocators.apply(session)));
         }
         planned();
         List<Purchased.Served> before = served();

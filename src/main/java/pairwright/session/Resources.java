@@ -32,6 +32,15 @@ final class Resources {
     private final List<Gear.Booster> boosters;
     private final Catalogue catalogue;
     private final List<Gear.LinePad> pads;
+    private final Sorts sorts;
+
+    /** What sorts of things there are, however many: on this alone it depends what can be put in front of a seat. */
+    record Sorts(UnitPool.Sorts units, Others others) {
+    }
+
+    /** All but the units. */
+    record Others(ChannelPool.Sorts channels, List<Gear.Stand> stands, List<Gear.Booster> boosters, List<Gear.LinePad> pads) {
+    }
 
     /**
      * @param lostChannels ids of channels that cannot be used any more
@@ -45,6 +54,11 @@ final class Resources {
         this.catalogue = catalogue;
         this.boosters = gear.boosters().stream().filter(booster -> !booster.passesPhantom()).toList();
         this.pads = gear.pads();
+        this.sorts = new Sorts(units.sorts(), new Others(channels.sorts(), gear.stands(), boosters, pads));
+    }
+
+    Sorts sorts() {
+        return sorts;
     }
 
     UnitPool units() {

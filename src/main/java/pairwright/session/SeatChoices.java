@@ -1,7 +1,7 @@
 package pairwright.session;
 
 import java.util.ArrayList;
-import java.util.Collection;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -9,10 +9,11 @@ import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import pairwright.advice.Offer;
 import pairwright.advice.OfferedMic;
-import pairwright.model.Body;
 import pairwright.model.MicType;
 import pairwright.session.allocation.Choice;
 import pairwright.session.allocation.Feed;
@@ -25,14 +26,13 @@ import pairwright.session.allocation.PhantomNeed;
 final class SeatChoices {
     private static final String OUT = "nothing";
 
+    private static final Comparator<Way> BEST = Comparator.comparingLong((Way way) -> way.choice().centipoints()).reversed();
+
     private final Resources resources;
     private final Courses courses;
-    private final Body body;
+    private final AtSeat at;
     private final Function<Offer, Map<String, Integer>> work;
     private final boolean phantom;
-    private final List<Way> ways = new ArrayList<>();
-    private final Map<Demand, Long> best = new HashMap<>();
-    private final Map<List<String>, Way> beaten = new LinkedHashMap<>();
 
     /**
      * One choice and what is behind it.
@@ -41,6 +41,12 @@ final class SeatChoices {
      * @param courses from each microphone to its channels
      */
     record Way(Choice choice, Offer offer, List<Course> courses) {
+        /** Of what tells the ways of a seat apart: all else of it takes long to go through. */
+        @Override
+        public int hashCode() {
+            return choice.id().hashCode();
+        }
+
         /** What sets it apart for whoever looks for another idea: its technique and its types, wherever they stand. */
         List<String> kind() {
             return offer == null ? List.of() : Stream.concat(Stream.of(offer.technique()), offer.mics().stream().map(mic -> mic.micType().id())).toList();
@@ -51,26 +57,61 @@ final class SeatChoices {
     }
 
     /**
-     * @param body of the source; null where nobody noted it
-     * @param offers best first
-     * @param phantom whether the seat may have phantom power
+     * All that is worth looking at, best first.
+     *
+     * @param ways for the best plan
+     * @param kinds those, and of every kind the best of those that take no less than something better: none is in the best plan, but one may be what makes another plan
+     * @param byOffer all ways of each offer
+     */
+    record Found(List<Way> ways, List<Way> kinds, List<List<Way>> byOffer) {
+        static final Found NOTHING = new Found(List.of(), List.of(), List.of());
+    }
+
+    /** @param work what setting an offer up takes of the caps */
+    SeatChoices(Resources resources, Courses courses, AtSeat at, Function<Offer, Map<String, Integer>> work) {
+        this.resources = resources;
+        this.courses = courses;
+        this.at = at;
+        this.work = work;
+        this.phantom = !Boolean.FALSE.equals(at.seat().limits().phantom());
+    }
+
+    static Way leftOut(long centipoints) {
+        return new Way(Choice.out(OUT, centipoints), null, List.of());
+    }
+
+    /**
+     * What the seat can get.
+     *
      * @param leftOutCentipoints what it is worth to leave the seat out; null where it must be served
      * @param rangeCentipoints how much more a seat beside another can make of one offer than of another that takes the same; 0 for a seat that is
      *     judged by itself
-     * @param setUp offers that are looked at whatever they are worth, since they stand already
-     * @param work what setting an offer up takes of the caps
+     * @param same whether an offer is served as it was found before
      */
-    SeatChoices(Resources resources, Courses courses, Body body, List<Offer> offers, boolean phantom, Long leftOutCentipoints, long rangeCentipoints, Predicate<Offer> setUp,
-            Function<Offer, Map<String, Integer>> work) {
-        this.resources = resources;
-        this.courses = courses;
-        this.body = body;
-        this.work = work;
-        this.phantom = phantom;
+    Found found(Long leftOutCentipoints, long rangeCentipoints, Predicate<Offer> same, Found before) {
+        List<Way> ways = new ArrayList<>();
+        List<List<Way>> byOffer = new ArrayList<>();
+        Map<List<String>, Way> beaten = new LinkedHashMap<>();
         // a box of which there is none is reckoned with only where nothing else serves the seat, so that it is said to be short
         for (boolean borrowed = false; ; borrowed = true) {
-            for (int i = 0; i < offers.size(); i++) {
-                add(offers.get(i), i, rangeCentipoints, setUp.test(offers.get(i)), borrowed);
+            Map<Demand, Long> best = new HashMap<>();
+            byOffer.clear();
+            for (int i = 0; i < at.offers().all().size(); i++) {
+                Offer offer = at.offers().all().get(i);
+                byOffer.add(!borrowed && same.test(offer) ? before.byOffer().get(i) : of(offer, i, borrowed));
+                for (Way way : byOffer.get(i)) {
+                    Choice choice = way.choice();
+                    Demand demand = new Demand(choice.takes(), choice.feeds(), choice.anyOf());
+                    Long most = best.get(demand);
+                    if (most == null || choice.centipoints() > most || rangeCentipoints > 0 && choice.centipoints() >= most - rangeCentipoints) {
+                        ways.add(way);
+                    } else {
+                        beaten.merge(way.kind(), way, (one, other) -> other.choice().centipoints() > one.choice().centipoints() ? other : one);
+                    }
+                    if (most == null || choice.centipoints() > most) {
+                        best.put(demand, choice.centipoints());
+                    }
+                }
             }
             if (borrowed || !ways.isEmpty() || leftOutCentipoints != null) {
                 break;
@@ -79,28 +120,30 @@ final class SeatChoices {
         if (leftOutCentipoints != null) {
             ways.add(leftOut(leftOutCentipoints));
         }
+        return new Found(ways.stream().sorted(BEST).toList(), Stream.concat(ways.stream(), beaten.values().stream()).sorted(BEST).toList(), List.copyOf(byOffer));
     }
 
-    static Way leftOut(long centipoints) {
-        return new Way(Choice.out(OUT, centipoints), null, List.of());
+    /**
+     * The same with all ways of an offer, whatever they are worth, since it stands already.
+     *
+     * @param setUp one of those of the seat
+     */
+    Found with(Found found, Offer setUp) {
+        Set<String> there = found.ways().stream().map(way -> way.choice().id()).collect(Collectors.toSet());
+        List<Way> more = found.byOffer().get(IntStream.range(0, at.offers().all().size()).filter(i -> at.offers().all().get(i) == setUp).findFirst().orElseThrow()).stream()
+                .filter(way -> !there.contains(way.choice().id())).toList();
+        return more.isEmpty() ? found : new Found(Stream.concat(found.ways().stream(), more.stream()).sorted(BEST).toList(),
+                Stream.concat(found.kinds().stream(), more.stream()).sorted(BEST).toList(), found.byOffer());
     }
 
-    List<Way> ways() {
-        return ways;
-    }
-
-    /** Of every kind the best of those that take no less than something better: none is in the best plan, but one may be what makes another plan. */
-    Collection<Way> beaten() {
-        return beaten.values();
-    }
-
-    private void add(Offer offer, int number, long rangeCentipoints, boolean setUp, boolean borrowed) {
-        List<Set<String>> stands = resources.standing(offer, body);
+    /** Empty where nothing here holds it or no unit is there. */
+    private List<Way> of(Offer offer, int number, boolean borrowed) {
+        List<Set<String>> stands = resources.standing(offer, at.source().body());
         if (stands == null) {
-            return; // no stand here holds it
+            return List.of();
         }
         Map<String, Integer> work = this.work.apply(offer);
-        int way = 0;
+        List<Way> ways = new ArrayList<>();
         for (Map<String, Integer> takes : resources.units().ways(offer)) {
             for (List<Course> chosen : together(offer, borrowed)) {
                 Map<String, Integer> all = new HashMap<>(takes);
@@ -114,18 +157,10 @@ final class SeatChoices {
                     feeds.addAll(course.feeds());
                     centipoints += course.centipoints();
                 }
-                long worth = centipoints;
-                Long most = best.get(new Demand(all, feeds, anyOf));
-                best.merge(new Demand(all, feeds, anyOf), worth, Math::max);
-                Way one = new Way(new Choice("offer " + number + "." + way, Choice.Use.FULL, worth, all, feeds, anyOf), offer, chosen);
-                if (setUp || most == null || worth > most || rangeCentipoints > 0 && worth >= most - rangeCentipoints) {
-                    ways.add(one);
-                } else {
-                    beaten.merge(one.kind(), one, (before, after) -> after.choice().centipoints() > before.choice().centipoints() ? after : before);
-                }
-                way++;
+                ways.add(new Way(new Choice("offer " + number + "." + ways.size(), Choice.Use.FULL, centipoints, all, feeds, anyOf), offer, chosen));
             }
         }
+        return ways;
     }
 
     /** A course for each microphone; boosters in every line that wants one, or in none. */

@@ -144,7 +144,7 @@ final class SetUpWork {
 
     /** A problem with another amount of work that can be done; what is set aside of it is still to be taken off. */
     Problem within(Problem problem, int workS) {
-        return new Problem(problem.seats(), problem.caps().stream().map(cap -> isCap(cap.name()) ? new Cap(CAP, Math.max(0, workS - heldS), cap.price()) : cap).toList(),
+        return time == null ? problem : new Problem(problem.seats(), problem.caps().stream().map(cap -> isCap(cap.name()) ? new Cap(CAP, Math.max(0, workS - heldS), cap.price()) : cap).toList(),
                 problem.banks(), problem.pairs(), problem.kept(), problem.channelPrices());
     }
 

@@ -5,8 +5,12 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalLong;
 import java.util.Set;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import pairwright.advice.HouseMemory;
 import pairwright.advice.Knowledge;
 import pairwright.advice.Offer;
@@ -36,6 +40,9 @@ public final class SmallSession {
     private final List<int[]> twos = new ArrayList<>();
     private final List<Boolean> apart = new ArrayList<>();
     private final Map<Offer, Voice> voices = new HashMap<>();
+    /** What the seats from one on are worth at the most, and all that sound beside each other. */
+    private final long[] mostLeft;
+    private final long mostTogether;
 
     /**
      * What microphones are plugged into.
@@ -49,10 +56,20 @@ public final class SmallSession {
                     number <= switched ? PhantomSwitch.BANK : PhantomSwitch.NONE, LEAST_GAIN_DB, MOST_GAIN_DB, null, null, null)).toList();
         }
 
+        /** Whether it works only with phantom power. */
+        public static boolean wantsPower(OfferedMic mic) {
+            return need(mic) == PhantomNeed.NEEDED;
+        }
+
+        /** Whether phantom power may ruin it. */
+        public static boolean suffersPower(OfferedMic mic) {
+            return need(mic) == PhantomNeed.FORBIDDEN;
+        }
+
         /** Whether all of them can be plugged in at once, none without the power it needs and none on power that ruins it. */
         public boolean take(List<OfferedMic> mics) {
-            int powered = (int) mics.stream().filter(mic -> need(mic) == PhantomNeed.NEEDED).count();
-            int ruined = (int) mics.stream().filter(mic -> need(mic) == PhantomNeed.FORBIDDEN).count();
+            int powered = (int) mics.stream().filter(Sockets::wantsPower).count();
+            int ruined = (int) mics.stream().filter(Sockets::suffersPower).count();
             return mics.size() <= switched + without && powered <= switched && (powered == 0 || ruined <= without);
         }
     }
@@ -85,7 +102,7 @@ public final class SmallSession {
         this.sockets = sockets;
         this.now = now;
         this.rules = new PlanRules(now.rules(), now.catalogue());
-        Stock all = stock(micTypes.stream().collect(java.util.stream.Collectors.toMap(type -> type, type -> lineUp.seats().size(), (one, other) -> one, java.util.TreeMap::new)));
+        Stock all = stock(micTypes.stream().collect(Collectors.toMap(type -> type, type -> lineUp.seats().size(), (one, other) -> one, TreeMap::new)));
         this.seats = new Judging(HouseMemory.NOTHING).of(lineUp, now, all, new ChannelPool(channels(), Set.of()), step -> { });
         this.ways = layout(all).ways().stream().map(of -> of.stream().map(SeatChoices.Way::offer).toList()).toList();
         List<String> ids = lineUp.seats().stream().map(Seat::id).toList();
@@ -93,6 +110,11 @@ public final class SmallSession {
             twos.add(new int[] {ids.indexOf(two.first()), ids.indexOf(two.second())});
             apart.add(two.apart());
         });
+        this.mostTogether = apart.stream().mapToLong(rules::mostTwoCentipoints).map(most -> Math.max(0, most)).sum();
+        this.mostLeft = new long[ways.size() + 1];
+        for (int seat = ways.size() - 1; seat >= 0; seat--) {
+            mostLeft[seat] = mostLeft[seat + 1] + ways.get(seat).stream().mapToLong(Offer::centipoints).max().orElse(0);
+        }
     }
 
     private List<Gear.Channel> channels() {
@@ -116,7 +138,11 @@ public final class SmallSession {
         return lineUp;
     }
 
-    static PhantomNeed need(OfferedMic mic) {
+    public Sockets sockets() {
+        return sockets;
+    }
+
+    private static PhantomNeed need(OfferedMic mic) {
         return SeatChoices.phantom(mic.micType(), mic.phantom());
     }
 
@@ -127,8 +153,7 @@ public final class SmallSession {
      * @param position id; null for any place
      */
     public Optional<Offer> best(int seat, String micType, String position) {
-        return seats.get(seat).offers().all().stream().filter(offer -> offer.mics().size() == 1).filter(offer -> offer.mics().get(0).micType().id().equals(micType))
-                .filter(offer -> position == null || offer.mics().get(0).position().id().equals(position)).findFirst();
+        return offers(seat, micType, position).findFirst();
     }
 
     /** What a plan is worth by its seats and by how they sound beside each other, in hundredths of a point; nothing is asked of what there is. */
@@ -138,6 +163,52 @@ public final class SmallSession {
             sum += rules.twoCentipoints(apart.get(i), voice(offers.get(twos.get(i)[0])), voice(offers.get(twos.get(i)[1])));
         }
         return sum;
+    }
+
+    /**
+     * The most that can be made of some types.
+     *
+     * @param micTypes by seat, ids
+     * @param at a seat of which the place is settled as well, from 0; -1 for none
+     * @param position id of that place
+     * @return hundredths of a point; empty where one of them cannot be put up
+     */
+    public OptionalLong most(List<String> micTypes, int at, String position) {
+        List<List<Offer>> open = new ArrayList<>();
+        for (int seat = 0; seat < micTypes.size(); seat++) {
+            int of = seat;
+            boolean beside = twos.stream().anyMatch(two -> two[0] == of || two[1] == of);
+            String type = micTypes.get(seat);
+            // who is to be told from another may do better with what is not the best by itself
+            boolean any = seat == at && beside;
+            List<Offer> some = new ArrayList<>(offers(seat, type, seat == at ? position : null).limit(any ? Integer.MAX_VALUE : 1).toList());
+            if (beside && !any) {
+                ways.get(seat).stream().filter(offer -> offer.mics().get(0).micType().id().equals(type) && !some.contains(offer)).forEach(some::add);
+            }
+            if (some.isEmpty()) {
+                return OptionalLong.empty();
+            }
+            open.add(some);
+        }
+        return most(open, new ArrayList<>());
+    }
+
+    private OptionalLong most(List<List<Offer>> open, List<Offer> chosen) {
+        if (chosen.size() == open.size()) {
+            return OptionalLong.of(centipoints(chosen));
+        }
+        long most = Long.MIN_VALUE;
+        for (Offer offer : open.get(chosen.size())) {
+            chosen.add(offer);
+            most = Math.max(most, most(open, chosen).orElseThrow());
+            chosen.remove(chosen.size() - 1);
+        }
+        return OptionalLong.of(most);
+    }
+
+    private Stream<Offer> offers(int seat, String micType, String position) {
+        return seats.get(seat).offers().all().stream().filter(offer -> offer.mics().size() == 1).filter(offer -> offer.mics().get(0).micType().id().equals(micType))
+                .filter(offer -> position == null || offer.mics().get(0).position().id().equals(position));
     }
 
     private Voice voice(Offer offer) {
@@ -155,11 +226,11 @@ public final class SmallSession {
      */
     public Optional<Seated> best(Map<String, Integer> units) {
         Counting counting = new Counting(new HashMap<>(units));
-        counting.from(0);
+        counting.from(0, 0);
         return Optional.ofNullable(counting.best);
     }
 
-    /** Goes through all plans, seat by seat. */
+    /** Goes through all plans, seat by seat, the best ways first, but for those that cannot be worth more than one that was found. */
     private final class Counting {
         private final Map<String, Integer> left;
         private final List<Offer> chosen = new ArrayList<>();
@@ -169,11 +240,14 @@ public final class SmallSession {
             this.left = left;
         }
 
-        void from(int seat) {
+        void from(int seat, long centipoints) {
+            if (best != null && centipoints + mostLeft[seat] + mostTogether <= best.centipoints()) {
+                return;
+            }
             if (seat == ways.size()) {
-                long centipoints = centipoints(chosen);
-                if ((best == null || centipoints > best.centipoints()) && (sockets == null || sockets.take(chosen.stream().map(offer -> offer.mics().get(0)).toList()))) {
-                    best = new Seated(chosen, centipoints);
+                long all = centipoints(chosen);
+                if ((best == null || all > best.centipoints()) && (sockets == null || sockets.take(chosen.stream().map(offer -> offer.mics().get(0)).toList()))) {
+                    best = new Seated(chosen, all);
                 }
                 return;
             }
@@ -182,7 +256,7 @@ public final class SmallSession {
                 if (left.getOrDefault(type, 0) > 0) {
                     left.merge(type, -1, Integer::sum);
                     chosen.add(offer);
-                    from(seat + 1);
+                    from(seat + 1, centipoints + offer.centipoints());
                     chosen.remove(seat);
                     left.merge(type, 1, Integer::sum);
                 }

@@ -1,14 +1,17 @@
 package pairwright.session;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.ToIntFunction;
+import java.util.stream.Collectors;
 import pairwright.advice.Offer;
 import pairwright.advice.OfferedMic;
 import pairwright.model.Given;
@@ -42,6 +45,34 @@ final class UnitPool {
             stock.units().stream().filter(Stock.Held::free).forEach(unit -> byType.computeIfAbsent(unit.micType(), any -> new ArrayList<>()).add(unit));
             byType.forEach((type, units) -> matched.put(type, pairs(units)));
         }
+    }
+
+    /** @param types empty where units are not counted */
+    record Sorts(boolean counted, Map<String, Sort> types) {
+        /** Whether there is the same of all types of an offer. */
+        boolean alike(Sorts other, Offer offer) {
+            return counted == other.counted && offer.mics().stream().allMatch(mic -> !mic.micType().wantsBox() && Objects.equals(types.get(mic.micType().id()), other.types.get(mic.micType().id())));
+        }
+    }
+
+    /**
+     * What there is of a type.
+     *
+     * @param two whether there are two or more
+     * @param plain whether there is any without a response of its own
+     * @param own ids of those that have one
+     * @param plainPair whether there is a matched pair without
+     * @param ownPairs the ids of each other matched pair
+     */
+    private record Sort(boolean two, boolean plain, Set<String> own, boolean plainPair, List<List<String>> ownPairs) {
+    }
+
+    Sorts sorts() {
+        Map<String, Sort> types = new HashMap<>();
+        byType.forEach((type, units) -> types.put(type, new Sort(units.size() > 1, units.stream().anyMatch(unit -> !isOwn(unit)),
+                units.stream().filter(this::isOwn).map(Stock.Held::id).collect(Collectors.toSet()), matched.get(type).stream().anyMatch(this::plain),
+                matched.get(type).stream().filter(pair -> !plain(pair)).map(pair -> pair.stream().map(Stock.Held::id).toList()).toList())));
+        return new Sorts(counted, types);
     }
 
     boolean counted() {

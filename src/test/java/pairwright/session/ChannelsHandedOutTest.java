@@ -1,6 +1,7 @@
 package pairwright.session;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static pairwright.session.Sessions.at;
 import static pairwright.session.Sessions.channel;
 import static pairwright.session.Sessions.unit;
@@ -30,5 +31,11 @@ class ChannelsHandedOutTest {
     void ofTwoWithoutPhantomPowerARibbonGetsTheBetterLoad() {
         assertEquals("ribbon-2", channelOf("compact-ribbon", duo(channel("single-1").gain(60).input(1500), channel("ribbon-1").gain(76).input(1500).dead(),
                 channel("ribbon-2").gain(76).input(20_000).dead())));
+    }
+
+    @Test
+    void whereNobodySaidWhatTheSwitchReachesARibbonGoesLast() {
+        assertNotEquals("unnoted-1", channelOf("compact-ribbon", duo(channel("unnoted-1").gain(76).input(20_000).unnoted(), channel("single-1").gain(60).input(1500),
+                channel("single-2").gain(60).input(1500))));
     }
 }

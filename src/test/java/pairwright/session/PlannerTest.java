@@ -187,7 +187,7 @@ class PlannerTest {
                 List.of(List.of("guitar", "voice")), null, null, 1);
         Knowledge now = Sextet.KNOWLEDGE.current();
         Layout layout = new Layout(apart, new Judging(HouseMemory.NOTHING).of(apart, now, Sextet.GEAR.stock(), new ChannelPool(Sextet.GEAR.channels()), step -> { }),
-                Sextet.GEAR, Set.of(), now.catalogue(), new PlanRules(now.rules(), now.catalogue()), Map.of());
+                Sextet.GEAR, Set.of(), now.catalogue(), new PlanRules(now.rules(), now.catalogue()), new WaysKept(), Map.of());
         Allocator allocator = new Allocator();
         BestPlan hoped = BestPlan.of(layout, allocator).orElseThrow();
         Solution weighed = allocator.best(layout.problem(layout.first(120))).orElseThrow();

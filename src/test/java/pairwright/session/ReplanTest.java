@@ -106,7 +106,7 @@ class ReplanTest {
         Knowledge now = Sextet.KNOWLEDGE.current();
         LineUp without = LINE_UP.without(lost.seats());
         Layout layout = new Layout(without, JUDGING.of(without, now, Sextet.GEAR.stock(), new ChannelPool(left.channels()), step -> { }), left,
-                Set.copyOf(lost.channels()), now.catalogue(), new PlanRules(now.rules(), now.catalogue()), Map.of());
+                Set.copyOf(lost.channels()), now.catalogue(), new PlanRules(now.rules(), now.catalogue()), new WaysKept(), Map.of());
         Assume.that(layout.unserved().isEmpty());
         Allocator allocator = new Allocator();
         long best = amongAll(layout, allocator);

@@ -41,35 +41,40 @@ record Sessions(LineUp lineUp, Gear gear) {
 
     /** A channel with a switch of its own. */
     static Channel channel(String id) {
-        return new Channel(id, null, PhantomSwitch.CHANNEL, null, null, null, null);
+        return new Channel(id, null, PhantomSwitch.CHANNEL, null, null, null, null, true);
     }
 
     /** A channel of which only what is asked for is known. */
-    record Channel(String id, String bank, PhantomSwitch phantom, Double leastGainDb, Double mostGainDb, Double inputOhm, Double supplyMa) {
+    record Channel(String id, String bank, PhantomSwitch phantom, Double leastGainDb, Double mostGainDb, Double inputOhm, Double supplyMa, boolean noted) {
         Channel onBank(String name) {
-            return new Channel(id, name, PhantomSwitch.BANK, leastGainDb, mostGainDb, inputOhm, supplyMa);
+            return new Channel(id, name, PhantomSwitch.BANK, leastGainDb, mostGainDb, inputOhm, supplyMa, noted);
         }
 
         /** Without phantom power. */
         Channel dead() {
-            return new Channel(id, bank, PhantomSwitch.NONE, leastGainDb, mostGainDb, inputOhm, supplyMa);
+            return new Channel(id, bank, PhantomSwitch.NONE, leastGainDb, mostGainDb, inputOhm, supplyMa, noted);
+        }
+
+        /** Nobody said what its switch reaches. */
+        Channel unnoted() {
+            return new Channel(id, bank, PhantomSwitch.NONE, leastGainDb, mostGainDb, inputOhm, supplyMa, false);
         }
 
         Channel gain(double mostDb) {
-            return new Channel(id, bank, phantom, leastGainDb, mostDb, inputOhm, supplyMa);
+            return new Channel(id, bank, phantom, leastGainDb, mostDb, inputOhm, supplyMa, noted);
         }
 
         /** Goes no lower. */
         Channel least(double gainDb) {
-            return new Channel(id, bank, phantom, gainDb, mostGainDb, inputOhm, supplyMa);
+            return new Channel(id, bank, phantom, gainDb, mostGainDb, inputOhm, supplyMa, noted);
         }
 
         Channel input(double ohm) {
-            return new Channel(id, bank, phantom, leastGainDb, mostGainDb, ohm, supplyMa);
+            return new Channel(id, bank, phantom, leastGainDb, mostGainDb, ohm, supplyMa, noted);
         }
 
         Channel supply(double mA) {
-            return new Channel(id, bank, phantom, leastGainDb, mostGainDb, inputOhm, mA);
+            return new Channel(id, bank, phantom, leastGainDb, mostGainDb, inputOhm, mA, noted);
         }
     }
 
@@ -101,7 +106,7 @@ record Sessions(LineUp lineUp, Gear gear) {
 
     Sessions channels(Channel... channels) {
         List<Gear.Channel> all = Stream.of(channels).map(one -> new Gear.Channel(one.id(), one.id(), one.bank(), one.phantom(), one.leastGainDb(), one.mostGainDb(), one.inputOhm(), null,
-                one.supplyMa())).toList();
+                one.supplyMa(), one.noted())).toList();
         return new Sessions(lineUp, new Gear(gear.stock(), all, gear.stands(), gear.boosters(), gear.pads()));
     }
 

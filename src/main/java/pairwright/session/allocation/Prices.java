@@ -1,10 +1,7 @@
 package pairwright.session.allocation;
 
-import java.util.ArrayList;
-import java.util.HashMap;
+import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
-import java.util.Set;
 
 /**
  * What is short has a price, so that not every seat reckons with the same microphone: no plan is worth more than what the seats have left at best when each pays for what it takes,
@@ -19,93 +16,29 @@ public final class Prices {
     private static final double ROUNDING = 0.01;
 
     private final double[] there;
-    /** By seat and choice: what it is worth, what it takes (index and count in turn), and the sets of each of which it takes one. */
     private final long[][] worth;
     private final int[][][] takes;
     private final int[][][][] oneOf;
-    /** By seat: with whom it chooses, itself where alone; what choices of the two are worth together stands at the first of them. */
     private final int[] mate;
     private final long[][][] together;
     private final double[][] behind;
+    private double[] lowest;
     private double bound;
 
     /**
-     * Looks for prices.
-     *
-     * @param planCentipoints what a plan is worth, which no bound can be below; the search ends when it comes near
+     * @param more what single choices are worth beyond what they are by themselves
+     * @param from prices to begin with
      */
-    public Prices(Problem problem, long planCentipoints) {
-        List<Seat> seats = problem.seats();
-        Map<String, Integer> index = new HashMap<>();
-        List<Integer> counts = new ArrayList<>();
-        problem.caps().forEach(cap -> {
-            index.put("cap " + cap.name(), counts.size());
-            counts.add(cap.there());
-        });
-        problem.banks().stream().flatMap(bank -> bank.channels().stream()).forEach(group -> {
-            int at = index.computeIfAbsent("group " + group, any -> {
-                counts.add(0);
-                return counts.size() - 1;
-            });
-            counts.set(at, counts.get(at) + 1);
-        });
-        there = counts.stream().mapToDouble(one -> one).toArray();
-        worth = new long[seats.size()][];
-        takes = new int[seats.size()][][];
-        oneOf = new int[seats.size()][][][];
-        behind = new double[seats.size()][];
-        mate = new int[seats.size()];
-        together = new long[seats.size()][][];
-        for (int seat = 0; seat < worth.length; seat++) {
-            List<Choice> choices = seats.get(seat).choices();
-            worth[seat] = choices.stream().mapToLong(Choice::centipoints).toArray();
-            takes[seat] = choices.stream().map(choice -> takes(choice, index)).toArray(int[][]::new);
-            oneOf[seat] = choices.stream().map(choice -> oneOf(choice, index)).toArray(int[][][]::new);
-            behind[seat] = new double[choices.size()];
-            mate[seat] = seat;
-        }
-        problem.kept().forEach(kept -> worth[kept.seat()][kept.choice()] += kept.centipoints());
-        problem.pairs().forEach(this::pair);
-        seek(planCentipoints);
-    }
-
-    private static int[] takes(Choice choice, Map<String, Integer> index) {
-        int[] takes = new int[2 * choice.takes().size()];
-        int at = 0;
-        for (Map.Entry<String, Integer> one : choice.takes().entrySet().stream().sorted(Map.Entry.comparingByKey()).toList()) {
-            takes[at++] = index.get("cap " + one.getKey());
-            takes[at++] = one.getValue();
-        }
-        return takes;
-    }
-
-    private static int[][] oneOf(Choice choice, Map<String, Integer> index) {
-        List<int[]> all = new ArrayList<>();
-        choice.anyOf().forEach(caps -> all.add(indexes("cap ", caps, index)));
-        choice.feeds().forEach(feed -> all.add(indexes("group ", feed.groups(), index)));
-        return all.stream().filter(any -> any.length > 0).toArray(int[][]::new);
-    }
-
-    private static int[] indexes(String kind, Set<String> names, Map<String, Integer> index) {
-        return names.stream().filter(name -> index.containsKey(kind + name)).mapToInt(name -> index.get(kind + name)).sorted().toArray();
-    }
-
-    private void pair(PairTerm pair) {
-        long[][] worths = new long[worth[pair.first()].length][worth[pair.second()].length];
-        pair.together().forEach(one -> worths[one.first()][one.second()] += one.centipoints());
-        if (mate[pair.first()] == pair.first() && mate[pair.second()] == pair.second()) {
-            mate[pair.first()] = pair.second();
-            mate[pair.second()] = pair.first();
-            together[pair.first()] = worths;
-            return;
-        }
-        for (int choice = 0; choice < worths.length; choice++) {
-            long most = Long.MIN_VALUE;
-            for (long one : worths[choice]) {
-                most = Math.max(most, one);
-            }
-            worth[pair.first()][choice] += most;
-        }
+    Prices(Pricing of, List<Kept> more, long planCentipoints, double[] from) {
+        there = of.there;
+        takes = of.takes;
+        oneOf = of.oneOf;
+        mate = of.mate;
+        together = of.together;
+        worth = Arrays.stream(of.worth).map(long[]::clone).toArray(long[][]::new);
+        more.forEach(kept -> worth[kept.seat()][kept.choice()] += kept.centipoints());
+        behind = Arrays.stream(worth).map(choices -> new double[choices.length]).toArray(double[][]::new);
+        seek(planCentipoints, from);
     }
 
     /** No plan is worth more, in hundredths of a point. */
@@ -113,14 +46,19 @@ public final class Prices {
         return bound;
     }
 
+    /** The prices at which that is so. */
+    double[] each() {
+        return lowest;
+    }
+
     /** How far a plan with this choice is behind the bound at least, in hundredths of a point. */
     public double behindCentipoints(int seat, int choice) {
         return behind[seat][choice];
     }
 
-    private void seek(long plan) {
-        double[] prices = new double[there.length];
-        double[] lowest = prices;
+    private void seek(long plan, double[] from) {
+        double[] prices = from;
+        lowest = prices;
         bound = Double.POSITIVE_INFINITY;
         double step = 1;
         int waited = 0;
@@ -152,7 +90,7 @@ public final class Prices {
             prices = next;
         }
         bound += ROUNDING;
-        measure(lowest);
+        measure();
     }
 
     /** @param spare what there is; what is taken at these prices is taken from it */
@@ -170,7 +108,7 @@ public final class Prices {
                 double[] left = left(seat, prices);
                 double[] others = left(mate[seat], prices);
                 int best = best(withOther(left, others, together[seat]));
-                int other = best(with(others, together[seat][best]));
+                int other = best(others, together[seat][best]);
                 now += left[best] + others[other] + together[seat][best][other];
                 take(seat, best, prices, spare);
                 take(mate[seat], other, prices, spare);
@@ -179,12 +117,12 @@ public final class Prices {
         return now;
     }
 
-    private void measure(double[] prices) {
+    private void measure() {
         for (int seat = 0; seat < worth.length; seat++) {
-            double[] left = left(seat, prices);
+            double[] left = left(seat, lowest);
             if (mate[seat] != seat) {
                 long[][] worths = together[seat] != null ? together[seat] : turned(together[mate[seat]]);
-                left = withOther(left, left(mate[seat], prices), worths);
+                left = withOther(left, left(mate[seat], lowest), worths);
             }
             double most = left[best(left)];
             for (int choice = 0; choice < left.length; choice++) {
@@ -207,18 +145,18 @@ public final class Prices {
     private static double[] withOther(double[] left, double[] others, long[][] worths) {
         double[] both = new double[left.length];
         for (int choice = 0; choice < left.length; choice++) {
-            double[] beside = with(others, worths[choice]);
-            both[choice] = left[choice] + beside[best(beside)];
+            int best = best(others, worths[choice]);
+            both[choice] = left[choice] + others[best] + worths[choice][best];
         }
         return both;
     }
 
-    private static double[] with(double[] left, long[] more) {
-        double[] with = new double[left.length];
-        for (int choice = 0; choice < left.length; choice++) {
-            with[choice] = left[choice] + more[choice];
+    private static int best(double[] left, long[] more) {
+        int best = 0;
+        for (int choice = 1; choice < left.length; choice++) {
+            best = left[choice] + more[choice] > left[best] + more[best] ? choice : best;
         }
-        return with;
+        return best;
     }
 
     /** Of one seat by itself. Nobody is paid back, so what is worth less than another leaves is not reckoned. */

@@ -32,10 +32,10 @@ public record Problem(List<Seat> seats, List<Cap> caps, List<Bank> banks, List<P
         different("banks", banks.stream().map(Bank::name));
         for (Seat seat : seats) {
             for (Choice choice : seat.choices()) {
-                Set<String> named = new TreeSet<>(choice.takes().keySet());
-                choice.anyOf().forEach(named::addAll);
-                named.removeAll(known);
-                if (!named.isEmpty()) {
+                if (!known.containsAll(choice.takes().keySet()) || !choice.anyOf().stream().allMatch(known::containsAll)) {
+                    Set<String> named = new TreeSet<>(choice.takes().keySet());
+                    choice.anyOf().forEach(named::addAll);
+                    named.removeAll(known);
                     throw new IllegalArgumentException("Choice " + choice.id() + " of seat " + seat.id() + " takes of " + named + ", which is not among the caps");
                 }
             }

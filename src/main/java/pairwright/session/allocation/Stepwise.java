@@ -42,7 +42,7 @@ final class Stepwise {
     }
 
     private Solution together(Solution apart) {
-        Prices prices = new Prices(problem, problem.worthCentipoints(apart.choices()));
+        Prices prices = new Pricing(problem).prices(problem.kept(), problem.worthCentipoints(apart.choices()));
         Solution first = search.counted(apart, prices.boundCentipoints(), latitude);
         List<Set<Integer>> likeliest = IntStream.range(0, problem.seats().size()).mapToObj(seat -> likeliest(seat, prices, first)).toList();
         Solution good = among((seat, choice) -> likeliest.get(seat).contains(choice), first, prices);

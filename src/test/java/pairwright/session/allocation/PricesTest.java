@@ -23,7 +23,7 @@ class PricesTest {
                 plans++;
                 Solution best = found.get();
                 for (long known : new long[] {best.centipoints(), best.centipoints() - 200}) {
-                    Prices prices = new Prices(problem, known);
+                    Prices prices = new Pricing(problem).prices(problem.kept(), known);
                     double spare = prices.boundCentipoints() - best.centipoints();
                     assertTrue(spare >= 0, "seed " + seed + ": the bound is " + spare + " below the best");
                     for (int seat = 0; seat < best.choices().size(); seat++) {
@@ -41,14 +41,14 @@ class PricesTest {
         Choice good = new Choice("good", Choice.Use.FULL, 1000, Map.of("one", 1), List.of(), List.of());
         Choice plain = new Choice("plain", Choice.Use.FULL, 600, Map.of(), List.of(), List.of());
         Problem problem = new Problem(List.of(new Seat("a", true, List.of(good, plain)), new Seat("b", true, List.of(good, plain))), List.of(new Cap("one", 1, 1)), List.of());
-        assertEquals(1600, new Prices(problem, 1600).boundCentipoints(), 1.1, "both at best would be 2000");
+        assertEquals(1600, new Pricing(problem).prices(List.of(), 1600).boundCentipoints(), 1.1, "both at best would be 2000");
     }
 
     @Test
     void whatIsWorthNothingInAPlanIsFarBehind() {
         Choice good = new Choice("good", Choice.Use.FULL, 1000, Map.of(), List.of(), List.of());
         Choice poor = new Choice("poor", Choice.Use.FULL, 100, Map.of(), List.of(), List.of());
-        Prices prices = new Prices(new Problem(List.of(new Seat("a", true, List.of(poor, good))), List.of(), List.of()), 1000);
+        Prices prices = new Pricing(new Problem(List.of(new Seat("a", true, List.of(poor, good))), List.of(), List.of())).prices(List.of(), 1000);
         assertEquals(900, prices.behindCentipoints(0, 0), 0.1);
         assertEquals(0, prices.behindCentipoints(0, 1));
     }

@@ -1,0 +1,37 @@
+package pairwright.cli;
+
+import java.io.PrintWriter;
+import java.util.concurrent.Callable;
+import pairwright.locker.Role;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** What a class got right and missed. */
+@Command(
+        name = "summary",
+        description = "Prints what a class missed most, and how each item was answered.",
+        mixinStandardHelpOptions = true,
+        versionProvider = Version.class,
+        exitCodeOnInvalidInput = Main.UNUSABLE)
+final class LabSummary implements Callable<Integer> {
+    @Parameters(paramLabel = "ID", description = "Of the exercises.")
+    private String id;
+
+    @Mixin
+    private LabAt at;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Override
+    public Integer call() {
+        return at.with(id, (desk, set) -> {
+            PrintWriter out = spec.commandLine().getOut();
+            LabText.summary(out, desk.summary(set, Role.INSTRUCTOR));
+            return 0;
+        });
+    }
+}
