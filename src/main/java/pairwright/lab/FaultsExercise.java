@@ -27,19 +27,31 @@ final class FaultsExercise implements Exercise {
     private final FaultsPlan plan;
     private final List<FaultsPlan.At> stood;
 
-    /** @throws IllegalArgumentException where a set-up of the case cannot be any more */
-    FaultsExercise(Case drawn, int level, Lab lab) {
+    FaultsExercise(Case drawn, Planted planted, Lab lab) {
         this.lab = lab;
         this.drawn = drawn;
-        this.plan = new FaultsPlan(drawn, level, lab);
-        this.stood = plan.stood(IntStream.range(0, seats()).mapToObj(this::trial).toList());
+        this.plan = planted.plan();
+        this.stood = planted.stood();
     }
 
-    private SeatTrials.Trial trial(int seat) {
-        String name = drawn.all("setUps").get(seat);
-        List<MicType> types = Stream.of(name.split(" ")).filter(lab.catalogue().mics()::containsKey).distinct().map(lab::type).toList();
-        return plan.trials(seat, types, name.contains("+")).stream().filter(trial -> trial.name().equals(name)).findFirst()
-                .orElseThrow(() -> new IllegalArgumentException("The set-up \"" + name + "\" of the exercise cannot be tried any more"));
+    /** A plan as it stands, and what is wrong with each of its set-ups. */
+    record Planted(FaultsPlan plan, List<FaultsPlan.At> stood) {
+        /**
+         * As a case has it.
+         *
+         * @throws IllegalArgumentException where a set-up of it cannot be any more
+         */
+        static Planted of(Case drawn, int level, Lab lab) {
+            FaultsPlan plan = new FaultsPlan(drawn, level, lab);
+            List<String> names = drawn.all("setUps");
+            return new Planted(plan, plan.stood(IntStream.range(0, names.size()).mapToObj(seat -> trial(plan, seat, names.get(seat), lab)).toList()));
+        }
+
+        private static SeatTrials.Trial trial(FaultsPlan plan, int seat, String name, Lab lab) {
+            List<MicType> types = Stream.of(name.split(" ")).filter(lab.catalogue().mics()::containsKey).distinct().map(lab::type).toList();
+            return plan.trials(seat, types, name.contains("+")).stream().filter(trial -> trial.name().equals(name)).findFirst()
+                    .orElseThrow(() -> new IllegalArgumentException("The set-up \"" + name + "\" of the exercise cannot be tried any more"));
+        }
     }
 
     private int seats() {
