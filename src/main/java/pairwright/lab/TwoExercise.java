@@ -130,13 +130,14 @@ final class TwoExercise implements Exercise {
         sum.add(name, share, 2, pick != null && given.size() > pick ? "Two were asked for, " + given.size() + " were given." : "Of what was offered, as it is set up: " + titled(item, right) + ".", rule);
     }
 
-    /** Two are better than one, of two what the entry of the source names first, and the first reasons that are read. */
+    /** Two are better than one, of two what the entry of the source names first, and for reasons what is usual and what comes first. */
     @Override
     public Answer usual() {
         List<String> named = lab.source(question.source()).pairs().stream().map(PairRecipe::technique).toList();
         int two = IntStream.range(0, shown.size()).filter(which -> shown.offer(which).mics().size() == 2).boxed()
                 .min(Comparator.comparingInt(which -> named.indexOf(shown.offer(which).technique()))).orElse(0);
-        return Answer.NOTHING.with(SET_UP, setUps().get(two).id()).with(REASONS, List.of("a", "b"));
+        return Answer.NOTHING.with(SET_UP, setUps().get(two).id()).with(REASONS, Item.Opt.lettered(rules(REASONS)).stream()
+                .sorted(Comparator.comparing((Item.Opt option) -> !lab.rules().rule(option.says()).topic().equals("custom"))).limit(2).map(Item.Opt::id).toList());
     }
 
     @Override
