@@ -122,7 +122,7 @@ public final class SmallSession {
     }
 
     private Layout layout(Stock stock) {
-        return new Layout(lineUp, seats, new Gear(stock, channels(), null, null, null), Set.of(), now.catalogue(), rules, Map.of());
+        return new Layout(lineUp, seats, new Gear(stock, channels(), null, null, null), Set.of(), now.catalogue(), rules, new WaysKept(), Map.of());
     }
 
     /** Units of each type, called as it and numbered. */
