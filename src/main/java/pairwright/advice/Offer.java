@@ -4,6 +4,7 @@ import java.util.List;
 import pairwright.model.Option;
 import pairwright.model.Technique;
 import pairwright.model.Together;
+import pairwright.rules.Finding;
 
 /** One way to record a source: one microphone, or two. What it is worth is known; why is worked out when it is asked for. */
 public final class Offer {
@@ -59,6 +60,16 @@ public final class Offer {
     /** How many channels it takes. */
     public int channels() {
         return mics.stream().mapToInt(mic -> mic.micType().channels()).sum();
+    }
+
+    /** What the rules find for and against it, with no sentence yet. */
+    public List<Finding> findings() {
+        return candidate.findings();
+    }
+
+    /** The sentence of one of its findings. */
+    public String says(Finding finding) {
+        return offers.says(finding);
     }
 
     /** Why it is worth what it is, as the only one that is shown; for several ask {@link Offers#explained(List)}, which is faster. */

@@ -7,7 +7,11 @@ import java.util.Optional;
 import java.util.concurrent.ThreadLocalRandom;
 import java.util.function.Supplier;
 import pairwright.advice.Knowledge;
+import pairwright.lab.CoverageDesk;
+import pairwright.lab.Kinds;
+import pairwright.lab.Lab;
 import pairwright.locker.Role;
+import pairwright.sheet.CoursePage;
 import pairwright.sheet.Html;
 import pairwright.sheet.LabPage;
 import pairwright.sheet.Page;
@@ -21,6 +25,7 @@ final class LabPageRoutes {
 
     private final Supplier<Knowledge> knowledge;
     private final Html html;
+    private final CoverageDesk coverage = new CoverageDesk(new Kinds());
 
     LabPageRoutes(Supplier<Knowledge> knowledge, Html html) {
         this.knowledge = knowledge;
@@ -29,6 +34,7 @@ final class LabPageRoutes {
 
     void add(RoutesConfig routes) {
         Routes.get(routes, "/lab", context -> PageRoutes.show(context, LabPage.of(html, PageRoutes.visit(context), Access.role(context).covers(Role.INSTRUCTOR))));
+        PageRoutes.page(routes, "/lab/course", visit -> CoursePage.of(html, knowledge.get(), visit, coverage.of(new Lab(knowledge.get(), null))));
         Routes.get(routes, "/lab/practice/{kind}/{level}", this::any);
         Routes.get(routes, "/lab/practice/{kind}/{level}/{seed}", this::practice);
     }

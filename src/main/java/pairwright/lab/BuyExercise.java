@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.IntToDoubleFunction;
 import java.util.stream.Collectors;
@@ -12,8 +13,7 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import pairwright.advice.Offer;
 import pairwright.model.HabitRank;
-import pairwright.model.Option;
-import pairwright.model.Reason;
+import pairwright.model.Naming;
 import pairwright.session.SmallSession;
 
 /** What to buy for sessions to come. What a purchase earns is by how much the best plans rise with it, against what could be had. */
@@ -75,11 +75,7 @@ final class BuyExercise implements Exercise {
     }
 
     private String sources(int session) {
-        return problem.sessions().get(session).lineUp().seats().stream().map(seat -> small(lab.source(seat.source()).name())).collect(Collectors.joining(", "));
-    }
-
-    private static String small(String name) {
-        return name.substring(0, 1).toLowerCase(Locale.ROOT) + name.substring(1);
+        return problem.sessions().get(session).lineUp().seats().stream().map(seat -> Naming.small(lab.source(seat.source()).name())).collect(Collectors.joining(", "));
     }
 
     private int best(IntToDoubleFunction worth) {
@@ -135,23 +131,30 @@ final class BuyExercise implements Exercise {
         return some.isEmpty() ? "nothing" : some.stream().map(of -> goods.get(of).says()).collect(Collectors.joining("; "));
     }
 
+    /** Who gets it in a session that it raises; empty where it raises none. */
+    private Optional<Offer> gets(int of, int session) {
+        SmallSession.Seated after = problem.best(session, List.of(of));
+        return after.centipoints() <= problem.best(session, List.of()).centipoints() ? Optional.empty()
+                : after.offers().stream().filter(offer -> offer.mics().get(0).micType().id().equals(problem.goods().get(of))).findFirst();
+    }
+
     /** For whom it is, in each session that it raises, and what speaks most for it there. */
     private List<String> why(int of) {
         List<String> why = new ArrayList<>();
         for (int session = 0; session < problem.sessions().size(); session++) {
-            SmallSession.Seated before = problem.best(session, List.of());
             SmallSession.Seated after = problem.best(session, List.of(of));
-            if (after.centipoints() > before.centipoints()) {
-                Offer gets = after.offers().stream().filter(offer -> offer.mics().get(0).micType().id().equals(problem.goods().get(of))).findFirst().orElseThrow();
-                String seat = lab.source(problem.sessions().get(session).lineUp().seats().get(after.offers().indexOf(gets)).source()).name();
-                why.add(session(session) + " rises from " + points(before.centipoints()) + " to " + points(after.centipoints()) + ": it goes to the " + small(seat) + ". " + first(gets.option()));
-            }
+            int here = session;
+            gets(of, session).ifPresent(offer -> why.add(session(here) + " rises from " + points(problem.best(here, List.of()).centipoints()) + " to " + points(after.centipoints()) + ": it goes to "
+                    + Naming.the(lab.source(problem.sessions().get(here).lineUp().seats().get(after.offers().indexOf(offer)).source()).name()) + ". "
+                    + StrongestReason.of(offer).map(StrongestReason::says).orElse("")));
         }
         return why;
     }
 
-    private static String first(Option option) {
-        return option.reasons().stream().filter(reason -> reason.points() > 0).findFirst().map(Reason::says).orElse("");
+    /** The rule that speaks most for a purchase; null for one that raises nothing. */
+    private String rule(int of) {
+        return IntStream.range(0, problem.sessions().size()).mapToObj(session -> gets(of, session)).flatMap(Optional::stream).flatMap(offer -> StrongestReason.of(offer).stream())
+                .map(StrongestReason::rule).findFirst().orElse(null);
     }
 
     /** What decides: all that moves the score of whoever is served otherwise, before and after. */
@@ -161,7 +164,7 @@ final class BuyExercise implements Exercise {
             List<Offer> before = problem.best(session, List.of()).offers();
             List<Offer> after = problem.best(session, bought).offers();
             IntStream.range(0, before.size()).filter(seat -> before.get(seat) != after.get(seat))
-                    .forEach(seat -> Stream.of(after.get(seat), before.get(seat)).forEach(offer -> offer.option().reasons().forEach(reason -> rules.add(reason.rule()))));
+                    .forEach(seat -> Stream.of(after.get(seat), before.get(seat)).forEach(offer -> offer.findings().stream().filter(finding -> finding.centipoints() != 0).forEach(finding -> rules.add(finding.rule().id()))));
         }
         return List.copyOf(rules);
     }
@@ -193,7 +196,7 @@ final class BuyExercise implements Exercise {
         String says = found.isEmpty() ? "None of them was named." : found.get(0) == most ? "Nothing else does more. " + String.join(" ", why(most))
                 : "It raises the plans by " + points(problem.gain(found.get(0))) + " for " + problem.price(found.get(0)) + "; " + goods.get(most).says() + " by " + points(problem.gain(most)) + " for "
                         + problem.price(most) + ". " + String.join(" ", why(most));
-        sum.add(name, found.isEmpty() ? 0 : share(worth.applyAsDouble(found.get(0)), worth.applyAsDouble(most)), of, says.strip(), null);
+        sum.add(name, found.isEmpty() ? 0 : share(worth.applyAsDouble(found.get(0)), worth.applyAsDouble(most)), of, says.strip(), rule(most));
     }
 
     private void basket(Answer answer, Mark.Sum sum) {
@@ -202,7 +205,7 @@ final class BuyExercise implements Exercise {
         int price = problem.price(given);
         String says = given.isEmpty() ? "Nothing was bought." : price > budget ? "That costs " + price + ", and there is " + budget + "."
                 : "That raises the plans by " + points(problem.gain(given)) + " for " + price + "; the most there is to have is " + points(problem.gain(best)) + ": " + named(best) + ".";
-        sum.add("The budget", given.isEmpty() || price > budget ? 0 : share(problem.gain(given), problem.gain(best)), 5, says, null);
+        sum.add("The budget", given.isEmpty() || price > budget ? 0 : share(problem.gain(given), problem.gain(best)), 5, says, rule(best.get(0)));
     }
 
     /** Buys what is reached for most often, whatever there is already, and thinks of all the rest that it may be good for something. */

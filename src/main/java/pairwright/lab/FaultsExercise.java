@@ -8,6 +8,7 @@ import java.util.Set;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import pairwright.model.MicType;
+import pairwright.model.Naming;
 import pairwright.model.Placement;
 import pairwright.session.Line;
 
@@ -27,19 +28,31 @@ final class FaultsExercise implements Exercise {
     private final FaultsPlan plan;
     private final List<FaultsPlan.At> stood;
 
-    /** @throws IllegalArgumentException where a set-up of the case cannot be any more */
-    FaultsExercise(Case drawn, int level, Lab lab) {
+    FaultsExercise(Case drawn, Planted planted, Lab lab) {
         this.lab = lab;
         this.drawn = drawn;
-        this.plan = new FaultsPlan(drawn, level, lab);
-        this.stood = plan.stood(IntStream.range(0, seats()).mapToObj(this::trial).toList());
+        this.plan = planted.plan();
+        this.stood = planted.stood();
     }
 
-    private SeatTrials.Trial trial(int seat) {
-        String name = drawn.all("setUps").get(seat);
-        List<MicType> types = Stream.of(name.split(" ")).filter(lab.catalogue().mics()::containsKey).distinct().map(lab::type).toList();
-        return plan.trials(seat, types, name.contains("+")).stream().filter(trial -> trial.name().equals(name)).findFirst()
-                .orElseThrow(() -> new IllegalArgumentException("The set-up \"" + name + "\" of the exercise cannot be tried any more"));
+    /** A plan as it stands, and what is wrong with each of its set-ups. */
+    record Planted(FaultsPlan plan, List<FaultsPlan.At> stood) {
+        /**
+         * As a case has it.
+         *
+         * @throws IllegalArgumentException where a set-up of it cannot be any more
+         */
+        static Planted of(Case drawn, int level, Lab lab) {
+            FaultsPlan plan = new FaultsPlan(drawn, level, lab);
+            List<String> names = drawn.all("setUps");
+            return new Planted(plan, plan.stood(IntStream.range(0, names.size()).mapToObj(seat -> trial(plan, seat, names.get(seat), lab)).toList()));
+        }
+
+        private static SeatTrials.Trial trial(FaultsPlan plan, int seat, String name, Lab lab) {
+            List<MicType> types = Stream.of(name.split(" ")).filter(lab.catalogue().mics()::containsKey).distinct().map(lab::type).toList();
+            return plan.trials(seat, types, name.contains("+")).stream().filter(trial -> trial.name().equals(name)).findFirst()
+                    .orElseThrow(() -> new IllegalArgumentException("The set-up \"" + name + "\" of the exercise cannot be tried any more"));
+        }
     }
 
     private int seats() {
@@ -51,11 +64,7 @@ final class FaultsExercise implements Exercise {
     }
 
     private String called(int seat) {
-        return "set-up " + (seat + 1) + " (" + small(plan.source(seat).name()) + ")";
-    }
-
-    private static String small(String name) {
-        return name.substring(0, 1).toLowerCase(Locale.ROOT) + name.substring(1);
+        return "set-up " + (seat + 1) + " (" + Naming.small(plan.source(seat).name()) + ")";
     }
 
     /** Rules that are offered of a seat, then that nothing is wrong. */
@@ -155,7 +164,7 @@ final class FaultsExercise implements Exercise {
 
     /** What speaks most for it. */
     private String best(int seat) {
-        return stood.get(seat).trial().offer().option().reasons().stream().filter(reason -> reason.points() > 0).findFirst().map(reason -> reason.says()).orElse("");
+        return StrongestReason.of(stood.get(seat).trial().offer()).map(StrongestReason::says).orElse("");
     }
 
     @Override

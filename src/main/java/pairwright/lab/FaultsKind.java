@@ -90,6 +90,7 @@ final class FaultsKind implements Kind {
             }
             with = with.with("rules-" + (seat + 1), rules);
         }
+        lab.worked(with, new FaultsExercise.Planted(plan, stood));
         return Optional.of(with);
     }
 
@@ -152,13 +153,13 @@ final class FaultsKind implements Kind {
         };
     }
 
-    /** What is offered of a seat: of all its faults one, and rules that find something wrong with others there but say nothing of this. */
+    /** What is offered of a seat: of all its faults one, and rules that find something wrong with as many microphones there but say nothing of these. */
     private static List<String> rules(Draw draw, FaultsPlan.At at, List<SeatTrials.Trial> trials, int many, Lab lab) {
         List<String> rules = new ArrayList<>();
         Set<String> titles = new HashSet<>();
         at.faults().stream().limit(1).forEach(fault -> rules.add(fault.rule()));
         rules.forEach(rule -> titles.add(lab.rules().rule(rule).title()));
-        Stream<String> others = draw.shuffled(trials.stream().flatMap(trial -> trial.faults().stream()).map(SetUpFault::rule).distinct().toList()).stream();
+        Stream<String> others = draw.shuffled(trials.stream().filter(trial -> trial.pair() == at.trial().pair()).flatMap(trial -> trial.faults().stream()).map(SetUpFault::rule).distinct().toList()).stream();
         Stream<String> ofPlans = draw.some(2, lab.rules().rules().stream().filter(FaultsKind::ofALine).map(RuleInfo::id).toList()).stream();
         draw.shuffled(Stream.concat(others.limit(many), ofPlans).toList()).stream().filter(rule -> rules.size() < many && !at.speaking().contains(rule))
                 .filter(rule -> titles.add(lab.rules().rule(rule).title())).forEach(rules::add);
@@ -172,6 +173,6 @@ final class FaultsKind implements Kind {
 
     @Override
     public Exercise of(Case drawn, int level, Lab lab) {
-        return new FaultsExercise(drawn, level, lab);
+        return new FaultsExercise(drawn, lab.worked(drawn, FaultsExercise.Planted.class, () -> FaultsExercise.Planted.of(drawn, level, lab)), lab);
     }
 }

@@ -6,6 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
 import java.util.TreeMap;
@@ -153,32 +154,41 @@ final class SessionExercise implements Exercise {
         double missed = put.shortCentipoints(best) / 100.0;
         double share = Math.max(0, 1 - missed / (MOST_SHORT_A_SEAT_POINTS * seats()));
         Mark.Sum sum = new Mark.Sum();
-        sum.add("Who gets what", share, TYPE_POINTS * seats(), missed < 0.05 ? "No other sharing out does more." : String.format(Locale.ROOT, "%.1f points", missed)
-                + " short of the best plan. " + weakest(put), null);
-        for (int seat = 0; seat < seats(); seat++) {
-            place(seat, put, share, answer.one(place(seat)), sum);
+        int seat = weakest(put);
+        Offer better = best.offers().get(seat);
+        Optional<StrongestReason> reason = put.at(seat).flatMap(offer -> StrongestReason.over(better, offer)).or(() -> StrongestReason.of(better));
+        sum.add("Who gets what", share, TYPE_POINTS * seats(), missed < 0.05 ? "No other sharing out does more." : String.format(Locale.ROOT, "%.1f points short of the best plan. There, for ", missed)
+                + called(seat) + ": " + Naming.small(SessionPut.mic(better).micType().name()) + ". " + reason.map(StrongestReason::says).orElse(""),
+                reason.map(StrongestReason::rule).orElse(null));
+        for (int of = 0; of < seats(); of++) {
+            place(of, put, share, answer.one(place(of)), sum);
         }
         plugged(types, put, sum);
         return sum.mark();
     }
 
     /** Where the best plan gains most over what was answered. */
-    private String weakest(SessionPut put) {
-        int seat = IntStream.range(0, seats()).boxed().max(Comparator.comparingLong((Integer of) -> put.at(of).map(offer -> best.offers().get(of).centipoints() - offer.centipoints()).orElse(Long.MAX_VALUE)))
+    private int weakest(SessionPut put) {
+        return IntStream.range(0, seats()).boxed().max(Comparator.comparingLong((Integer of) -> put.at(of).map(offer -> best.offers().get(of).centipoints() - offer.centipoints()).orElse(Long.MAX_VALUE)))
                 .orElseThrow();
-        Offer better = best.offers().get(seat);
-        return "There " + called(seat) + " has " + Naming.the(Naming.type(SessionPut.mic(better).micType().name())) + ". " + better.option().reasons().stream().filter(reason -> reason.points() > 0).findFirst()
-                .map(reason -> reason.says()).orElse("");
     }
 
     private void place(int seat, SessionPut put, double typesShare, String given, Mark.Sum sum) {
         OptionalLong lost = given == null ? OptionalLong.empty() : put.lostCentipoints(seat, given);
         double missed = lost.isEmpty() ? MOST_SHORT_OF_PLACE_POINTS : lost.getAsLong() / 100.0;
+        Optional<StrongestReason> reason = lost.isEmpty() ? Optional.empty() : reason(put.at(seat).orElseThrow(), seat, given, missed);
         String says = put.at(seat).isEmpty() ? "Nothing can stand there." : given == null ? "No place was named." : lost.isEmpty() ? "It cannot stand there."
                 : missed < 0.05 ? "Nowhere else does it do more." : String.format(Locale.ROOT, "It would do %.1f points more elsewhere, such as here: ", missed)
                         + SessionPut.mic(put.at(seat).get()).position().name() + ".";
         // the best place for what should not be there is worth as little as that
-        sum.add("The place at " + called(seat), typesShare * (1 - missed / MOST_SHORT_OF_PLACE_POINTS), PLACE_POINTS, says, null);
+        sum.add("The place at " + called(seat), typesShare * (1 - missed / MOST_SHORT_OF_PLACE_POINTS), PLACE_POINTS, (says + " " + reason.map(StrongestReason::says).orElse("")).strip(),
+                reason.map(StrongestReason::rule).orElse(null));
+    }
+
+    /** Why a place is as good as any, or another better. */
+    private Optional<StrongestReason> reason(Offer could, int seat, String place, double missed) {
+        Offer stands = session.best(seat, SessionPut.mic(could).micType().id(), place).orElseThrow();
+        return missed < 0.05 ? StrongestReason.of(stands) : StrongestReason.over(could, stands);
     }
 
     private void plugged(List<String> types, SessionPut put, Mark.Sum sum) {
@@ -218,7 +228,7 @@ final class SessionExercise implements Exercise {
     @Override
     public Set<String> restsOn() {
         Set<String> rests = new LinkedHashSet<>();
-        right().forEach(offer -> offer.option().reasons().forEach(reason -> rests.add(reason.rule())));
+        right().forEach(offer -> offer.findings().stream().filter(finding -> finding.centipoints() != 0).forEach(finding -> rests.add(finding.rule().id())));
         if (planned() != null) {
             planned().reasons().forEach(said -> rests.add(said.rule()));
         }

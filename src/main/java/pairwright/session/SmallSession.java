@@ -35,6 +35,7 @@ public final class SmallSession {
     private final Sockets sockets;
     private final Knowledge now;
     private final PlanRules rules;
+    private final WaysKept kept = new WaysKept();
     private final List<AtSeat> seats;
     private final List<List<Offer>> ways;
     private final List<int[]> twos = new ArrayList<>();
@@ -122,7 +123,7 @@ public final class SmallSession {
     }
 
     private Layout layout(Stock stock) {
-        return new Layout(lineUp, seats, new Gear(stock, channels(), null, null, null), Set.of(), now.catalogue(), rules, Map.of());
+        return new Layout(lineUp, seats, new Gear(stock, channels(), null, null, null), Set.of(), now.catalogue(), rules, kept, Map.of());
     }
 
     /** Units of each type, called as it and numbered. */

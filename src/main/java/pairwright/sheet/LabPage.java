@@ -38,9 +38,9 @@ public final class LabPage {
      * @param teaches whether the reader may make exercises for a class
      */
     public static String of(Html html, Visit visit, boolean teaches) {
-        List<Link> more = new ArrayList<>();
+        Addresses at = new Addresses(visit);
+        List<Link> more = new ArrayList<>(List.of(at.link("/lab/course", "Course")));
         if (html.locker()) {
-            Addresses at = new Addresses(visit);
             more.add(at.link(AtLab.SETS, "Exercises of classes"));
             if (teaches) {
                 more.add(at.link(AtLab.SETS + "/new", "Make exercises for a class"));

@@ -18,7 +18,7 @@ final class EveryKind {
     private static final List<String> ADDRESSES = List.of("/", PAIRS, FROM_LOCKER, FROM_LOCKER_SHEET, FROM_LOCKER + "&from=soon&locker=spoon", DANGERS, "/?words=snare&mics=1", "/?words=blorp+fnord",
             "/?words=snare&only=boundary&phantom=no&mics=1", "/?source=nosuch&gain=lots", WHY_NOT, "/catalogue", "/mics", "/mics/active-ribbon",
             "/sources/snare-drum", "/characters/dark", "/rooms/church", "/techniques/mid-side", "/complaints/boxy", "/rules", "/rules/SAF-005", "/numbers",
-            "/numbers/comb", "/numbers/recording-angle", "/numbers/delay?distanceM=far", "/guide", "/no-such-page", "/lab", "/lab/practice/choose/5/3", "/lab/practice/mend/3/3", "/lab/practice/curves/3/2?a.set-up-1=a&mark=yes", "/lab/practice/reckon/1/2?a.set-up-1=a&mark=yes", "/locker", "/locker?free=yes&kind=spoon&from=soon", "/locker/units/" + Barn.RIBBON, "/locker/units/" + Barn.CHANNEL,
+            "/numbers/comb", "/numbers/recording-angle", "/numbers/delay?distanceM=far", "/guide", "/no-such-page", "/lab", "/lab/course", "/lab/practice/choose/5/3", "/lab/practice/mend/3/3", "/lab/practice/curves/3/2?a.set-up-1=a&mark=yes", "/lab/practice/reckon/1/2?a.set-up-1=a&mark=yes", "/locker", "/locker?free=yes&kind=spoon&from=soon", "/locker/units/" + Barn.RIBBON, "/locker/units/" + Barn.CHANNEL,
             "/locker/units/new", "/locker/units/new?kind=mic", "/locker/units/" + Barn.RIBBON + "/alter", "/locker/units/" + Barn.RIBBON + "/remove",
             "/locker/history", "/locker/import", "/locker/bookings", "/locker/bookings/1", "/locker/bookings/1/alter", "/locker/bookings/1/cancel", "/locker/bookings/new",
             "/locker/bookings/new?until=soon", "/locker/bookings/new?unit=loft-pencil-1&unit=yard-vocal-1",

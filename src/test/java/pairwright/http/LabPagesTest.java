@@ -19,6 +19,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 import pairwright.lab.Answer;
+import pairwright.lab.Course;
 import pairwright.lab.Exercise;
 import pairwright.lab.Item;
 import pairwright.lab.Key;
@@ -167,5 +168,26 @@ class LabPagesTest {
             assertEquals(404, got.statusCode(), one.getKey());
             assertTrue(new Document(got.body()).page().select("main").text().contains(one.getValue()), got.body());
         }
+    }
+
+    @Test
+    void theCourseLeadsToItsRulesAndExercisesAndTellsWhatNoneOfThemTouches() throws InterruptedException {
+        Document first = new Document(Serving.get("/lab/course").body());
+        assertEquals(List.of(), first.faults());
+        Course course = Course.of(Serving.KNOWLEDGE.current().catalogue(), Serving.KNOWLEDGE.current().rules());
+        assertEquals(course.parts().stream().map(part -> part.lesson().number() + ". " + part.lesson().name()).toList(), first.page().select(".lesson > h2").eachText());
+        for (Course.Part part : course.parts()) {
+            Element lesson = first.page().selectFirst("section[aria-labelledby=lesson-" + part.lesson().id() + "]");
+            assertEquals(part.rules().stream().map(rule -> "/rules/" + rule.id()).toList(), lesson.select("details a").eachAttr("href"));
+            lesson.select(".drills a").eachAttr("href").forEach(href -> assertEquals(302, SITE.get(href).statusCode(), href));
+        }
+        Document counted = first;
+        for (int tries = 0; counted.page().text().contains("This is being counted") && tries < 240; tries++) {
+            Thread.sleep(500);
+            counted = new Document(Serving.get("/lab/course").body());
+        }
+        assertEquals(List.of(), counted.faults());
+        assertTrue(counted.page().select("table tbody tr").size() > 30, counted.page().text());
+        counted.page().select("section[aria-labelledby=coverage] a").eachAttr("href").forEach(href -> assertEquals(200, SITE.get(href).statusCode(), href));
     }
 }

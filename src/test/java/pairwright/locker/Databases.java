@@ -109,7 +109,7 @@ public final class Databases {
     static Place emptied() throws SQLException {
         need();
         try (Connection connection = DriverManager.getConnection(Reused.PLACE.address()); Statement statement = connection.createStatement()) {
-            for (String table : List.of("mark", "document", "event_about", "event", "act", "line", "booking", "unit", "token")) {
+            for (String table : List.of("exercise_answer", "exercise_kit", "exercise", "exercise_set", "mark", "document", "event_about", "event", "act", "line", "booking", "unit", "token")) {
                 statement.execute("DELETE FROM " + table);
             }
             statement.execute("UPDATE state SET next_booking = 1");
