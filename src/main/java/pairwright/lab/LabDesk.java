@@ -114,10 +114,20 @@ public final class LabDesk {
      * @throws KeysShut where that is not to be seen, or not yet
      */
     public List<BenchKey> key(ExerciseSet set, Role role) {
+        seen(set, role);
+        return made(set, exercises -> set.benches().stream().map(bench -> new BenchKey(bench.number(), exercises.apply(bench).key())).toList());
+    }
+
+    /** The same of one bench. @throws KeysShut where that is not to be seen, or not yet */
+    public Key key(ExerciseSet set, int bench, Role role) {
+        seen(set, role);
+        return made(set, exercises -> exercises.apply(bench(set, bench)).key());
+    }
+
+    private void seen(ExerciseSet set, Role role) {
         if (!open(set, role)) {
             throw new KeysShut("The key of these exercises is shut" + (set.opensAt() == null ? ". Whoever teaches has it" : " until " + set.opensAt() + ". Ask again then"));
         }
-        return made(set, exercises -> set.benches().stream().map(bench -> new BenchKey(bench.number(), exercises.apply(bench).key())).toList());
     }
 
     /**

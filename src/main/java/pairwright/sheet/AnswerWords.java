@@ -28,7 +28,7 @@ final class AnswerWords {
             String written = String.join(" ", given);
             return amount.unit().equals("1") || !answer.unit(item.id()).isEmpty() ? written : written + " " + amount.unit();
         }
-        return given.size() < 3 ? String.join(", ", given) : given.get(0) + " m across, " + given.get(1) + " m up, pointing to " + given.get(2) + " degrees";
+        return given.size() < 3 ? String.join(", ", given) : "x " + given.get(0) + ", y " + given.get(1) + ", looks to " + given.get(2) + "\u00b0";
     }
 
     private static String options(List<Item.Opt> options, List<String> given, String between) {

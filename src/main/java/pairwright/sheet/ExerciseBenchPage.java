@@ -5,7 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import pairwright.drawing.Reader;
-import pairwright.lab.BenchKey;
 import pairwright.lab.Handing;
 import pairwright.lab.Handout;
 import pairwright.lab.Key;
@@ -54,7 +53,7 @@ public final class ExerciseBenchPage {
     private static Page page(AtLab lab, ExerciseSet set, ExerciseSet.Bench bench, int status, Handout handout, AnswerForm form, List<String> faults, HandedIn last, String sentKey) {
         ExerciseView view = lab.view(handout, form, "");
         boolean sees = lab.sees(set);
-        Key key = sees ? lab.desk().key(set, lab.at().role()).stream().filter(one -> one.bench() == bench.number()).map(BenchKey::key).findFirst().orElseThrow() : null;
+        Key key = sees ? lab.desk().key(set, bench.number(), lab.at().role()) : null;
         MarkView mark = key == null || last == null ? null
                 : MarkView.of(handout, key, lab.desk().handing(set, bench.number(), LabDesk.answer(last), lab.at().role()).mark(), lab.links());
         String came = last == null ? "" : "Handed in " + lab.at().moments().moment(last.at()) + (lab.teaches() ? " by " + last.by() : "")

@@ -2,9 +2,10 @@ package pairwright.sheet;
 
 import java.util.List;
 import java.util.stream.IntStream;
+import pairwright.lab.Answer;
 import pairwright.lab.BenchKey;
-import pairwright.lab.Feedback;
 import pairwright.lab.Handout;
+import pairwright.lab.Key;
 import pairwright.locker.ExerciseSet;
 import pairwright.sheet.ReadingParts.Link;
 
@@ -72,18 +73,18 @@ public final class ExerciseSheets {
 
     /** What each bench answered and earned, and what was right. */
     public static Page feedback(AtLab lab, ExerciseSet set) {
-        List<FeedbackLeaf> leaves = set.benches().stream().map(bench -> {
-            Feedback back = lab.desk().feedback(set, bench.number(), lab.at().role());
-            MarkView mark = back.marked().mark() == null ? null : MarkView.of(back.handout(), back.key(), back.marked().mark(), lab.links());
-            return new FeedbackLeaf(bench.number(), back.handout().title(), mark, mark == null ? List.of() : given(back));
+        List<BenchKey> keys = lab.desk().key(set, lab.at().role());
+        List<FeedbackLeaf> leaves = lab.desk().marks(set, lab.at().role()).stream().map(marked -> {
+            Handout handout = lab.desk().handout(set, marked.bench());
+            Key key = keys.stream().filter(one -> one.bench() == marked.bench()).map(BenchKey::key).findFirst().orElseThrow();
+            return marked.mark() == null ? new FeedbackLeaf(marked.bench(), handout.title(), null, List.of())
+                    : new FeedbackLeaf(marked.bench(), handout.title(), MarkView.of(handout, key, marked.mark(), lab.links()), given(handout, marked.answer()));
         }).toList();
         return lab.page(200, "feedback", lab.frame(set, "What goes back", ""), new Back(of(lab, set), leaves));
     }
 
-    private static List<Given> given(Feedback back) {
-        return IntStream.range(0, back.handout().items().size()).mapToObj(i -> {
-            var item = back.handout().items().get(i);
-            return new Given(i + 1, item.asks(), AnswerWords.said(item, back.marked().answer()));
-        }).toList();
+    private static List<Given> given(Handout handout, Answer answer) {
+        return IntStream.range(0, handout.items().size())
+                .mapToObj(i -> new Given(i + 1, handout.items().get(i).asks(), AnswerWords.said(handout.items().get(i), answer))).toList();
     }
 }

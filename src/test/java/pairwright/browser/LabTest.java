@@ -55,11 +55,11 @@ class LabTest {
     @Test
     void whatIsWrongIsReadFirstAndLeadsToItsQuestion(Browser browser) {
         browser.open("/lab/practice/reckon/1/11");
-        browser.find("fieldset.asked input").sendKeys("far" + Keys.ENTER);
+        browser.find("fieldset.lab-asked input").sendKeys("far" + Keys.ENTER);
         browser.until("it says so", () -> !browser.all("#answer-faults").isEmpty());
         assertEquals("answer-faults", browser.js("document.activeElement.id"));
-        assertEquals("far", browser.find("fieldset.asked input").getDomProperty("value"));
-        assertEquals("true", browser.find("fieldset.asked input").getDomAttribute("aria-invalid"));
+        assertEquals("far", browser.find("fieldset.lab-asked input").getDomProperty("value"));
+        assertEquals("true", browser.find("fieldset.lab-asked input").getDomAttribute("aria-invalid"));
         Axe.assertNoViolations(browser);
         browser.find("#answer-faults a").sendKeys(Keys.ENTER);
         browser.until("it leads there", () -> "ask-1".equals(browser.js("(document.querySelector(':target') || {}).id")));
@@ -79,7 +79,7 @@ class LabTest {
     void anExerciseIsPrintedWithItsQuestionsAndWithoutButtons(Browser browser) {
         browser.open(CURVES);
         browser.print();
-        assertEquals(5, browser.all("fieldset.asked").stream().filter(one -> one.isDisplayed()).count());
+        assertEquals(5, browser.all("fieldset.lab-asked").stream().filter(one -> one.isDisplayed()).count());
         assertFalse(browser.find("form.exercise button").isDisplayed());
     }
 
@@ -108,9 +108,9 @@ class LabTest {
     void aPlaceIsTypedWithoutScriptAsWell(Browser browser) {
         browser.withoutScript();
         browser.open("/lab/practice/place/1/3");
-        browser.find("fieldset.asked input[type=text]").sendKeys("45" + Keys.ENTER);
+        browser.find("fieldset.lab-asked input[type=text]").sendKeys("45" + Keys.ENTER);
         browser.until("it is marked", () -> !browser.all("#marked").isEmpty());
-        assertEquals("45", browser.find("fieldset.asked input[type=text]").getDomProperty("value"));
+        assertEquals("45", browser.find("fieldset.lab-asked input[type=text]").getDomProperty("value"));
     }
 
     @Test
@@ -120,9 +120,9 @@ class LabTest {
         browser.until("they are made", () -> !browser.all("#just-done").isEmpty());
         browser.find("tbody th a").sendKeys(Keys.ENTER);
         browser.until("a bench", () -> browser.at().endsWith("/bench/1"));
-        browser.find("fieldset.asked input").sendKeys("3" + Keys.ENTER);
+        browser.find("fieldset.lab-asked input").sendKeys("3" + Keys.ENTER);
         browser.until("it is handed in", () -> browser.at().endsWith("/bench/1?done=handed-in"));
-        assertEquals("3", browser.find("fieldset.asked input").getDomProperty("value"));
+        assertEquals("3", browser.find("fieldset.lab-asked input").getDomProperty("value"));
     }
 
     @Test

@@ -104,8 +104,8 @@ class LabClassPagesTest {
         Element marks = sound(address + "/marks", TEACHER).page().page();
         assertTrue(marks.text().contains("2 of 3 benches handed in"), marks.text());
         assertEquals(List.of("100 %", "not yet"), List.of(marks.select("td[data-label=Share]").get(0).text(), marks.select("td[data-label=Handed in]").get(2).text()));
-        assertFalse(marks.select(".missed tbody tr").isEmpty());
-        assertTrue(marks.selectFirst(".missed svg desc").text().contains("%"), marks.select(".missed svg").outerHtml());
+        assertFalse(marks.select(".lab-missed tbody tr").isEmpty());
+        assertTrue(marks.selectFirst(".lab-missed svg desc").text().contains("%"), marks.select(".lab-missed svg").outerHtml());
         Element back = sound(address + "/feedback", TEACHER).page().page();
         assertEquals(3, back.select(".leaf").size());
         assertEquals(2, back.select(".leaf .checks").size());
@@ -113,7 +113,7 @@ class LabClassPagesTest {
         assertEquals("nothing", back.select(".leaf").get(1).select(".given dd").get(1).text());
         Element keys = sound(address + "/keys", TEACHER).page().page();
         assertEquals(3, keys.select(".leaf").size());
-        assertEquals(9, keys.select(".key .right").size());
+        assertEquals(9, keys.select(".lab-key .right").size());
     }
 
     @Test
@@ -141,7 +141,7 @@ class LabClassPagesTest {
         for (BenchKey one : desk.key(set, Role.INSTRUCTOR)) {
             one.key().items().forEach(entry -> entry.why().forEach(why -> assertFalse(text.contains(why), why)));
         }
-        assertFalse(html.contains("class=\"key\"") || html.contains("class=\"right\""), "a key");
+        assertFalse(html.contains("class=\"lab-key\"") || html.contains("class=\"right\""), "a key");
     }
 
     @Test
@@ -167,10 +167,10 @@ class LabClassPagesTest {
             assertEquals(403, site.post(address + "/remove", Map.of(), who).status());
         }
         assertEquals(303, site.post(address + "/opens", Map.of("opensAt", "2020-01-01T10:00", "key", "o1"), TEACHER).status());
-        assertTrue(sound(address + "/keys", STUDENT).page().page().select(".key").size() == 2);
+        assertTrue(sound(address + "/keys", STUDENT).page().page().select(".lab-key").size() == 2);
         Element bench = sound(address + "/bench/1", STUDENT).page().page();
         assertEquals(1, bench.select(".marked .checks").size(), "what was handed in is marked by now");
-        assertEquals(1, bench.select(".key").size());
+        assertEquals(1, bench.select(".lab-key").size());
         assertFalse(bench.outerHtml().contains("willow and heron"));
         assertEquals(403, site.get(address + "/marks", STUDENT).status(), "the marks of others stay shut");
     }
@@ -183,7 +183,7 @@ class LabClassPagesTest {
         LockerSite.Got again = sound(address + "/bench/1?done=handed-in", STUDENT);
         assertEquals("b", again.page().page().select("[checked]").attr("value"));
         assertTrue(again.text().contains("It is handed in.") && again.text().contains("Handed in"), again.text());
-        assertTrue(again.page().page().select(".marked, .key").isEmpty());
+        assertTrue(again.page().page().select(".marked, .lab-key").isEmpty());
         assertTrue(sound(address + "/bench/1", ENGINEER).page().page().select("[checked]").isEmpty());
     }
 

@@ -96,9 +96,9 @@ class LabPagesTest {
         assertEquals(List.of(), page.faults());
         String text = page.page().select("main").text();
         exercise.handout().situation().forEach(says -> assertTrue(text.contains(says.replaceAll("\\s+", " ").strip()), says + " in " + text));
-        assertEquals(exercise.handout().items().stream().map(Item::asks).toList(), page.page().select("fieldset.asked legend").eachText().stream().map(says -> says.replaceFirst("^\\d+\\. ", "")).toList());
+        assertEquals(exercise.handout().items().stream().map(Item::asks).toList(), page.page().select("fieldset.lab-asked legend").eachText().stream().map(says -> says.replaceFirst("^\\d+\\. ", "")).toList());
         assertEquals(exercise.handout().shown().size(), page.page().select(".shown").size());
-        assertTrue(page.page().select(".marked, .key, .right, [checked]").isEmpty(), text);
+        assertTrue(page.page().select(".marked, .lab-key, .right, [checked]").isEmpty(), text);
         for (Key.Entry entry : exercise.key().items()) {
             entry.why().forEach(why -> assertFalse(text.contains(why), why));
         }
@@ -116,7 +116,7 @@ class LabPagesTest {
         assertTrue(page.page().selectFirst("#marked").text().endsWith(", 100 %."), page.page().selectFirst("#marked").text());
         assertEquals(exercise.mark(exercise.key().best()).checks().size(), page.page().select(".checks tbody tr").size());
         page.page().select(".checks td[data-label=Why]").forEach(why -> assertFalse(why.text().isBlank(), page.page().select(".checks").text()));
-        assertEquals(exercise.handout().items().size(), page.page().select(".key > div").size());
+        assertEquals(exercise.handout().items().size(), page.page().select(".lab-key > div").size());
         page.page().select(".marked a[href]").eachAttr("href").stream().filter(href -> !href.startsWith("/lab/")).distinct().forEach(href -> assertEquals(200, SITE.get(href).statusCode(), href));
     }
 
@@ -147,7 +147,7 @@ class LabPagesTest {
         assertEquals(400, got.statusCode());
         assertEquals(List.of(), page.faults());
         assertEquals(2, page.page().select("#answer-faults li").size(), page.page().select("#answer-faults").text());
-        assertEquals(2, page.page().select("fieldset.asked > .fault").size());
+        assertEquals(2, page.page().select("fieldset.lab-asked > .fault").size());
         assertTrue(page.page().select("#answer-faults").text().contains("\"far\" is no number"), page.page().select("#answer-faults").text());
         assertEquals(List.of("far", "<b>\"9", "7"), page.page().select("fieldset input[type=text]").eachAttr("value"));
     }

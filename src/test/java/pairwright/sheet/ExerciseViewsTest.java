@@ -86,7 +86,7 @@ class ExerciseViewsTest {
         assertTrue(page.select("input, select, button, form, [id]").isEmpty(), page.html());
         assertEquals(ALL.stream().map(Item::asks).toList(), page.select(".on-paper > li > .paper-asks").eachText());
         assertEquals(9, page.select(".box").size());
-        assertEquals(3 + 1 + 3, page.select(".blank").size());
+        assertEquals(3 + 1 + 3, page.select(".lab-blank").size());
     }
 
     @Test
