@@ -157,7 +157,8 @@ final class CurvesKind implements Kind {
         }
 
         private static String signed(double db) {
-            return (db < 0 ? "\u2212" : "+") + Math.round(Math.abs(db)) + " dB";
+            long whole = Math.round(Math.abs(db));
+            return (whole == 0 ? "" : db < 0 ? "\u2212" : "+") + whole + " dB";
         }
 
         @Override

@@ -31,9 +31,9 @@ final class ReckonProblems {
             absolute("room-above", 2, "headroom", "A microphone is stated to stand {maxDbSpl} dB SPL, for a sine. The true peak at its place is {truePeakDbSpl} dB SPL, and its pad of "
                     + "{padDb} dB is in. How many decibels are left?", inputs("maxDbSpl", new Span(125, 140, 1), "truePeakDbSpl", new Span(120, 140, 1), "padDb", new Of(List.of("10", "15", "20"))),
                     "headroomDb", "dB", 0.5, 1, 50, left -> left - 3, "A sine of so many dB SPL peaks 3 dB above its level: the peak of the source counts 3 dB less."),
-            absolute("deaf-angle", 2, "null-angles", "How many degrees off its axis does a {pattern} hear least?", inputs("pattern", PATTERNS), "nullDegrees", "degrees", 3, 60, 180,
+            absolute("deaf-angle", 2, "null-angles", "At how many degrees off its axis does a {pattern} hear least?", inputs("pattern", PATTERNS), "nullDegrees", "degrees", 3, 60, 180,
                     degrees -> degrees > 150 ? 90 : 180, "Only the cardioid is deaf straight behind, and only the figure-8 at its side."),
-            relative("how-far-apart", 2, "spacing", "An omni stands {distanceM} m from its source. How far from it must a player be who is just as loud, for {separationDb} dB between the two?",
+            relative("how-far-apart", 2, "spacing", "An omni stands {distanceM} m from its source. How far from the omni must a second player be, who is just as loud, to come {separationDb} dB quieter?",
                     inputs("distanceM", new Span(0.2, 0.8, 0.1), "separationDb", new Of(List.of("6", "8", "10", "12", "14"))), "otherDistanceM", "m", 0.04, 0.3, 10,
                     metres -> metres * 1.5, "The ratio of the distances is ten to the power of decibels over twenty."),
             absolute("how-much-gain", 3, "gain", "A microphone of {sensitivityMvPerPa} mV/Pa stands in {levelDbSpl} dB SPL. A full-scale sine is +22 dBu at the converter, and the running level shall sit "
@@ -46,16 +46,16 @@ final class ReckonProblems {
                     + "microphones that this makes?", inputs("sideToMidDb", new Span(-9, 3, 1)), "includedDegrees", "degrees", 4, 30, 180, degrees -> degrees / 2, "That is the angle from the "
                             + "middle to one of the two; between them it is twice that."),
             absolute("on-the-ribbon", 3, "ribbon-loading", "A ribbon of {midOhm} ohm hangs on an input of {loadOhm} ohm. By how much does its level change against an input that takes "
-                    + "nothing? Less is below 0.", inputs("midOhm", new Of(List.of("200", "250", "300")), "loadOhm", new Of(List.of("300", "500", "600", "800"))), "midChangeDb", "dB", 0.3, -12, 0,
+                    + "no current? A loss is below 0.", inputs("midOhm", new Of(List.of("200", "250", "300")), "loadOhm", new Of(List.of("300", "500", "600", "800"))), "midChangeDb", "dB", 0.3, -12, 0,
                     db -> db / 2, "It is a voltage that is divided: 20 times the logarithm, not 10."),
             absolute("close-and-full", 4, "proximity", "A small source is {distanceM} m in front of a {pattern}. How many decibels does 100 Hz rise against a far source?",
                     inputs("pattern", PATTERNS, "distanceM", new Of(List.of("0.1", "0.15", "0.2", "0.3", "0.5"))), "boostDb", "dB", 0.8, 0.1, 25, db -> db / 2,
                     "The part of the pickup that follows the pressure gradient rises, and it adds to the rest before the logarithm is taken."),
-            relative("as-loud-as-the-room", 4, "critical-distance", "A room of {volumeM3} cubic metres rings for {reverbTimeS} s. At which distance does a {pattern} hear a source that sends "
-                    + "alike to all sides as loud as the room?", inputs("volumeM3", new Of(List.of("60", "100", "150", "250", "400", "1200")), "reverbTimeS", new Span(0.3, 1.8, 0.1), "pattern", PATTERNS),
+            relative("as-loud-as-the-room", 4, "critical-distance", "A room of {volumeM3} cubic metres rings for {reverbTimeS} s. At which distance does a {pattern} hear a source that sounds "
+                    + "evenly to all sides as loud as the room?", inputs("volumeM3", new Of(List.of("60", "100", "150", "250", "400", "1200")), "reverbTimeS", new Span(0.3, 1.8, 0.1), "pattern", PATTERNS),
                     "criticalDistanceM", "m", 0.05, 0.2, 6, metres -> metres / 1.7, "That is the distance for an omni; a pattern that hears less of the room reaches farther."),
             relative("will-it-tip", 4, "stand-stability", "A stand of {standMassKg} kg with three legs of {footRadiusM} m holds a microphone of {micMassKg} kg at {reachM} m, the arm between two legs "
-                    + "and half a kilogram by itself. How many times as much holds it as tips it?", inputs("standMassKg", new Of(List.of("2.5", "4", "8", "12")), "footRadiusM", new Of(List.of("0.3", "0.35", "0.4", "0.5")),
+                    + "and half a kilogram by itself. How many times stronger is what holds it than what tips it?", inputs("standMassKg", new Of(List.of("2.5", "4", "8", "12")), "footRadiusM", new Of(List.of("0.3", "0.35", "0.4", "0.5")),
                             "micMassKg", new Of(List.of("0.2", "0.4", "0.6", "1")), "reachM", new Of(List.of("0.6", "0.8", "1"))), "holdingRatio", "1", 0.06, 0.1, 30,
                     ratio -> ratio * 2, "Between two legs the edge to tip over is only half as far from the column as a foot."),
             absolute("turned", 4, "null-angles", "A {pattern} hears a singer on its axis; a loud neighbour is {otherDegrees} degrees off it. By how many degrees must it be turned away for its null to face the neighbour?",
@@ -65,7 +65,7 @@ final class ReckonProblems {
                     inputs("pathDifferenceM", new Span(0.2, 1.5, 0.1), "levelDifferenceDb", new Span(2, 14, 1)), "rippleDb", "dB", 0.6, 1, 30, db -> db / 2,
                     "That is how far the peaks stand over one arrival alone; the dips go deeper than the peaks go up."),
             absolute("how-wide", 5, "recording-angle", "Two {pattern}s stand {spacingM} m apart with {includedDegrees} degrees between their axes. How wide a scene fills the space between the loudspeakers? "
-                    + "Give the angle as the tables of the two-channel trade do.", inputs("pattern", new Of(List.of("cardioid", "hypercardioid", "supercardioid")), "spacingM", new Of(List.of("0.12", "0.17", "0.2", "0.3")),
+                    + "Use a table, or take 15 dB or 1.12 ms for a sound all the way at one side. Give the whole angle, from edge to edge.", inputs("pattern", new Of(List.of("cardioid", "hypercardioid", "supercardioid")), "spacingM", new Of(List.of("0.12", "0.17", "0.2", "0.3")),
                             "includedDegrees", new Of(List.of("80", "90", "100", "110", "120"))), "recordingAngleDegrees", "degrees", 8, 30, 240, degrees -> degrees / 2,
                     "That is the half angle, from the middle to one edge."),
             absolute("dose", 5, "exposure", "Somebody works in {levelDba} dB(A) for {hours} hours and has quiet for the rest of the day. What is the exposure level over eight hours?",
