@@ -57,7 +57,7 @@ final class CompareExercise implements Exercise {
         List<String> hands = HandsOn.cautions(one.setting(), types(), List.of(first.position(), second.position()), cautions);
         List<String> said = new ArrayList<>(one.situation());
         said.add("Set-up 1: " + words(first) + ". Set-up 2: " + words(second) + ".");
-        said.add("One thing differs: " + differs() + ". All else stays: player, instrument and piece, its place in the room, preamplifiers of one kind, filters and pads out unless both have them.");
+        said.add(differs() + " All else stays: player, instrument and piece, its place in the room, preamplifiers of one kind, filters and pads out unless both have them.");
         said.add("Before you listen, write down what you expect. Then record both at once, or the same phrase twice where they cannot stand side by side.");
         said.add("Match the levels: an even phrase of ten seconds, both on the same averaging meter, the louder turned down until they read the same within " + MATCHED_DB
                 + " dB. Write down by how much the gains differ.");
@@ -68,7 +68,7 @@ final class CompareExercise implements Exercise {
 
     private List<Item> items() {
         List<Item> items = new ArrayList<>();
-        items.add(new Item.Amount(GAIN, "How many decibels more gain than set-up 1 does set-up 2 need to be as loud? Less is below 0.", "dB", -30, 30));
+        items.add(new Item.Amount(GAIN, "How many decibels more gain than set-up 1 does set-up 2 need to be as loud? If it needs less, write a minus before the number.", "dB", -30, 30));
         for (Trait trait : asked) {
             items.add(new Item.OneOf(trait.id(), "Which of the two has more " + trait.asWords() + "?", List.of(new Item.Opt(FIRST, "Set-up 1"), new Item.Opt(SECOND, "Set-up 2"),
                     new Item.Opt(NEITHER, "Neither: nobody could tell"))));
@@ -84,11 +84,11 @@ final class CompareExercise implements Exercise {
 
     private String differs() {
         return switch (differs) {
-            case DISTANCE -> "the distance";
-            case PATTERN -> "the pattern";
-            case ANGLE -> "where it looks";
-            case POSITION -> "the place";
-            default -> "the type";
+            case DISTANCE -> "One thing differs: the distance.";
+            case PATTERN -> "One thing differs: the pattern.";
+            case ANGLE -> "One thing differs: where it looks.";
+            case POSITION -> "One thing differs: the place.";
+            default -> first.pattern() == second.pattern() ? "One thing differs: the type." : "The type differs, and the pattern with it.";
         };
     }
 
@@ -136,7 +136,7 @@ final class CompareExercise implements Exercise {
     }
 
     private static String ratio(OfferedMic mic) {
-        return String.format(Locale.ROOT, "%.1f", mic.placed().distanceRatio());
+        return String.format(Locale.ROOT, "%.2f", mic.placed().distanceRatio());
     }
 
     /** What a trait rests on. */
