@@ -140,7 +140,7 @@ final class ChooseMarks {
         Set<String> all = Stream.concat(right.stream(), given.stream()).collect(Collectors.toSet());
         long hit = given.stream().filter(right::contains).count();
         double share = stands.isEmpty() ? 0 : all.isEmpty() ? 1 : 2.0 * hit / all.size() - 1;
-        sum.add("What to mind", share, 1, "As it stands: " + (right.isEmpty() ? "none of them" : exercise.titles(ChooseExercise.MIND, right)) + ".", firstMissed(ChooseExercise.MIND, right, given));
+        sum.add("What to mind", share, 1, "To be minded as it stands: " + (right.isEmpty() ? "none of them" : exercise.titles(ChooseExercise.MIND, right)) + ".", firstMissed(ChooseExercise.MIND, right, given));
         Set<String> missed = right.stream().filter(letter -> !given.contains(letter)).map(letter -> exercise.rule(ChooseExercise.MIND, letter)).collect(Collectors.toSet());
         stands.ifPresent(judged -> judged.option().cautions().stream().filter(caution -> caution.severity() != Severity.NOTE && missed.contains(caution.rule()))
                 .forEach(caution -> sum.cap(caution.severity() == Severity.DANGER ? DANGER_SHARE : CARE_SHARE, caution.says())));

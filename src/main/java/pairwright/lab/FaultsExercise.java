@@ -87,7 +87,7 @@ final class FaultsExercise implements Exercise {
     @Override
     public Handout handout() {
         List<String> situation = List.of(RoundFloor.says(lab.room(drawn.one("room"))),
-                "Somebody has written down who gets what. Of stands nobody noted what they hold.",
+                "Somebody has written down who gets what. Nobody wrote down which stands there are: take them for ordinary light ones.",
                 "A fault is what the rules forbid, what they warn of as a danger or as something that gear or recording suffers from, and what they hold against it with "
                         + plan.leastAgainstPoints() + " points or more. What comes with a source and a type wherever it stands is none.");
         List<Item> items = new ArrayList<>();

@@ -90,10 +90,10 @@ final class MendExercise implements Exercise {
         Set<String> given = new LinkedHashSet<>(answer.all(HELPS));
         for (String letter : right) {
             boolean named = given.contains(letter) && given.size() <= right.size();
-            sum.add("A move of " + options.get(letter).by().id(), named ? 1 : 0, 1, (named ? "Yes: " : "It would help: ") + says(letter) + " " + effect(letter) + ".", formula);
+            sum.add(options.get(letter).called(), named ? 1 : 0, 1, (named ? "Yes: " : "It would help: ") + says(letter) + " " + effect(letter) + ".", formula);
         }
         boolean all = given.equals(Set.copyOf(right));
-        sum.add("All of them and no other", all ? 1 : 0, right.size(), all ? "Yes." : "These: " + String.join(", ", right.stream().sorted().toList()) + ".", formula);
+        sum.add("All of them and no other", all ? 1 : 0, right.size(), all ? "Yes." : "These help: " + String.join(", ", right.stream().sorted().toList()) + ".", formula);
         return sum.mark();
     }
 

@@ -66,6 +66,17 @@ record Moved(MoveKind by, Offer to) {
         return by == MoveKind.DISTANCE && OneMic.mic(to).distanceM() < OneMic.mic(stands).distanceM();
     }
 
+    /** What is changed, as the name of a check. */
+    String called() {
+        return switch (by) {
+            case DISTANCE -> "Another distance";
+            case ANGLE -> "Another aim";
+            case PATTERN -> "Another pattern";
+            case POSITION -> "Another place";
+            default -> "Another microphone";
+        };
+    }
+
     /**
      * What is done, in a sentence that does not say what comes of it.
      *
