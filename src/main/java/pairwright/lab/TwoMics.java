@@ -9,6 +9,7 @@ import pairwright.advice.OfferedMic;
 import pairwright.advice.Offers;
 import pairwright.model.Caution;
 import pairwright.model.Effect;
+import pairwright.model.Mount;
 import pairwright.model.Option;
 import pairwright.model.Reason;
 import pairwright.model.Severity;
@@ -100,6 +101,8 @@ final class TwoMics {
 
     private static String says(OfferedMic mic) {
         String turned = mic.aimDegrees() == 0 ? "" : ", turned " + Math.round(Math.abs(mic.aimDegrees())) + "\u00b0 off";
-        return OneMic.called(mic.micType(), mic.pattern()) + ", " + mic.position().name() + ", " + ChooseExercise.centimetres(mic.distanceM()) + " cm" + turned;
+        // what touches the source or takes its line has no distance
+        String far = mic.position().mount() == Mount.CONTACT || mic.position().mount() == Mount.LEAD ? "" : ", " + ChooseExercise.centimetres(mic.distanceM()) + " cm";
+        return OneMic.called(mic.micType(), mic.pattern()) + ", " + mic.position().name() + far + turned;
     }
 }
