@@ -12,6 +12,7 @@ import pairwright.advice.Offer;
 import pairwright.advice.OfferedMic;
 import pairwright.model.Caution;
 import pairwright.model.HabitRank;
+import pairwright.model.Naming;
 import pairwright.model.Option;
 import pairwright.model.Position;
 import pairwright.model.Reason;
@@ -50,7 +51,7 @@ final class ChooseExercise implements Exercise {
             items.add(new Item.SomeOf(MIND, "Which of these must be minded with it? There may be none.", options(MIND), null));
         }
         List<String> cautions = HandsOn.cautions(one.setting(), drawn.all("types").stream().map(lab::type).toList(), OneMic.standing(source), one.always());
-        return new Handout("One microphone for " + source.name().toLowerCase(Locale.ROOT), cautions, one.situation(), List.of(), items);
+        return new Handout("One microphone for " + Naming.small(source.name()), cautions, one.situation(), List.of(), items);
     }
 
     /** Whether it is one of the types that were there. */
@@ -93,7 +94,7 @@ final class ChooseExercise implements Exercise {
         Offer best = one.best();
         OfferedMic mic = OneMic.mic(best);
         Option option = one.option(best);
-        List<String> why = option.reasons().stream().map(Reason::says).toList();
+        List<String> why = OneMic.why(option);
         List<String> rules = option.reasons().stream().map(Reason::rule).distinct().toList();
         List<Key.Entry> entries = new ArrayList<>();
         entries.add(new Key.Entry(MIC, mic.micType().name(), accepted(one.bestOfEach(), offer -> offer.micType().id()), why, rules));

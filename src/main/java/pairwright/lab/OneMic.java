@@ -232,6 +232,11 @@ final class OneMic {
         return option.reasons().stream().filter(reason -> reason.effect() == Effect.FOR).map(Reason::rule).distinct().toList();
     }
 
+    /** What its reasons say; what speaks against it says so, since nobody sees the points. */
+    static List<String> why(Option option) {
+        return option.reasons().stream().map(reason -> (reason.effect() == Effect.AGAINST ? "Against it: " : "") + reason.says()).toList();
+    }
+
     /** Ids of the rules whose cautions harm somebody or something where they are missed. */
     List<String> mind(Offer offer) {
         return mind(option(offer));

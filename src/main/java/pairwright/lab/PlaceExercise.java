@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.stream.Stream;
 import pairwright.advice.StoodAt;
 import pairwright.model.Caution;
+import pairwright.model.Naming;
 import pairwright.model.Option;
 import pairwright.model.Position;
 import pairwright.model.Reason;
@@ -79,7 +80,7 @@ final class PlaceExercise implements Exercise {
     public Key key() {
         List<String> why = new ArrayList<>(List.of(best.at().position().brings() + ", " + ChooseExercise.centimetres(best.at().distanceM()) + " cm from what sounds; its own source is "
                 + decibels(OnFloor.separationDb(best.stood().offer())) + " over the others. Any spot that comes out as well counts as much."));
-        bestOption.reasons().forEach(reason -> why.add(reason.says()));
+        why.addAll(OneMic.why(bestOption));
         return new Key(marked(best.xM(), best.yM(), best.lookDegrees()),
                 List.of(new Key.Entry(SPOT, at(best.xM(), best.yM()) + ", looks to " + Math.round(best.lookDegrees()) + "\u00b0", List.of(), why, List.copyOf(restsOn()))), List.of());
     }
@@ -100,7 +101,7 @@ final class PlaceExercise implements Exercise {
         Optional<OnFloor.At> at = floor.at(x.getAsDouble(), y.getAsDouble());
         if (at.isEmpty()) {
             return nothing(sum, "No microphone stands there: it is out of the room, in the place of a player, or far from all places at which anything is known of the sound of "
-                    + floor.source().name() + ".", null);
+                    + Naming.the(floor.source().name()) + ".", null);
         }
         double aim = floor.turnedDegrees(at.get(), look.getAsDouble());
         if (OnFloor.turnedAway(aim) && turnOnly) {

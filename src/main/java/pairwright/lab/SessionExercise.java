@@ -81,7 +81,7 @@ final class SessionExercise implements Exercise {
             }
         }
         if (!drawn.all("apart").isEmpty()) {
-            situation.add(drawn.all("apart").stream().map(id -> called(Integer.parseInt(id.substring("seat-".length())) - 1)).collect(Collectors.joining(" and ")) + " shall not sound alike.");
+            situation.add("These shall not sound alike: " + drawn.all("apart").stream().map(id -> called(Integer.parseInt(id.substring("seat-".length())) - 1)).collect(Collectors.joining(" and ")) + ".");
         }
         List<Item> items = new ArrayList<>();
         for (int seat = 0; seat < seats(); seat++) {
@@ -129,7 +129,7 @@ final class SessionExercise implements Exercise {
         List<Key.Entry> entries = new ArrayList<>();
         for (int seat = 0; seat < seats(); seat++) {
             Offer offer = right.get(seat);
-            List<String> why = offer.option().reasons().stream().map(reason -> reason.says()).toList();
+            List<String> why = OneMic.why(offer.option());
             entries.add(new Key.Entry(mic(seat), SessionPut.mic(offer).micType().name(), accepted(answer, mic(seat), List.copyOf(units.keySet())), why,
                     offer.option().reasons().stream().map(reason -> reason.rule()).distinct().toList()));
             entries.add(new Key.Entry(place(seat), SessionPut.mic(offer).position().name(), accepted(answer, place(seat), OneMic.standing(sources.get(seat)).stream().map(Position::id).toList()),

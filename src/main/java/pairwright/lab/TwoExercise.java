@@ -79,7 +79,7 @@ final class TwoExercise implements Exercise {
 
     @Override
     public Key key() {
-        List<String> why = shown.option(best).reasons().stream().map(Reason::says).toList();
+        List<String> why = OneMic.why(shown.option(best));
         List<String> rules = shown.option(best).reasons().stream().map(Reason::rule).distinct().toList();
         List<String> speak = letters(REASONS, shown.forIt(best));
         List<String> mind = letters(MIND, shown.mind(best));
