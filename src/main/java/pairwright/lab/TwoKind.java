@@ -52,6 +52,10 @@ final class TwoKind implements Kind {
         if (shown.size() < SET_UPS || shown.get(0).centipoints() - shown.get(1).centipoints() < 100 * CLEAR_LEAD_POINTS) {
             return Optional.empty();
         }
+        // who asks for stereo is not served by what makes none
+        if (question.circumstances().contains("stereo") && (shown.get(0).pairing() == null || !shown.get(0).pairing().stereo())) {
+            return Optional.empty();
+        }
         Case all = drawn.with("setUps", draw.shuffled(shown.stream().map(TwoMics::name).toList()));
         return reasoned(draw, all, new TwoMics(offers, shown));
     }
