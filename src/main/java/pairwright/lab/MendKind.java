@@ -29,6 +29,11 @@ final class MendKind implements Kind {
     /** A gain that is smaller than what is worth a move and larger than that is neither help nor none. */
     private static final double NO_GAIN_DB = 0.05;
 
+    /** With more in hand nothing breaks up, with more over the noise nobody hears it, and with more between them the neighbour is no trouble. */
+    private static final double MOST_HEADROOM_DB = 6;
+    private static final double MOST_OVER_NOISE_DB = 55;
+    private static final double MOST_SEPARATION_DB = 15;
+
     @Override
     public KindInfo info() {
         return INFO;
@@ -43,7 +48,7 @@ final class MendKind implements Kind {
                 .with("types", draw.some(TYPES, OneMic.types(lab)).stream().map(type -> type.id()).sorted().toList()), draw, level == 3 || level == 5, false, neighbour, lab);
         OneMic one = OneMic.of(drawn, lab);
         ComplaintGauge gauge = new ComplaintGauge(heard, one.weights());
-        for (Offer stands : draw.some(TRIES, one.all())) {
+        for (Offer stands : draw.some(TRIES, one.all().stream().filter(offer -> believable(heard, gauge.of(OneMic.mic(offer).placed()))).toList())) {
             Optional<Case> found = moves(draw, drawn.with("stands", OneMic.name(stands)), WRONG[level - 1], stands, heard, gauge, one);
             if (found.isPresent()) {
                 return found;
@@ -56,6 +61,16 @@ final class MendKind implements Kind {
     private static boolean measured(Complaint complaint, boolean neighbour) {
         Gauge gauge = complaint.gauge();
         return gauge != Gauge.NONE && gauge != Gauge.COMB && (neighbour || gauge != Gauge.NEIGHBOURS);
+    }
+
+    /** Whether somebody could hear it there: whoever knows the trade laughs at hiss on a banjo and at a moving coil that a piano overloads. */
+    private static boolean believable(Complaint heard, Double db) {
+        return switch (heard.gauge()) {
+            case HEADROOM -> db != null && db <= MOST_HEADROOM_DB;
+            case NOISE -> db != null && db <= MOST_OVER_NOISE_DB;
+            case NEIGHBOURS -> db != null && db <= MOST_SEPARATION_DB;
+            default -> true;
+        };
     }
 
     private static Optional<Case> moves(Draw draw, Case drawn, int wrongWanted, Offer stands, Complaint heard, ComplaintGauge gauge, OneMic one) {
