@@ -124,7 +124,7 @@ class LabDeskTest {
 
     @Test
     void theKitIsSharedOutExactlyAndBookedInOneGo() {
-        fill(2);
+        fill(3);
         ExerciseSet set = desk.make(timed("choose", 1, 4), "Ida");
         List<String> units = set.benches().stream().flatMap(bench -> bench.kit().stream()).map(ExerciseSet.Kit::unit).toList();
         assertEquals(16, units.size());
