@@ -10,6 +10,7 @@ import pairwright.advice.Offer;
 import pairwright.model.Complaint;
 import pairwright.model.Gauge;
 import pairwright.model.Severity;
+import pairwright.model.SourceFamily;
 
 /** Something sounds wrong: what is tried first, and what helps at all. */
 final class MendKind implements Kind {
@@ -33,6 +34,12 @@ final class MendKind implements Kind {
     private static final double MOST_HEADROOM_DB = 6;
     private static final double MOST_OVER_NOISE_DB = 55;
     private static final double MOST_SEPARATION_DB = 15;
+    /** With as much over the room some call it dry and others not; a place has as much too much or too little at the least. */
+    private static final double EVEN_WITH_ROOM_DB = 6;
+    private static final double LEAST_COLOUR_DB = 1;
+    /** Only who sings or speaks has an S, and nobody who does has a key or a pick. */
+    private static final String OF_VOICES = "sibilant";
+    private static final String OF_NO_VOICE = "clicky";
 
     @Override
     public KindInfo info() {
@@ -46,6 +53,9 @@ final class MendKind implements Kind {
         Complaint heard = draw.one(complaints);
         Case drawn = OneMic.surroundings(Case.empty().with("heard", heard.id()).with("source", draw.one(OneMic.sources(lab, 2)).id())
                 .with("types", draw.some(TYPES, OneMic.types(lab)).stream().map(type -> type.id()).sorted().toList()), draw, level == 3 || level == 5, false, neighbour, lab);
+        if (heard.id().equals(lab.source(drawn.one("source")).family() == SourceFamily.VOICES ? OF_NO_VOICE : OF_VOICES)) {
+            return Optional.empty();
+        }
         OneMic one = OneMic.of(drawn, lab);
         ComplaintGauge gauge = new ComplaintGauge(heard, one.weights());
         for (Offer stands : draw.some(TRIES, one.all().stream().filter(offer -> believable(heard, gauge.of(OneMic.mic(offer).placed()))).toList())) {
@@ -69,6 +79,8 @@ final class MendKind implements Kind {
             case HEADROOM -> db != null && db <= MOST_HEADROOM_DB;
             case NOISE -> db != null && db <= MOST_OVER_NOISE_DB;
             case NEIGHBOURS -> db != null && db <= MOST_SEPARATION_DB;
+            case ROOM -> db != null && (heard.more() ? db <= EVEN_WITH_ROOM_DB : db >= EVEN_WITH_ROOM_DB);
+            case TONE -> db != null && (heard.more() ? db <= -LEAST_COLOUR_DB : db >= LEAST_COLOUR_DB);
             default -> true;
         };
     }
