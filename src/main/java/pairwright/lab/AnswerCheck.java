@@ -42,11 +42,18 @@ final class AnswerCheck {
             many(item, values.size(), 1, faults);
         } else if (item instanceof Item.SomeOf some) {
             options(item, some.options(), values, faults);
+            if (some.pick() != null && values.size() > some.pick()) {
+                faults.add(new Fault(item.id(), values.size() + " options are named for " + item.id() + ", where " + some.pick() + " are asked for. Leave " + (values.size() - some.pick()) + " out"));
+            }
         } else if (item instanceof Item.InOrder order) {
             options(item, order.options(), values, faults);
-        } else if (item instanceof Item.Amount) {
+        } else if (item instanceof Item.Amount amount) {
             many(item, values.size(), 1, faults);
-            numbers(item, answer, 1, faults);
+            if (values.size() == 1 && Reckoned.in(amount.unit(), answer, item.id()).isEmpty()) {
+                String unit = amount.unit().equals("1") ? "" : " in " + amount.unit();
+                faults.add(new Fault(item.id(), "\"" + shown(values.get(0)) + "\" is no number" + unit + ". Write one such as 12.5"
+                        + (unit.isEmpty() ? ", without a unit" : ", alone or with " + amount.unit() + " behind it")));
+            }
         } else {
             many(item, values.size(), SPOT, faults);
             numbers(item, answer, Math.min(SPOT, values.size()), faults);
@@ -70,7 +77,7 @@ final class AnswerCheck {
 
     private static void numbers(Item item, Answer answer, int many, List<Fault> faults) {
         IntStream.range(0, many).filter(which -> answer.number(item.id(), which).isEmpty()).forEach(which -> faults.add(new Fault(item.id(),
-                "\"" + shown(answer.all(item.id()).get(which)) + "\" is no number. Write one such as 12.5" + (item instanceof Item.Amount amount && !amount.unit().equals("1") ? ", in " + amount.unit() : ""))));
+                "\"" + shown(answer.all(item.id()).get(which)) + "\" is no number. Write one such as 12.5")));
     }
 
     private static String shown(String text) {

@@ -1,9 +1,5 @@
 package pairwright.lab;
 
-import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.util.HexFormat;
 import java.util.List;
 import java.util.function.Supplier;
 import pairwright.advice.Knowledge;
@@ -68,20 +64,11 @@ public final class Practice {
 
     private Exercise exercise(Kind kind, int level, String seed) {
         return Knowledge.answered(knowledge, now -> {
-            List<Variant> found = new Variants(kind, Variants.Purpose.PRACTICE, mixed(seed), level, new Lab(now, null)).some(1);
+            List<Variant> found = new Variants(kind, Variants.Purpose.PRACTICE, seed, level, new Lab(now, null)).some(1);
             if (found.isEmpty()) {
                 throw new LockerFault.Unusable(List.of(new Fault("/seed", "this seed makes no exercise of that kind and level. Try another")));
             }
             return found.get(0).exercise();
         });
-    }
-
-    /** Rows are found by a short sum of their names: from a seed as it is typed one could work out another whose row is that of a class. */
-    private static String mixed(String seed) {
-        try {
-            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(seed.getBytes(StandardCharsets.UTF_8)));
-        } catch (NoSuchAlgorithmException impossible) {
-            throw new IllegalStateException("every Java has SHA-256", impossible);
-        }
     }
 }
