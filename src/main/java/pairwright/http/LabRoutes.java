@@ -50,7 +50,7 @@ final class LabRoutes {
         Long most = query.whole("most", 1, MOST);
         query.check();
         Instant now = locker.now();
-        LockerRoutes.answer(context, json, new LabView.ExerciseLines(locker.exercises().count(),
+        LockerRoutes.answer(context, json, new LabView.ExerciseLines(desk.count(),
                 desk.sets(most == null ? USUAL : most.intValue()).stream().map(set -> LabView.ExerciseLine.of(set, now)).toList()));
     }
 

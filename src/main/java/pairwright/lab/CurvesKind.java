@@ -56,7 +56,7 @@ final class CurvesKind implements Kind {
             return Optional.empty();
         }
         List<Integer> order = IntStream.range(0, chosen.size()).boxed().toList();
-        return Optional.of(drawn.with("setUps", chosen.stream().map(offer -> OneMic.name(offer)).toList())
+        return Optional.of(drawn.with("setUps", chosen.stream().map(OneMic::name).toList())
                 .with("curves", draw.shuffled(order).stream().map(i -> OneMic.name(chosen.get(i))).toList()));
     }
 

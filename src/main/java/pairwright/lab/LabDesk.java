@@ -84,6 +84,11 @@ public final class LabDesk {
         return locker.exercises().all(most);
     }
 
+    /** How many sets there are. */
+    public long count() {
+        return locker.exercises().count();
+    }
+
     /**
      * A set by its id. It holds the seed and what was drawn, which are for an instructor alone.
      *

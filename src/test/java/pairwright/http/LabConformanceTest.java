@@ -7,9 +7,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
@@ -38,9 +36,7 @@ class LabConformanceTest {
             "POST " + SETS + "/{id}/answers", "{\"answers\": [{\"bench\": 1, \"answer\": {}}]}",
             "POST " + PRACTICE + "/mark", "{\"kind\": \"reckon\", \"level\": 1, \"seed\": 7, \"answer\": {}}");
 
-    private final Set<String> seen = new TreeSet<>();
-    private final Set<String> fields = new TreeSet<>();
-    private final List<String> wrong = new ArrayList<>();
+    private final HeldToDescription held = new HeldToDescription();
 
     /** Something that can be asked; what it answers, by status. */
     private record Operation(String method, String path, JsonNode responses) {
@@ -133,7 +129,7 @@ class LabConformanceTest {
 
     @Test
     void everyAnswerIsAsItIsDescribed() {
-        assertEquals(List.of(), wrong);
+        assertEquals(List.of(), held.wrong);
     }
 
     @Test
@@ -142,15 +138,15 @@ class LabConformanceTest {
         operations().forEach(operation -> operation.responses().fieldNames().forEachRemaining(status -> described.add(operation.name() + " " + status)));
         described.removeIf(answer -> answer.endsWith(" default"));
         assertTrue(described.size() > 90, described.size() + " answers");
-        described.removeAll(seen);
+        described.removeAll(held.seen);
         assertEquals(Set.of(), described, "described, and never seen: ask for it");
     }
 
     @Test
     void everyFieldThatIsDescribedIsSeenInSomeAnswer() {
         Set<String> described = new TreeSet<>();
-        operations().forEach(operation -> operation.responses().properties().forEach(response -> described.addAll(DescribedFields.of(schema(response.getValue())))));
-        described.removeAll(fields);
+        operations().forEach(operation -> operation.responses().properties().forEach(response -> described.addAll(DescribedFields.of(HeldToDescription.schema(response.getValue())))));
+        described.removeAll(held.fields);
         // what a line-up holds is seen with sessions, and what clashes with bookings
         described.removeIf(field -> field.matches("(PlanWayOut|Booked|BookingLine|Session.*|Seat|SetUpTime|Gear.*|Ask.*|GoboGiven|HeardBefore)\\..*|Problem.clashes"));
         // no kind may ask for a place or an order, show a room from above, or miss a danger in what is asked here
@@ -208,37 +204,11 @@ class LabConformanceTest {
         return ask(serving, operation.method(), operation.path(), target, body, headers);
     }
 
-    /** Asks, and holds what comes against the description. */
     private Reply ask(LockerServing serving, String method, String path, String target, String body, String... headers) {
-        Reply reply = serving.send(method, target, body, headers);
-        String what = method + " " + path + " " + reply.status();
-        seen.add(what);
-        Serving.OPEN_API.faults(method, path, reply).forEach(fault -> wrong.add(what + ": " + fault));
-        if (reply.mediaType().endsWith("json")) {
-            JsonNode responses = responses(method, path);
-            String status = Integer.toString(reply.status());
-            DescribedFields.see(schema(responses.path(responses.has(status) ? status : "default")), reply.json(), fields);
-        }
-        return reply;
+        return held.ask(serving, method, path, target, body, headers);
     }
 
     private static List<Operation> operations() {
-        List<Operation> all = new ArrayList<>();
-        Serving.OPEN_API.tree().path("paths").properties().stream().filter(path -> path.getKey().startsWith("/api/lab/")).forEach(path -> path.getValue().properties()
-                .forEach(one -> all.add(new Operation(one.getKey().toUpperCase(Locale.ROOT), path.getKey(), one.getValue().path("responses")))));
-        return all;
-    }
-
-    private static JsonNode responses(String method, String path) {
-        return Serving.OPEN_API.tree().path("paths").path(path).path(method.toLowerCase(Locale.ROOT)).path("responses");
-    }
-
-    /** The name of the schema of a response; empty where it is not JSON. */
-    private static String schema(JsonNode response) {
-        for (JsonNode media : Serving.OPEN_API.followed(response).path("content")) {
-            String reference = media.at("/schema/$ref").asText();
-            return reference.substring(reference.lastIndexOf('/') + 1);
-        }
-        return "";
+        return HeldToDescription.operations("/api/lab/", Operation::new);
     }
 }

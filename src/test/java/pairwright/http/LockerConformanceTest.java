@@ -12,7 +12,6 @@ import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
@@ -42,9 +41,7 @@ class LockerConformanceTest {
             "POST /api/locker/out", "{\"unit\": \"boom-3\"}",
             "POST /api/locker/in", "{\"unit\": \"boom-3\"}");
 
-    private final Set<String> seen = new TreeSet<>();
-    private final Set<String> fields = new TreeSet<>();
-    private final List<String> wrong = new ArrayList<>();
+    private final HeldToDescription held = new HeldToDescription();
 
     /** Something that can be asked; what it answers, by status. */
     private record Operation(String method, String path, JsonNode responses) {
@@ -86,7 +83,7 @@ class LockerConformanceTest {
 
     @Test
     void everyAnswerIsAsItIsDescribed() {
-        assertEquals(List.of(), wrong);
+        assertEquals(List.of(), held.wrong);
     }
 
     @Test
@@ -95,15 +92,15 @@ class LockerConformanceTest {
         operations().forEach(operation -> operation.responses().fieldNames().forEachRemaining(status -> described.add(operation.name() + " " + status)));
         described.removeIf(answer -> answer.endsWith(" default"));
         assertTrue(described.size() > 100, described.size() + " answers");
-        described.removeAll(seen);
+        described.removeAll(held.seen);
         assertEquals(Set.of(), described, "described, and never seen: ask for it");
     }
 
     @Test
     void everyFieldThatIsDescribedIsSeenInSomeAnswer() {
         Set<String> described = new TreeSet<>();
-        operations().forEach(operation -> operation.responses().properties().forEach(response -> described.addAll(DescribedFields.of(schema(response.getValue())))));
-        described.removeAll(fields);
+        operations().forEach(operation -> operation.responses().properties().forEach(response -> described.addAll(DescribedFields.of(HeldToDescription.schema(response.getValue())))));
+        described.removeAll(held.fields);
         // what a session that cannot be served says is seen with sessions, and what exercises do not fit with the lab
         described.removeIf(field -> field.matches("(PlanWayOut|Short|Fits)\\..*|Problem.(short|waysOut|fits)"));
         assertEquals(Set.of(), described, "no answer has it: ask for something that does");
@@ -246,38 +243,12 @@ class LockerConformanceTest {
         return ask(serving, operation.method(), operation.path(), target, body, headers);
     }
 
-    /** Asks, and holds what comes against the description. */
     private Reply ask(LockerServing serving, String method, String path, String target, String body, String... headers) {
-        Reply reply = serving.send(method, target, body, headers);
-        String what = method + " " + path + " " + reply.status();
-        seen.add(what);
-        Serving.OPEN_API.faults(method, path, reply).forEach(fault -> wrong.add(what + ": " + fault));
-        if (reply.mediaType().endsWith("json")) {
-            JsonNode responses = responses(method, path);
-            String status = Integer.toString(reply.status());
-            DescribedFields.see(schema(responses.path(responses.has(status) ? status : "default")), reply.json(), fields);
-        }
-        return reply;
+        return held.ask(serving, method, path, target, body, headers);
     }
 
     private static List<Operation> operations() {
-        List<Operation> all = new ArrayList<>();
-        Serving.OPEN_API.tree().path("paths").properties().stream().filter(path -> path.getKey().startsWith("/api/locker/")).forEach(path -> path.getValue().properties()
-                .forEach(one -> all.add(new Operation(one.getKey().toUpperCase(Locale.ROOT), path.getKey(), one.getValue().path("responses")))));
-        return all;
-    }
-
-    private static JsonNode responses(String method, String path) {
-        return Serving.OPEN_API.tree().path("paths").path(path).path(method.toLowerCase(Locale.ROOT)).path("responses");
-    }
-
-    /** The name of the schema of a response; empty where it is not JSON. */
-    private static String schema(JsonNode response) {
-        for (JsonNode media : Serving.OPEN_API.followed(response).path("content")) {
-            String reference = media.at("/schema/$ref").asText();
-            return reference.substring(reference.lastIndexOf('/') + 1);
-        }
-        return "";
+        return HeldToDescription.operations("/api/locker/", Operation::new);
     }
 
     private static String quoted(String text) {
