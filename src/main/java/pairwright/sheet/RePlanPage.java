@@ -234,6 +234,13 @@ public final class RePlanPage {
         return wanted.lost().minutes() == 0 ? form : form.hiding("minutes", Integer.toString(wanted.lost().minutes()));
     }
 
+    /** Where that is asked for that a form asked, to see what it comes to. */
+    public static String address(AtPlan at, Visit asked) {
+        List<Param> params = new ArrayList<>();
+        Stream.of("plan", "price", "unit", "channel", "seat", "minutes").forEach(name -> asked.all(name).forEach(value -> params.add(new Param(name, value))));
+        return Param.address(at.path("replan"), params);
+    }
+
     /** "4 min", "under a minute". */
     static String time(double timeS) {
         long minutes = Math.round(timeS / 60);
