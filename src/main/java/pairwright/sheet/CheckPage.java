@@ -11,6 +11,7 @@ import pairwright.session.Line;
 import pairwright.session.Picks;
 import pairwright.session.Plan;
 import pairwright.session.Seat;
+import pairwright.session.StandKind;
 import pairwright.sheet.ReadingParts.Fact;
 
 /** The line check: what to do in which order, then channel by channel, with boxes that are remembered. */
@@ -179,6 +180,6 @@ public final class CheckPage {
             return "with line " + line.sharesStandWith();
         }
         String held = line.standKind() == null ? SetUpWords.held(line.placement().mount()) : StandSheet.kindOne(line.standKind());
-        return held.isEmpty() ? "none" : line.standLabel() == null ? held : held + ": " + line.standLabel();
+        return held.isEmpty() ? "none" : line.standLabel() == null ? held : line.standLabel() + (line.standKind() == StandKind.OVERHEAD ? ", with a sandbag" : "");
     }
 }

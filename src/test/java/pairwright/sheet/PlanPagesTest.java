@@ -64,7 +64,7 @@ class PlanPagesTest {
         }
 
         @Override
-        public Change again(LineUp lineUp, Gear gear, Picks before, Lost lost, double pricePoints) {
+        public Change again(LineUp lineUp, Gear gear, Picks before, Lost lost, double pricePoints, Consumer<Progress> progress) {
             throw new IllegalStateException("nothing is planned anew here");
         }
     }
