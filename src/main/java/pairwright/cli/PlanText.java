@@ -309,7 +309,7 @@ final class PlanText {
     }
 
     private String seatName(String id) {
-        return lineUp.seat(id).map(seat -> seat.player() == null ? sourceName(seat) : lineUp.playsTwice(seat) ? seat.player() + " (" + sourceName(seat) + ")" : seat.player()).orElse(id);
+        return lineUp.seat(id).map(seat -> seat.player() == null ? sourceName(seat) + lineUp.toldApart(seat) : lineUp.playsTwice(seat) ? seat.player() + " (" + sourceName(seat) + ")" : seat.player()).orElse(id);
     }
 
     private String sourceName(Seat seat) {

@@ -100,8 +100,8 @@ final class PlanUse {
         if (times.start() != null && times.end() != null) {
             times.span(AtHand.USUAL_LENGTH); // says where the end is not after the start
         }
-        KnowledgeStore store = knowledge();
-        Knowledge known = store.current();
+        KnowledgeStore store = checkOnly ? null : knowledge();
+        Knowledge known = checkOnly ? house.toCheckWith() : store.current();
         JsonNode root = root();
         if (root == null) {
             return Main.UNUSABLE;

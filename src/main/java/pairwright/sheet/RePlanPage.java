@@ -185,9 +185,9 @@ public final class RePlanPage {
         Map<String, String> seats = new LinkedHashMap<>();
         at.lineUp().seats().forEach(seat -> seats.put(seat.id(), at.seatName(seat)));
         List<Group> groups = new ArrayList<>();
-        group(groups, "unit", "Microphones, stands and what is in a line that failed or are gone", units, wanted.lost().units());
-        group(groups, "channel", "Channels that failed", channels, wanted.lost().channels());
-        group(groups, "seat", "Who is not coming", seats, wanted.lost().seats());
+        group(at, groups, "unit", "Microphones, stands and what is in a line that failed or are gone", units, wanted.lost().units());
+        group(at, groups, "channel", "Channels that failed", channels, wanted.lost().channels());
+        group(at, groups, "seat", "Who is not coming", seats, wanted.lost().seats());
         return groups;
     }
 
@@ -198,11 +198,11 @@ public final class RePlanPage {
         }
     }
 
-    private static void group(List<Group> groups, String name, String heading, Map<String, String> all, List<String> ticked) {
+    private static void group(AtPlan at, List<Group> groups, String name, String heading, Map<String, String> all, List<String> ticked) {
         List<Box> boxes = new ArrayList<>();
         all.forEach((id, label) -> boxes.add(new Box(name + "-" + id, id, label, ticked.contains(id))));
         // what was named and is not in the plan is kept in sight
-        ticked.stream().filter(id -> !all.containsKey(id)).forEach(id -> boxes.add(new Box(name + "-" + id, id, Shown.of(id), true)));
+        ticked.stream().filter(id -> !all.containsKey(id)).forEach(id -> boxes.add(new Box(name + "-" + id, id, at.unit(id) == null ? Shown.of(id) : at.unit(id).label(), true)));
         if (!boxes.isEmpty()) {
             groups.add(new Group(name, heading, boxes));
         }

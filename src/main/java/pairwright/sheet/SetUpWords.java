@@ -114,6 +114,20 @@ public final class SetUpWords {
         return String.join(", ", set);
     }
 
+    /** What the two of an option are together, and of a stereo pair how they stand to each other; empty for one alone. */
+    String together(Option option) {
+        Technique technique = catalogue.techniques().get(option.technique());
+        if (option.mics().size() < 2 || technique == null || !technique.stereo() || technique.spacingM() == null) {
+            return option.mics().size() < 2 ? "" : option.techniqueName();
+        }
+        if (technique.arrangement() == Arrangement.MID_SIDE) {
+            return option.techniqueName() + ", one close above the other";
+        }
+        String apart = technique.spacingM() == 0 ? "capsules one close above the other" : "capsules " + reader.distance(technique.spacingM()) + " apart";
+        String turned = technique.includedDegrees() == null ? "" : technique.includedDegrees() == 0 ? ", parallel" : ", turned " + Math.round(technique.includedDegrees()) + " degrees apart";
+        return option.techniqueName() + ", " + apart + turned + "; left is left as one stands behind the pair and looks at the source";
+    }
+
     static boolean wired(Placement mic) {
         return mic.family() == MicFamily.LINE || mic.family() == MicFamily.PICKUP;
     }
