@@ -74,7 +74,8 @@ public final class LabBenchmark {
         double spread = 0;
         int made = 0;
         for (int i = 0; i < TIMES; i++) {
-            Instant from = locker.now().plus(Duration.ofDays(10 + i));
+            // what another kind has booked by then would be missing here
+            Instant from = locker.now().plus(Duration.ofDays(10 + desk.kinds().indexOf(kind) * TIMES + i));
             Wanted wanted = new Wanted(kind.id(), "benchmark " + i, 1 + i % KindInfo.LEVELS, BENCHES, from, from.plusSeconds(3600), null);
             long start = CPU.getCurrentThreadCpuTime();
             Candidates drawn = desk.draw(wanted);
