@@ -14,7 +14,7 @@ import pairwright.session.Line;
 
 /** A plan with faults: of each set-up what is wrong with it, if anything, and which of them endanger somebody. */
 final class FaultsExercise implements Exercise {
-    private static final String NOTHING = "Nothing";
+    private static final String NOTHING = "Nothing.";
     private static final String DANGER = "danger";
     /** Whoever passes what endangers somebody does not pass; whoever passes what is forbidden hardly. */
     private static final double DANGER_SHARE = 0.4;
@@ -73,7 +73,7 @@ final class FaultsExercise implements Exercise {
     }
 
     private List<Item.Opt> options(int seat) {
-        return Item.Opt.lettered(Stream.concat(rules(seat).stream().map(rule -> lab.rules().rule(rule).title()), Stream.of(NOTHING)).toList());
+        return Item.Opt.lettered(Stream.concat(rules(seat).stream().map(rule -> plan.claim(seat).says(lab.rules().rule(rule))), Stream.of(NOTHING)).toList());
     }
 
     private boolean anyDanger() {

@@ -12,6 +12,7 @@ import pairwright.model.Limits;
 import pairwright.model.MicType;
 import pairwright.model.Severity;
 import pairwright.model.Source;
+import pairwright.rules.Claim;
 import pairwright.rules.RuleInfo;
 import pairwright.session.Gear;
 import pairwright.session.Line;
@@ -115,6 +116,12 @@ final class FaultsPlan {
 
     Source source(int seat) {
         return lab.source(lineUp.seats().get(seat).source());
+    }
+
+    /** What the rules say in the words of a seat. */
+    Claim claim(int seat) {
+        List<String> wanted = lineUp.seats().get(seat).character();
+        return Claims.of(source(seat), lab.room(lineUp.floor().room()), wanted == null || wanted.isEmpty() ? null : wanted.get(0), lab);
     }
 
     List<SeatTrials.Trial> trials(int seat, List<MicType> types, boolean pairs) {
