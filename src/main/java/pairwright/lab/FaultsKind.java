@@ -81,7 +81,7 @@ final class FaultsKind implements Kind {
             chosen.add(one.get());
         }
         List<FaultsPlan.At> stood = plan.stood(chosen);
-        if (stood.stream().filter(FaultsPlan.At::faulty).count() != FAULTS[level - 1]) {
+        if (stood.stream().anyMatch(FaultsPlan.At::vague) || stood.stream().filter(FaultsPlan.At::faulty).count() != FAULTS[level - 1]) {
             return Optional.empty();
         }
         Case with = drawn.with("setUps", chosen.stream().map(SeatTrials.Trial::name).toList());
