@@ -25,6 +25,7 @@ final class RuleIndex {
             line(text, "severity", info.severity() == null ? "" : info.severity().id());
             line(text, "points", Double.toString(info.points()));
             line(text, "says", info.says());
+            line(text, "claim", info.claim() == null ? "" : info.claim());
             line(text, "why", info.why());
             line(text, "on", info.on().id());
             line(text, "basis", info.basis());
@@ -70,10 +71,14 @@ final class RuleIndex {
     private static RuleInfo info(Map<String, String> fields, List<RuleInfo.Practice> practice, List<RuleInfo.Case> cases) {
         return new RuleInfo(fields.get("id"), fields.get("title"), fields.get("concern"), fields.get("topic"),
                 word(Effect.values(), fields.get("effect")), word(Severity.values(), fields.get("severity")),
-                Double.parseDouble(fields.get("points")), fields.get("says"), fields.get("why"),
+                Double.parseDouble(fields.get("points")), fields.get("says"), orNull(fields.get("claim")), fields.get("why"),
                 word(Basis.values(), fields.get("on")), fields.get("basis"), List.copyOf(practice), Boolean.parseBoolean(fields.get("teachable")),
-                fields.get("treat").isEmpty() ? null : fields.get("treat"), new RuleInfo.InPlan(fields.get("instead").isEmpty() ? List.of() : List.of(fields.get("instead").split(" ")),
+                orNull(fields.get("treat")), new RuleInfo.InPlan(fields.get("instead").isEmpty() ? List.of() : List.of(fields.get("instead").split(" ")),
                 Boolean.parseBoolean(fields.get("settled")), Boolean.parseBoolean(fields.get("each"))), List.copyOf(cases));
+    }
+
+    private static String orNull(String field) {
+        return field.isEmpty() ? null : field;
     }
 
     private static <W extends Word> W word(W[] words, String id) {

@@ -16,6 +16,8 @@ import pairwright.model.Severity;
  * @param severity of its cautions; null for other effects
  * @param points what a finding adds at full share; below zero for against; 0 for cautions and what rules out
  * @param says the sentence, with the names of its values in braces
+ * @param claim the same as somebody would say it who has only thought of it, without the numbers, with {source} {neighbour} {wanted} {room} {stage} {wind} where a
+ *     case has them; null where the title has to do
  * @param why the reason behind it
  * @param on the kind of basis
  * @param basis what exactly it rests on
@@ -34,6 +36,7 @@ public record RuleInfo(
         Severity severity,
         double points,
         String says,
+        String claim,
         String why,
         Basis on,
         String basis,

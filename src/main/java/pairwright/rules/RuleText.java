@@ -28,9 +28,9 @@ final class RuleText {
     private static final double MOST_POINTS_OF_A_SEAT = 60;
     private static final List<String> TREATS = List.of("align", "leave", "watch");
     private static final List<String> IN_A_HOUSE =
-            List.of("title", "effect", "points", "severity", "says", "why", "on", "basis", "teachable");
+            List.of("title", "effect", "points", "severity", "says", "claim", "why", "on", "basis", "teachable");
     private static final List<String> BUILT_IN =
-            List.of("title", "effect", "points", "severity", "says", "why", "on", "basis", "practice", "teachable", "treat", "instead", "settled", "each");
+            List.of("title", "effect", "points", "severity", "says", "claim", "why", "on", "basis", "practice", "teachable", "treat", "instead", "settled", "each");
 
     private final String file;
     private final String text;
@@ -67,6 +67,7 @@ final class RuleText {
         String title = needed("title");
         Effect effect = word("effect", Effect.values(), needed("effect"));
         String says = needed("says");
+        String claim = claim();
         String why = needed("why");
         Basis on = word("on", Basis.values(), needed("on"));
         String basis = needed("basis");
@@ -92,7 +93,7 @@ final class RuleText {
         if (!problems.isEmpty()) {
             return null;
         }
-        return new RuleInfo(rule.getName(), title, concern, topic, effect, severity, points, says, why, on, basis, practice,
+        return new RuleInfo(rule.getName(), title, concern, topic, effect, severity, points, says, claim, why, on, basis, practice,
                 teachable, treat, inPlan, cases);
     }
 
@@ -102,6 +103,19 @@ final class RuleText {
             wrong("@" + name, "@" + name + " is true or false, not " + value);
         }
         return "true".equals(value);
+    }
+
+    private String claim() {
+        String claim = value("claim");
+        if (claim != null && claim.isBlank()) {
+            wrong("@claim", "@claim is empty. Write what somebody would say who has thought of it, or take it out");
+        }
+        for (String name : claim == null ? List.<String>of() : Sentence.placeholders(claim)) {
+            if (!Claim.WORDS.contains(name)) {
+                wrong("@claim", "{" + name + "} is no word for a claim, which is said before anything is measured. Use " + Claim.WORDS);
+            }
+        }
+        return claim;
     }
 
     private List<RuleInfo.Practice> practice(Map<String, String> statements) {

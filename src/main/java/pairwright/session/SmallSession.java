@@ -225,6 +225,20 @@ public final class SmallSession {
     }
 
     /**
+     * What the rules say of a microphone on one of the switched channels because their phantom power is on: what they say of it there with the power off as well is left out.
+     *
+     * @param seat its place in the line-up, from 0
+     * @param offer that seat's
+     */
+    public List<Said> saidUnderPower(int seat, Offer offer) {
+        StoodPlan hand = new StoodPlan(lineUp, sockets.channels(), now);
+        String channel = sockets.channels().get(0).id();
+        List<StoodPlan.Put> put = List.of(new StoodPlan.Put(lineUp.seats().get(seat).id(), seats.get(seat).offers(), offer, List.of(channel)));
+        Set<String> anyway = hand.plan(put, List.of()).lines().get(0).cautions().stream().map(Said::rule).collect(Collectors.toSet());
+        return hand.plan(put, List.of(channel)).lines().get(0).cautions().stream().filter(said -> !anyway.contains(said.rule())).toList();
+    }
+
+    /**
      * The plan that is worth most.
      *
      * @param units how many there are of each type
