@@ -67,7 +67,7 @@ final class PlanUse {
 
     /** What is planned in words, for who reads it here. */
     static PlanText text(SessionRequest request, Knowledge known) {
-        return new PlanText(request, known.catalogue(), Colour.wanted());
+        return new PlanText(request, known, Colour.wanted());
     }
 
     /** Told how far a plan is. */

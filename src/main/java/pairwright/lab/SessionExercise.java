@@ -21,7 +21,6 @@ import pairwright.model.Source;
 import pairwright.session.Plan;
 import pairwright.session.Said;
 import pairwright.session.SmallSession;
-import pairwright.session.Telling;
 import pairwright.session.allocation.NoSolver;
 
 /** A session to be planned. What a plan earns is how near it comes to the best one that these units allow, and that nothing of it cannot be done. */
@@ -139,7 +138,7 @@ final class SessionExercise implements Exercise {
                     List.of(SessionPut.mic(offer).position().brings() + "."), List.of()));
         }
         Plan plan = planned();
-        return new Key(answer, entries, plan == null ? List.of() : Telling.of(plan, session.lineUp()).grave().stream().map(told -> told.says()).toList());
+        return new Key(answer, entries, plan == null ? List.of() : session.telling(plan).grave().stream().map(told -> told.says()).toList());
     }
 
     private List<String> accepted(Answer answer, String item, List<String> options) {

@@ -9,6 +9,8 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import pairwright.acoustics.HighPass;
 import pairwright.advice.Offer;
 import pairwright.advice.OfferedMic;
@@ -27,11 +29,14 @@ final class PlanMaker {
     private final Resources resources;
     /** What stands already, by seat. */
     private final Map<String, Picks.AtSeat> standing;
+    private final List<Set<Integer>> sections;
 
-    PlanMaker(List<AtSeat> seats, Resources resources, Map<String, Picks.AtSeat> standing) {
+    PlanMaker(LineUp lineUp, List<AtSeat> seats, Resources resources, Map<String, Picks.AtSeat> standing) {
         this.seats = seats;
         this.resources = resources;
         this.standing = standing;
+        this.sections = lineUp.keep().stream().map(section -> IntStream.range(0, seats.size()).filter(seat -> section.contains(seats.get(seat).seat().id())).boxed()
+                .collect(Collectors.toSet())).toList();
     }
 
     /** What is chosen for one seat; where nothing is, {@code way} leaves it out. */
@@ -46,7 +51,8 @@ final class PlanMaker {
         List<Taken> taken = new ArrayList<>();
         List<String> leftOut = new ArrayList<>();
         // what stands stays plugged where it is
-        List<List<Channel>> channels = standing.isEmpty() ? ChannelsHandedOut.of(resources.channels(), ways, solution) : solution.channels();
+        List<List<Channel>> channels = standing.isEmpty() && resources.channels().counted() ? SideBySide.of(resources.channels(), solution.liveBanks(), ways,
+                ChannelsHandedOut.of(resources.channels(), ways, solution), sections) : solution.channels();
         for (int seat = 0; seat < ways.size(); seat++) {
             if (ways.get(seat).offer() == null) {
                 leftOut.add(seats.get(seat).seat().id());

@@ -135,6 +135,11 @@ public final class SmallSession {
         return new Stock(true, held);
     }
 
+    /** What is to be minded of one of its plans. */
+    public Telling telling(Plan plan) {
+        return Telling.of(plan, lineUp, now.rules().rules());
+    }
+
     public LineUp lineUp() {
         return lineUp;
     }
@@ -289,7 +294,7 @@ public final class SmallSession {
         Stock stock = stock(units);
         Layout layout = layout(stock);
         return BestPlan.of(layout, new Allocator()).map(found -> {
-            PlanMaker.Draft draft = new PlanMaker(layout.seats(), layout.resources(), Map.of()).draft(found.ways(), found.solution());
+            PlanMaker.Draft draft = new PlanMaker(lineUp, layout.seats(), layout.resources(), Map.of()).draft(found.ways(), found.solution());
             return new PlanJudge(lineUp, new Gear(stock, channels(), null, null, null), layout, rules, now).plan(1, draft, found.solution(), found.solution().proven(),
                     found.solution().boundCentipoints());
         });

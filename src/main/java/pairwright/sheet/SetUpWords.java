@@ -95,11 +95,13 @@ public final class SetUpWords {
                 set.add(nulled);
             }
         }
-        String held = held(mic.mount());
+        Line line = line(index);
+        String held = line != null && line.standLabel() != null ? "on " + line.standLabel() : held(mic.mount());
         if (!held.isEmpty()) {
             set.add(held);
         }
-        set.add(catalogue.mics().get(mic.micType()).power().switched(mic.phantom()));
+        set.add(line != null && line.phantomWanted() && !mic.phantom() ? "phantom on for the " + (line.booster() == null ? "line box" : "booster")
+                : catalogue.mics().get(mic.micType()).power().switched(mic.phantom()));
         if (mic.pad()) {
             set.add(Math.round(mic.padDb()) + " dB pad in");
         }

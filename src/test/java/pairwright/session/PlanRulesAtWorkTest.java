@@ -124,6 +124,8 @@ class PlanRulesAtWorkTest {
     private static Stream<AtWork> gainAndGear() {
         Sessions quiet = live(guitar(RIBBON));
         Sessions kit = live(kit(3, 1));
+        Sessions large = live(at("kit", "drum-kit", 3, 3, 270, 2, "large-condenser-multi-pattern", "low-source-moving-coil"));
+        Gear.Stand low = new Gear.Stand("l", "l", StandKind.SHORT, null, null, null, null, 1.0);
         Sessions fiddle = live(fiddle("one", 3, CONDENSER));
         Sessions two = live(fiddle("one", 3, CONDENSER), at("two", "viola", 5, 3, 0, 1, CONDENSER));
         Sessions stereo = live(kit(3, 2));
@@ -136,6 +138,8 @@ class PlanRulesAtWorkTest {
                 new AtWork("PLN-044", quiet.channels(channel("a").input(1000)), quiet.channels(channel("a").input(2000))),
                 new AtWork("PLN-053", kit.stands(new Gear.Stand("s", "s", StandKind.OVERHEAD, null, 1.5, null, null, 2.5)),
                         kit.stands(new Gear.Stand("s", "s", StandKind.OVERHEAD, 14.0, 1.5, 0.5, 3, 2.5))),
+                new AtWork("PLN-058", large.stands(low, new Gear.Stand("s", "s", StandKind.OVERHEAD, 14.0, 1.5, 0.5, 3, 2.5)),
+                        large.stands(low, new Gear.Stand("s", "s", StandKind.OVERHEAD, null, 1.5, null, null, 2.5))),
                 new AtWork("PLN-054", stereo, kit),
                 new AtWork("PLN-055", fiddle.units(own("a", CONDENSER, "Hums near the lamp", null)), fiddle.units(own("a", CONDENSER, null, null))),
                 new AtWork("PLN-056", two.units(own("a", CONDENSER, null, "b"), own("b", CONDENSER, null, "a")), two.units(unit("a", CONDENSER), unit("b", CONDENSER))),
