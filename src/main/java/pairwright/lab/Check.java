@@ -10,4 +10,7 @@ package pairwright.lab;
  * @param rests id of the rule or calculation behind it; null for none
  */
 public record Check(String name, double points, double of, String says, String rests) {
+    public Check {
+        says = Signs.minus(says);
+    }
 }

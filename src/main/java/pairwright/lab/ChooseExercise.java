@@ -10,6 +10,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import pairwright.advice.Offer;
 import pairwright.advice.OfferedMic;
+import pairwright.advice.SetUpJudge;
 import pairwright.model.Caution;
 import pairwright.model.HabitRank;
 import pairwright.model.Naming;
@@ -81,12 +82,13 @@ final class ChooseExercise implements Exercise {
         return Item.Opt.lettered(rules(item)).stream().filter(option -> rules.contains(option.says())).map(Item.Opt::id).toList();
     }
 
-    String titles(String item, List<String> letters) {
-        return letters.isEmpty() ? "none" : letters.stream().map(letter -> lab.rules().rule(rule(item, letter)).title()).collect(Collectors.joining("; "));
+    /** What these letters say, one after another. */
+    String said(String item, List<String> letters) {
+        return letters.stream().map(letter -> one.claim().says(lab.rules().rule(rule(item, letter)))).collect(Collectors.joining(" "));
     }
 
     private List<Item.Opt> options(String item) {
-        return Item.Opt.lettered(rules(item).stream().map(rule -> lab.rules().rule(rule).title()).toList());
+        return Item.Opt.lettered(rules(item).stream().map(rule -> one.claim().says(lab.rules().rule(rule))).toList());
     }
 
     @Override
@@ -99,7 +101,7 @@ final class ChooseExercise implements Exercise {
         List<Key.Entry> entries = new ArrayList<>();
         entries.add(new Key.Entry(MIC, mic.micType().name(), accepted(one.bestOfEach(), offer -> offer.micType().id()), why, rules));
         entries.add(new Key.Entry(PLACE, mic.position().name(), accepted(bestAtEachPlace(), offer -> offer.position().id()), List.of(mic.position().brings()), rules));
-        entries.add(new Key.Entry(DISTANCE, centimetres(mic.distanceM()) + " cm", List.of(), why, rules));
+        entries.add(new Key.Entry(DISTANCE, centimetres(mic.distanceM()) + " cm", List.of(), ofDistance(option, mic), rules));
         entries.add(entry(REASONS, letters(REASONS, OneMic.forIt(option))));
         if (mindAsked()) {
             entries.add(entry(MIND, letters(MIND, OneMic.mind(option))));
@@ -109,8 +111,25 @@ final class ChooseExercise implements Exercise {
         return new Key(mindAsked() ? answer.with(MIND, letters(MIND, OneMic.mind(option))) : answer, entries, List.of());
     }
 
+    /** What half and twice the distance would do, since the reasons for the whole are told with the type. */
+    private List<String> ofDistance(Option option, OfferedMic mic) {
+        List<String> said = new ArrayList<>();
+        for (double distanceM : new double[] {mic.distanceM() / 2, mic.distanceM() * 2}) {
+            one.judged(mic.micType().id(), mic.position().id(), distanceM).ifPresent(judged -> said.add("At " + centimetres(distanceM) + " cm " + instead(option, judged)));
+        }
+        return said;
+    }
+
+    private static String instead(Option best, SetUpJudge.Judgement judged) {
+        if (!judged.ruledOut().isEmpty()) {
+            return "it cannot be used: " + judged.ruledOut().get(0).says();
+        }
+        double missed = best.score() - judged.option().score();
+        return ChooseMarks.noLess(missed) ? "it does as much, and counts as much." : "it is worth " + ChooseMarks.points(missed) + " less. " + Behind.between(best, judged.option()).says();
+    }
+
     private Key.Entry entry(String item, List<String> right) {
-        return new Key.Entry(item, titles(item, right), List.of(), right.stream().map(letter -> lab.rules().rule(rule(item, letter)).why()).toList(),
+        return new Key.Entry(item, right.isEmpty() ? "None of them." : said(item, right), List.of(), right.stream().map(letter -> lab.rules().rule(rule(item, letter)).why()).toList(),
                 right.stream().map(letter -> rule(item, letter)).toList());
     }
 

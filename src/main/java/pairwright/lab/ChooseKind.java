@@ -22,6 +22,9 @@ final class ChooseKind implements Kind {
     private static final int LEAST_THAT_STAND = 3;
     /** With a lead of less, in points, one could argue for another. */
     private static final double CLEAR_LEAD_POINTS = 1;
+    /** What is worth less, or has as much against it in one point, is the best of a bad lot: no one to learn from. */
+    private static final double LEAST_BEST_POINTS = 4;
+    private static final double MOST_AGAINST_POINTS = 4;
 
     @Override
     public KindInfo info() {
@@ -55,10 +58,18 @@ final class ChooseKind implements Kind {
         if (best.size() < LEAST_THAT_STAND) {
             return List.of();
         }
-        Offer leads = draw.one(best.subList(0, best.size() - LEAST_THAT_STAND + 1));
+        List<Offer> good = best.subList(0, best.size() - LEAST_THAT_STAND + 1).stream().filter(ChooseKind::good).toList();
+        if (good.isEmpty()) {
+            return List.of();
+        }
+        Offer leads = draw.one(good);
         List<String> ahead = best.stream().filter(offer -> leads.centipoints() - offer.centipoints() < 100 * CLEAR_LEAD_POINTS).map(offer -> OneMic.mic(offer).micType().id()).toList();
         List<String> behind = many.all("types").stream().filter(type -> !ahead.contains(type)).toList();
         return Stream.concat(Stream.of(OneMic.mic(leads).micType().id()), draw.some(wanted - 1, behind).stream()).sorted().toList();
+    }
+
+    private static boolean good(Offer offer) {
+        return OneMic.points(offer) >= LEAST_BEST_POINTS && offer.findings().stream().allMatch(finding -> finding.centipoints() > -100 * MOST_AGAINST_POINTS);
     }
 
     /** Whether one type leads, and another falls well short of it. */
@@ -67,7 +78,7 @@ final class ChooseKind implements Kind {
         return best.size() >= LEAST_THAT_STAND && best.get(0).centipoints() - best.get(1).centipoints() >= 100 * CLEAR_LEAD_POINTS;
     }
 
-    /** Rules that speak for microphones, just two for the best; those for the others before those for none of them. None where fewer speak for the best. */
+    /** Rules that speak for microphones, just two for the best; those for the others before those for none of them, if they could be true here. None where fewer speak for the best. */
     private static List<String> reasons(Draw draw, OneMic one, Lab lab) {
         List<String> best = one.forIt(one.best());
         List<String> right = draw.some(2, best);
@@ -76,7 +87,7 @@ final class ChooseKind implements Kind {
         }
         Stream<String> others = one.bestOfEach().stream().skip(1).flatMap(offer -> one.forIt(offer).stream());
         List<String> wrong = draw.shuffled(others.distinct().filter(rule -> !best.contains(rule)).toList());
-        List<String> none = draw.shuffled(lab.rules().rules().stream().filter(ChooseKind::forOneMic).map(RuleInfo::id).filter(rule -> !best.contains(rule) && !wrong.contains(rule)).toList());
+        List<String> none = draw.shuffled(lab.rules().rules().stream().filter(rule -> forOneMic(rule) && one.claim().suits(rule)).map(RuleInfo::id).filter(rule -> !best.contains(rule) && !wrong.contains(rule)).toList());
         return draw.shuffled(Stream.concat(right.stream(), Stream.concat(wrong.stream(), none.stream()).limit(4)).toList());
     }
 

@@ -1,5 +1,6 @@
 package pairwright.lab;
 
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
@@ -29,6 +30,7 @@ final class ChooseMarks {
     private final OneMic one;
     private final Lab lab;
     private final Mark.Sum sum = new Mark.Sum();
+    private final Set<String> said = new HashSet<>();
 
     ChooseMarks(ChooseExercise exercise, OneMic one, Lab lab) {
         this.exercise = exercise;
@@ -41,7 +43,7 @@ final class ChooseMarks {
         return noLess(OneMic.points(best) - OneMic.points(offer));
     }
 
-    private static boolean noLess(double shortPoints) {
+    static boolean noLess(double shortPoints) {
         return shortPoints < NO_LESS_POINTS;
     }
 
@@ -84,8 +86,8 @@ final class ChooseMarks {
         }
         double missed = missed(ofType.get());
         Behind behind = noLess(missed) ? Behind.of(best) : Behind.between(best, one.option(ofType.get()));
-        sum.add("The type", share, 3, (noLess(missed) ? "Nothing here does more. " : "At its best it is " + points(missed) + " short of " + OneMic.mic(one.best()).micType().name() + ". ")
-                + behind.says(), behind.rule());
+        sum.add("The type", share, 3, (noLess(missed) ? "Nothing here does more." : "At its best it is " + points(missed) + " short of " + OneMic.mic(one.best()).micType().name() + ".")
+                + once(behind), behind.rule());
     }
 
     private double place(Optional<Offer> ofType, Optional<Offer> atPlace, double typeShare) {
@@ -98,7 +100,7 @@ final class ChooseMarks {
         double share = typeShare * share(missed, MOST_SHORT_OF_TYPE_POINTS);
         Behind behind = noLess(missed) ? Behind.of(one.option(atPlace.get())) : Behind.between(one.option(could), one.option(atPlace.get()));
         String best = noLess(missed) ? "The place where it does most: " + OneMic.mic(atPlace.get()).position().brings() + "."
-                : "It would do " + points(missed) + " more at this place: " + OneMic.mic(could).position().name() + ". " + behind.says();
+                : "It would do " + points(missed) + " more at this place: " + OneMic.mic(could).position().name() + "." + once(behind);
         sum.add("The place", share, 2, best + ofThisType(typeShare), behind.rule());
         return share;
     }
@@ -120,7 +122,7 @@ final class ChooseMarks {
         Offer could = atPlace.orElseThrow();
         double missed = OneMic.points(could) - judged.option().score();
         Behind behind = noLess(missed) ? Behind.of(judged.option()) : Behind.between(one.option(could), judged.option());
-        String says = noLess(missed) ? "No other distance does more there." : points(missed) + " are lost against " + ChooseExercise.centimetres(OneMic.mic(could).distanceM()) + " cm. " + behind.says();
+        String says = noLess(missed) ? "No other distance does more there." : points(missed) + " are lost against " + ChooseExercise.centimetres(OneMic.mic(could).distanceM()) + " cm." + once(behind);
         sum.add("The distance", placeShare * share(missed, MOST_SHORT_OF_DISTANCE_POINTS), 2, says + (placeShare == 1 ? "" : " It counts for as much as type and place do."), behind.rule());
     }
 
@@ -129,7 +131,7 @@ final class ChooseMarks {
         Set<String> given = new LinkedHashSet<>(answer.all(ChooseExercise.REASONS));
         long hit = given.stream().filter(right::contains).count();
         long wrong = given.size() - hit;
-        String says = stands.isEmpty() ? "Nothing stands, so nothing speaks for it." : "Of what was offered these speak for it as it stands: " + exercise.titles(ChooseExercise.REASONS, right) + ".";
+        String says = stands.isEmpty() ? "Nothing stands, so nothing speaks for it." : right.isEmpty() ? "As it stands none of what was offered speaks for it." : "As it stands this speaks for it: " + exercise.said(ChooseExercise.REASONS, right);
         sum.add("The reasons", given.size() > 2 ? 0 : (hit - 0.5 * wrong) / 2, 2, given.size() > 2 ? "Two were asked for, " + given.size() + " were given." : says,
                 firstMissed(ChooseExercise.REASONS, right, given));
     }
@@ -140,10 +142,15 @@ final class ChooseMarks {
         Set<String> all = Stream.concat(right.stream(), given.stream()).collect(Collectors.toSet());
         long hit = given.stream().filter(right::contains).count();
         double share = stands.isEmpty() ? 0 : all.isEmpty() ? 1 : 2.0 * hit / all.size() - 1;
-        sum.add("What to mind", share, 1, "To be minded as it stands: " + (right.isEmpty() ? "none of them" : exercise.titles(ChooseExercise.MIND, right)) + ".", firstMissed(ChooseExercise.MIND, right, given));
+        sum.add("What to mind", share, 1, right.isEmpty() ? "As it stands none of them has to be minded." : "As it stands this must be minded: " + exercise.said(ChooseExercise.MIND, right), firstMissed(ChooseExercise.MIND, right, given));
         Set<String> missed = right.stream().filter(letter -> !given.contains(letter)).map(letter -> exercise.rule(ChooseExercise.MIND, letter)).collect(Collectors.toSet());
         stands.ifPresent(judged -> judged.option().cautions().stream().filter(caution -> caution.severity() != Severity.NOTE && missed.contains(caution.rule()))
                 .forEach(caution -> sum.cap(caution.severity() == Severity.DANGER ? DANGER_SHARE : CARE_SHARE, caution.says())));
+    }
+
+    /** A reason behind what was said; nothing the second time. */
+    private String once(Behind behind) {
+        return said.add(behind.says()) ? " " + behind.says() : "";
     }
 
     /** The rule that was missed, or else one that was to be found. */
@@ -151,7 +158,7 @@ final class ChooseMarks {
         return Stream.concat(right.stream().filter(letter -> !given.contains(letter)), right.stream()).findFirst().map(letter -> exercise.rule(item, letter)).orElse(null);
     }
 
-    private static String points(double points) {
+    static String points(double points) {
         return String.format(Locale.ROOT, "%.1f points", points);
     }
 }

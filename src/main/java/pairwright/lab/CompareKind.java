@@ -28,6 +28,9 @@ final class CompareKind implements Kind {
     @Override
     public Optional<Case> draw(Draw draw, int level, Lab lab) {
         List<MicType> all = OneMic.types(lab);
+        if (all.isEmpty()) {
+            return Optional.empty();
+        }
         List<MicType> twice = all.stream().filter(type -> lab.units(type.id()) >= 2).toList();
         List<MoveKind> differ = twice.isEmpty() ? List.of(MoveKind.MIC) : DIFFER.get(level - 1);
         boolean two = differ.contains(MoveKind.MIC);

@@ -14,7 +14,7 @@ import pairwright.session.Line;
 
 /** A plan with faults: of each set-up what is wrong with it, if anything, and which of them endanger somebody. */
 final class FaultsExercise implements Exercise {
-    private static final String NOTHING = "Nothing";
+    private static final String NOTHING = "Nothing.";
     private static final String DANGER = "danger";
     /** Whoever passes what endangers somebody does not pass; whoever passes what is forbidden hardly. */
     private static final double DANGER_SHARE = 0.4;
@@ -73,7 +73,7 @@ final class FaultsExercise implements Exercise {
     }
 
     private List<Item.Opt> options(int seat) {
-        return Item.Opt.lettered(Stream.concat(rules(seat).stream().map(rule -> lab.rules().rule(rule).title()), Stream.of(NOTHING)).toList());
+        return Item.Opt.lettered(Stream.concat(rules(seat).stream().map(rule -> plan.claim(seat).says(lab.rules().rule(rule))), Stream.of(NOTHING)).toList());
     }
 
     private boolean anyDanger() {
@@ -87,9 +87,10 @@ final class FaultsExercise implements Exercise {
     @Override
     public Handout handout() {
         List<String> situation = List.of(RoundFloor.says(lab.room(drawn.one("room"))),
-                "Somebody has written down who gets what. Nobody wrote down which stands there are: take them for ordinary light ones.",
-                "A fault is what the rules forbid, what they warn of as a danger or as something that gear or recording suffers from, and what they hold against it with "
-                        + plan.leastAgainstPoints() + " points or more. What comes with a source and a type wherever it stands is none.");
+                "Somebody has written down who gets what. Every microphone looks straight at its source. Nobody wrote down which stands there are: take them for ordinary light ones, the arm between two legs.",
+                "A fault is what the rules forbid, what they warn of as a danger or as something that gear or recording suffers from, and what they hold "
+                        + (plan.leastAgainstPoints() < 3 ? "" : "strongly ") + "against it. What comes with a source and a type wherever it stands is none.",
+                "A stand is to hold 2 times what tips it. A ribbon wants an input of 5 times its impedance. The gain that is wanted is counted to the recorder, and a channel that cannot go so low clips.");
         List<Item> items = new ArrayList<>();
         for (int seat = 0; seat < seats(); seat++) {
             items.add(new Item.OneOf(item(seat), "What is wrong with " + called(seat) + "?", options(seat)));
@@ -97,7 +98,13 @@ final class FaultsExercise implements Exercise {
         if (anyDanger()) {
             items.add(new Item.SomeOf(DANGER, "Which endanger somebody by the way they are set up?", all(), null));
         }
-        return new Handout("Find the faults", List.of(), situation, List.of(new Shown.FromAbove("Who plays where", plan.lineUp()), table(), plan.channelTable(stood)), items);
+        return new Handout("Find the faults", List.of(), situation, shown(), items);
+    }
+
+    private List<Shown> shown() {
+        List<Shown> shown = new ArrayList<>(List.of(new Shown.FromAbove("Who plays where", plan.lineUp()), table(), plan.channelTable(stood)));
+        shown.addAll(new FaultsFigures(plan, stood).tables());
+        return shown;
     }
 
     private Shown.Table table() {

@@ -14,6 +14,7 @@ import pairwright.model.MicType;
 import pairwright.model.Room;
 import pairwright.model.Severity;
 import pairwright.model.Source;
+import pairwright.rules.Claim;
 import pairwright.rules.RuleInfo;
 
 /** A plan in which some set-ups were changed for the worse: which, and what is wrong with each. */
@@ -73,19 +74,18 @@ final class FaultsKind implements Kind {
         List<SeatTrials.Trial> chosen = new ArrayList<>();
         for (int seat = 0; seat < seats; seat++) {
             Optional<SeatTrials.Trial> one = order.indexOf(seat) < planted ? faulty(draw, trials.get(seat)) : sound(draw, trials.get(seat), plan.on(seat));
-            // no rule speaks of a passive ribbon on a live channel, and nobody may read that nothing is wrong with it
-            if (one.isEmpty() || plan.on(seat) == FaultsPlan.On.LIVE && one.get().ribbon()) {
+            if (one.isEmpty()) {
                 return Optional.empty();
             }
             chosen.add(one.get());
         }
         List<FaultsPlan.At> stood = plan.stood(chosen);
-        if (stood.stream().filter(FaultsPlan.At::faulty).count() != FAULTS[level - 1]) {
+        if (stood.stream().anyMatch(FaultsPlan.At::vague) || stood.stream().filter(FaultsPlan.At::faulty).count() != FAULTS[level - 1]) {
             return Optional.empty();
         }
         Case with = drawn.with("setUps", chosen.stream().map(SeatTrials.Trial::name).toList());
         for (int seat = 0; seat < seats; seat++) {
-            List<String> rules = rules(draw, stood.get(seat), trials.get(seat), RULES[level - 1], lab);
+            List<String> rules = rules(draw, stood.get(seat), trials.get(seat), RULES[level - 1], plan.claim(seat), lab);
             if (rules.size() < RULES[level - 1]) {
                 return Optional.empty();
             }
@@ -150,21 +150,21 @@ final class FaultsKind implements Kind {
             case WEAK -> gainDb == null ? 0 : gainDb;
             case HOT -> gainDb == null ? 0 : -gainDb;
             case LOADING, SHARED -> trial.ribbon() ? 1 : 0;
-            case LIVE -> trial.ribbon() || trial.offer().mics().get(0).phantom() ? 0 : 1;
+            case LIVE -> trial.ribbon() ? 2 : trial.offer().mics().get(0).phantom() ? 0 : 1;
             case WITHOUT -> trial.offer().mics().get(0).phantom() ? 0 : 1;
         };
     }
 
     /** What is offered of a seat: of all its faults one, and rules that find something wrong with as many microphones there but say nothing of these. */
-    private static List<String> rules(Draw draw, FaultsPlan.At at, List<SeatTrials.Trial> trials, int many, Lab lab) {
+    private static List<String> rules(Draw draw, FaultsPlan.At at, List<SeatTrials.Trial> trials, int many, Claim claim, Lab lab) {
         List<String> rules = new ArrayList<>();
-        Set<String> titles = new HashSet<>();
+        Set<String> said = new HashSet<>();
         at.faults().stream().limit(1).forEach(fault -> rules.add(fault.rule()));
-        rules.forEach(rule -> titles.add(lab.rules().rule(rule).title()));
+        rules.forEach(rule -> said.add(claim.says(lab.rules().rule(rule))));
         Stream<String> others = draw.shuffled(trials.stream().filter(trial -> trial.pair() == at.trial().pair()).flatMap(trial -> trial.faults().stream()).map(SetUpFault::rule).distinct().toList()).stream();
         Stream<String> ofPlans = draw.some(2, lab.rules().rules().stream().filter(FaultsKind::ofALine).map(RuleInfo::id).toList()).stream();
         draw.shuffled(Stream.concat(others.limit(many), ofPlans).toList()).stream().filter(rule -> rules.size() < many && !at.speaking().contains(rule))
-                .filter(rule -> titles.add(lab.rules().rule(rule).title())).forEach(rules::add);
+                .filter(rule -> said.add(claim.says(lab.rules().rule(rule)))).forEach(rules::add);
         return draw.shuffled(rules);
     }
 

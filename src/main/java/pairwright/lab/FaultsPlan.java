@@ -12,6 +12,7 @@ import pairwright.model.Limits;
 import pairwright.model.MicType;
 import pairwright.model.Severity;
 import pairwright.model.Source;
+import pairwright.rules.Claim;
 import pairwright.rules.RuleInfo;
 import pairwright.session.Gear;
 import pairwright.session.Line;
@@ -24,6 +25,7 @@ import pairwright.session.Said;
 final class FaultsPlan {
     private static final String BANK = "stage box";
     private static final String WHOLE = "whole";
+    private static final String GEAR = "gear";
     /** What costs as much against is more than a matter of taste. */
     private static final int CLEAR_POINTS = 3;
     private static final int SLIGHT_POINTS = 2;
@@ -117,6 +119,12 @@ final class FaultsPlan {
         return lab.source(lineUp.seats().get(seat).source());
     }
 
+    /** What the rules say in the words of a seat. */
+    Claim claim(int seat) {
+        List<String> wanted = lineUp.seats().get(seat).character();
+        return Claims.of(source(seat), lab.room(lineUp.floor().room()), wanted == null || wanted.isEmpty() ? null : wanted.get(0), lab);
+    }
+
     List<SeatTrials.Trial> trials(int seat, List<MicType> types, boolean pairs) {
         return new SeatTrials(standing, lineUp.seats().get(seat).id(), source(seat), 100L * leastAgainstPoints).of(types, pairs);
     }
@@ -125,9 +133,10 @@ final class FaultsPlan {
      * One seat as it is set up.
      *
      * @param faults of it, gravest first
+     * @param vague whether nothing is wrong with it but that little speaks for it, which nobody can find on a sheet
      * @param speaking ids of all rules that say anything of it
      */
-    record At(SeatTrials.Trial trial, List<Line> lines, List<SetUpFault> faults, Set<String> speaking) {
+    record At(SeatTrials.Trial trial, List<Line> lines, List<SetUpFault> faults, boolean vague, Set<String> speaking) {
         boolean faulty() {
             return !faults.isEmpty();
         }
@@ -171,13 +180,14 @@ final class FaultsPlan {
         });
         for (Said one : said) {
             speaking.add(one.rule());
-            if (one.severity() != Severity.NOTE) {
+            // what stands and units there are the sheet tells, and the plan does not know
+            if (one.severity() != Severity.NOTE && !lab.rules().rule(one.rule()).topic().equals(GEAR)) {
                 faults.add(new SetUpFault(one.rule(), SetUpFault.Grade.of(one.severity()), one::says));
             }
         }
         // that all in all little speaks for it says nothing of what is wrong where anything else does
         List<SetUpFault> own = faults.stream().filter(fault -> !ofTheWhole(fault.rule())).toList();
-        return new At(trial, lines, SetUpFault.sorted(own.isEmpty() ? faults : own), speaking);
+        return new At(trial, lines, SetUpFault.sorted(own.isEmpty() ? faults : own), own.isEmpty() && !faults.isEmpty(), speaking);
     }
 
     private boolean ofTheWhole(String rule) {
@@ -192,7 +202,7 @@ final class FaultsPlan {
             for (Line line : at.lines()) {
                 On kind = kind(number(line));
                 boolean live = kind == On.LIVE || kind != On.WITHOUT && line.placement().phantom();
-                rows.add(List.of(String.valueOf(number(line)), whole(kind.leastGainDb) + " to " + whole(kind.mostGainDb) + " dB", whole(kind.inputOhm) + " ohm",
+                rows.add(List.of(String.valueOf(number(line)), whole(kind.leastGainDb) + " to " + whole(kind.mostGainDb), whole(kind.inputOhm),
                         switch (kind.phantom) {
                             case NONE -> "there is none";
                             case BANK -> "one for the whole stage box";
@@ -200,7 +210,7 @@ final class FaultsPlan {
                         }, live ? "on" : "off"));
             }
         }
-        return new Shown.Table("The channels", List.of("Channel", "Gain", "Input", "Switch for phantom power", "Phantom power"), rows);
+        return new Shown.Table("The channels", List.of("Channel", "Gain, dB", "Input, \u03a9", "Switch for phantom power", "Phantom power"), rows);
     }
 
     private On kind(int number) {

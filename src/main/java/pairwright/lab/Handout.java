@@ -13,8 +13,8 @@ import java.util.List;
  */
 public record Handout(String title, List<String> cautions, List<String> situation, List<Shown> shown, List<Item> items) {
     public Handout {
-        cautions = List.copyOf(cautions);
-        situation = List.copyOf(situation);
+        cautions = cautions.stream().map(Signs::minus).toList();
+        situation = situation.stream().map(Signs::minus).toList();
         shown = List.copyOf(shown);
         items = List.copyOf(items);
     }

@@ -27,6 +27,7 @@ public sealed interface Item {
     /** One of some. */
     record OneOf(String id, String asks, List<Opt> options) implements Item {
         public OneOf {
+            asks = Signs.minus(asks);
             options = List.copyOf(options);
         }
     }
@@ -38,6 +39,7 @@ public sealed interface Item {
      */
     record SomeOf(String id, String asks, List<Opt> options, Integer pick) implements Item {
         public SomeOf {
+            asks = Signs.minus(asks);
             options = List.copyOf(options);
         }
     }
@@ -45,6 +47,7 @@ public sealed interface Item {
     /** All of them, in an order. */
     record InOrder(String id, String asks, List<Opt> options) implements Item {
         public InOrder {
+            asks = Signs.minus(asks);
             options = List.copyOf(options);
         }
     }
@@ -57,6 +60,9 @@ public sealed interface Item {
      * @param most larger than this nobody writes
      */
     record Amount(String id, String asks, String unit, double least, double most) implements Item {
+        public Amount {
+            asks = Signs.minus(asks);
+        }
     }
 
     /**

@@ -12,7 +12,7 @@ import java.util.List;
 public record Key(Answer best, List<Entry> items, List<String> lesson) {
     public Key {
         items = List.copyOf(items);
-        lesson = List.copyOf(lesson);
+        lesson = lesson.stream().map(Signs::minus).toList();
     }
 
     /**
@@ -26,8 +26,9 @@ public record Key(Answer best, List<Entry> items, List<String> lesson) {
      */
     public record Entry(String item, String right, List<String> accepted, List<String> why, List<String> rests) {
         public Entry {
+            right = Signs.minus(right);
             accepted = List.copyOf(accepted);
-            why = List.copyOf(why);
+            why = why.stream().map(Signs::minus).toList();
             rests = List.copyOf(rests);
         }
     }

@@ -13,6 +13,7 @@ import java.util.List;
  */
 public record Mark(double mark, double of, String capped, List<Check> checks) {
     public Mark {
+        capped = Signs.minus(capped);
         checks = List.copyOf(checks);
     }
 

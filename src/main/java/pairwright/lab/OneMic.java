@@ -34,6 +34,7 @@ import pairwright.model.Severity;
 import pairwright.model.Signal;
 import pairwright.model.Source;
 import pairwright.model.SourceFamily;
+import pairwright.rules.Claim;
 import pairwright.rules.Setting;
 
 /** One microphone wanted at a source, out of some types: what each of them can do there, and what any set-up of one is worth. Not safe to share. */
@@ -135,6 +136,11 @@ final class OneMic {
     /** How much each octave of the source counts, 0 to 1. */
     OctaveCurve weights() {
         return offers.weights();
+    }
+
+    /** Reasons in the words of this case. */
+    Claim claim() {
+        return Claims.of(question, lab);
     }
 
     /** Whether none of the types can be set up here alone. */

@@ -7,7 +7,9 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import pairwright.numbers.Numbers;
 import pairwright.numbers.Worked;
 
@@ -63,6 +65,8 @@ final class ReckonKind implements Kind {
             return new Asked(problem, problem.asked(drawn), worked, problem.right(worked));
         }
 
+        private static final Pattern DECIMAL = Pattern.compile("\\d+[.]\\d+");
+
         String item() {
             return problem.id();
         }
@@ -71,16 +75,33 @@ final class ReckonKind implements Kind {
             return written(right);
         }
 
-        /** The formula, and the steps as far as the one that comes to what was asked. */
+        /** The formula, and of the steps the one that comes to what was asked, with those whose numbers it takes or that are worked with its own; all where none comes to it. */
         List<String> way() {
-            List<String> way = new ArrayList<>(List.of(worked.formula()));
-            for (String step : worked.steps()) {
-                way.add(step);
-                if (step.substring(step.lastIndexOf('=') + 1).strip().startsWith(figure())) {
-                    break;
+            List<String> steps = worked.steps();
+            int last = IntStream.range(0, steps.size()).filter(i -> result(steps.get(i)).startsWith(figure())).findFirst().orElse(-1);
+            int tried = IntStream.range(0, Math.max(0, last)).filter(i -> triedWith(steps.get(i), steps.get(last))).findFirst().orElse(last);
+            List<String> way = new ArrayList<>(last < 0 ? steps : steps.subList(tried, last + 1));
+            for (int i = tried - 1; i >= 0; i--) {
+                String step = steps.get(i);
+                if (way.stream().anyMatch(later -> has(later, result(step).split(" ")[0]))) {
+                    way.add(0, step);
                 }
             }
+            way.add(0, worked.formula());
             return way;
+        }
+
+        /** Whether a step names a number before its colon that another takes, as where an angle was found by trying; from there on every step is needed. */
+        private static boolean triedWith(String step, String later) {
+            return DECIMAL.matcher(step.substring(0, step.indexOf(':') + 1)).results().anyMatch(number -> has(later, number.group()));
+        }
+
+        private static boolean has(String step, String number) {
+            return step.matches("(?s).*(?<![\\d.])" + Pattern.quote(number) + "(?![\\d.]).*");
+        }
+
+        private static String result(String step) {
+            return step.substring(step.lastIndexOf('=') + 1).strip();
         }
 
         /** As the steps have it: four digits, or two decimals if those are more. */

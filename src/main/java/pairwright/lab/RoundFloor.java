@@ -74,7 +74,7 @@ final class RoundFloor {
 
     /** The room in a sentence. */
     static String says(Room room) {
-        return room.name() + ", " + plain(room.widthM()) + " by " + plain(room.depthM()) + " m, reverberation " + plain(room.reverbTimeS()) + " s.";
+        return room.name() + ", " + plain(room.widthM()) + " by " + plain(room.depthM()) + " m, " + plain(room.heightM()) + " m high, reverberation " + plain(room.reverbTimeS()) + " s.";
     }
 
     /** With one decimal at most. */

@@ -47,8 +47,8 @@ final class TwoExercise implements Exercise {
         return drawn.all(item.equals(REASONS) ? "reasons" : "cautions");
     }
 
-    private List<Item.Opt> titles(String item) {
-        return Item.Opt.lettered(rules(item).stream().map(rule -> lab.rules().rule(rule).title()).toList());
+    private List<Item.Opt> said(String item) {
+        return Item.Opt.lettered(rules(item).stream().map(rule -> Claims.of(question, lab).says(lab.rules().rule(rule))).toList());
     }
 
     private List<String> letters(String item, List<String> rules) {
@@ -56,7 +56,7 @@ final class TwoExercise implements Exercise {
     }
 
     private String titled(String item, List<String> letters) {
-        return letters.isEmpty() ? "none of them" : titles(item).stream().filter(option -> letters.contains(option.id())).map(Item.Opt::says).collect(Collectors.joining("; "));
+        return letters.isEmpty() ? "None of them." : said(item).stream().filter(option -> letters.contains(option.id())).map(Item.Opt::says).collect(Collectors.joining(" "));
     }
 
     private boolean mindAsked() {
@@ -70,9 +70,9 @@ final class TwoExercise implements Exercise {
             said.add("Wanted: in stereo.");
         }
         List<Item> items = new ArrayList<>(List.of(new Item.OneOf(SET_UP, "Which of these do you set up?", setUps()),
-                new Item.SomeOf(REASONS, "Which two of these speak for it?", titles(REASONS), 2)));
+                new Item.SomeOf(REASONS, "Which two of these speak for it?", said(REASONS), 2)));
         if (mindAsked()) {
-            items.add(new Item.SomeOf(MIND, "Which of these must be minded with it? There may be none.", titles(MIND), null));
+            items.add(new Item.SomeOf(MIND, "Which of these must be minded with it? There may be none.", said(MIND), null));
         }
         return new Handout("One or two: " + lab.source(question.source()).name(), List.of(), said, List.of(), items);
     }
@@ -127,7 +127,7 @@ final class TwoExercise implements Exercise {
         long all = Stream.concat(given.stream(), right.stream()).distinct().count();
         double share = pick == null ? all == 0 ? 1 : 2.0 * hit / all - 1 : given.size() > pick ? 0 : (hit - 0.5 * (given.size() - hit)) / pick;
         String rule = Stream.concat(right.stream().filter(letter -> !given.contains(letter)), right.stream()).findFirst().map(letter -> rules(item).get(letter.charAt(0) - 'a')).orElse(null);
-        sum.add(name, share, 2, pick != null && given.size() > pick ? "Two were asked for, " + given.size() + " were given." : "Of what was offered, as it is set up: " + titled(item, right) + ".", rule);
+        sum.add(name, share, 2, pick != null && given.size() > pick ? "Two were asked for, " + given.size() + " were given." : "Of what was offered, as it is set up: " + (right.isEmpty() ? "none of them." : titled(item, right)), rule);
     }
 
     /** Two are better than one, of two what the entry of the source names first, and for reasons what is usual and what comes first. */

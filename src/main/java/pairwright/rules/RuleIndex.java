@@ -25,12 +25,16 @@ final class RuleIndex {
             line(text, "severity", info.severity() == null ? "" : info.severity().id());
             line(text, "points", Double.toString(info.points()));
             line(text, "says", info.says());
+            line(text, "claim", info.claim() == null ? "" : info.claim());
             line(text, "why", info.why());
             line(text, "on", info.on().id());
             line(text, "basis", info.basis());
             line(text, "treat", info.treat() == null ? "" : info.treat());
             info.practice().forEach(one -> line(text, "practice", one.id() + " " + one.says()));
             line(text, "teachable", Boolean.toString(info.teachable()));
+            line(text, "instead", String.join(" ", info.inPlan().instead()));
+            line(text, "settled", Boolean.toString(info.inPlan().settled()));
+            line(text, "each", Boolean.toString(info.inPlan().each()));
             info.cases().forEach(one -> line(text, one.fires() ? "fires" : "silent", one.says()));
             text.append('\n');
         }
@@ -67,9 +71,14 @@ final class RuleIndex {
     private static RuleInfo info(Map<String, String> fields, List<RuleInfo.Practice> practice, List<RuleInfo.Case> cases) {
         return new RuleInfo(fields.get("id"), fields.get("title"), fields.get("concern"), fields.get("topic"),
                 word(Effect.values(), fields.get("effect")), word(Severity.values(), fields.get("severity")),
-                Double.parseDouble(fields.get("points")), fields.get("says"), fields.get("why"),
+                Double.parseDouble(fields.get("points")), fields.get("says"), orNull(fields.get("claim")), fields.get("why"),
                 word(Basis.values(), fields.get("on")), fields.get("basis"), List.copyOf(practice), Boolean.parseBoolean(fields.get("teachable")),
-                fields.get("treat").isEmpty() ? null : fields.get("treat"), List.copyOf(cases));
+                orNull(fields.get("treat")), new RuleInfo.InPlan(fields.get("instead").isEmpty() ? List.of() : List.of(fields.get("instead").split(" ")),
+                Boolean.parseBoolean(fields.get("settled")), Boolean.parseBoolean(fields.get("each"))), List.copyOf(cases));
+    }
+
+    private static String orNull(String field) {
+        return field.isEmpty() ? null : field;
     }
 
     private static <W extends Word> W word(W[] words, String id) {

@@ -28,9 +28,9 @@ final class RuleText {
     private static final double MOST_POINTS_OF_A_SEAT = 60;
     private static final List<String> TREATS = List.of("align", "leave", "watch");
     private static final List<String> IN_A_HOUSE =
-            List.of("title", "effect", "points", "severity", "says", "why", "on", "basis", "teachable");
+            List.of("title", "effect", "points", "severity", "says", "claim", "why", "on", "basis", "teachable");
     private static final List<String> BUILT_IN =
-            List.of("title", "effect", "points", "severity", "says", "why", "on", "basis", "practice", "teachable", "treat");
+            List.of("title", "effect", "points", "severity", "says", "claim", "why", "on", "basis", "practice", "teachable", "treat", "instead", "settled", "each");
 
     private final String file;
     private final String text;
@@ -67,15 +67,14 @@ final class RuleText {
         String title = needed("title");
         Effect effect = word("effect", Effect.values(), needed("effect"));
         String says = needed("says");
+        String claim = claim();
         String why = needed("why");
         Basis on = word("on", Basis.values(), needed("on"));
         String basis = needed("basis");
         String severityWord = value("severity");
         Severity severity = severityWord == null ? null : word("severity", Severity.values(), severityWord);
-        String teachable = value("teachable");
-        if (teachable != null && !teachable.equals("true") && !teachable.equals("false")) {
-            wrong("@teachable", "@teachable is true or false, not " + teachable);
-        }
+        boolean teachable = truth("teachable");
+        RuleInfo.InPlan inPlan = new RuleInfo.InPlan(value("instead") == null ? List.of() : List.of(value("instead").split(",\\s*")), truth("settled"), truth("each"));
         List<RuleInfo.Practice> practice = house ? List.of() : practice(statements);
         Matcher call = CALL.matcher(String.valueOf(rule.getConsequence()).strip());
         Class<?> subject = call.matches() ? subject(call.group(2)) : null;
@@ -94,8 +93,29 @@ final class RuleText {
         if (!problems.isEmpty()) {
             return null;
         }
-        return new RuleInfo(rule.getName(), title, concern, topic, effect, severity, points, says, why, on, basis, practice,
-                "true".equals(teachable), treat, cases);
+        return new RuleInfo(rule.getName(), title, concern, topic, effect, severity, points, says, claim, why, on, basis, practice,
+                teachable, treat, inPlan, cases);
+    }
+
+    private boolean truth(String name) {
+        String value = value(name);
+        if (value != null && !value.equals("true") && !value.equals("false")) {
+            wrong("@" + name, "@" + name + " is true or false, not " + value);
+        }
+        return "true".equals(value);
+    }
+
+    private String claim() {
+        String claim = value("claim");
+        if (claim != null && claim.isBlank()) {
+            wrong("@claim", "@claim is empty. Write what somebody would say who has thought of it, or take it out");
+        }
+        for (String name : claim == null ? List.<String>of() : Sentence.placeholders(claim)) {
+            if (!Claim.WORDS.contains(name)) {
+                wrong("@claim", "{" + name + "} is no word for a claim, which is said before anything is measured. Use " + Claim.WORDS);
+            }
+        }
+        return claim;
     }
 
     private List<RuleInfo.Practice> practice(Map<String, String> statements) {

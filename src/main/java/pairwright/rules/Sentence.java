@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.function.UnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import pairwright.model.Naming;
@@ -50,11 +51,16 @@ final class Sentence {
     }
 
     static String says(Finding finding, Setting setting) {
-        Matcher matcher = PLACEHOLDER.matcher(finding.rule().says());
+        return filled(finding.rule().says(), name -> text(name, finding, setting));
+    }
+
+    /** A sentence with words for what stands in its braces. */
+    static String filled(String says, UnaryOperator<String> words) {
+        Matcher matcher = PLACEHOLDER.matcher(says);
         StringBuilder sentence = new StringBuilder();
         while (matcher.find()) {
             matcher.appendReplacement(sentence, "");
-            String text = text(matcher.group(1), finding, setting);
+            String text = words.apply(matcher.group(1));
             if (endsWithArticle(sentence) && !text.isEmpty() && "aeiouAEIOU".indexOf(text.charAt(0)) >= 0) {
                 sentence.insert(sentence.length() - 1, 'n');
             }

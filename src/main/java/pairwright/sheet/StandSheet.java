@@ -3,6 +3,7 @@ package pairwright.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import pairwright.drawing.Reader;
 import pairwright.model.Lead;
 import pairwright.session.Leads;
 import pairwright.session.Line;
@@ -13,6 +14,7 @@ import pairwright.session.StandKind;
 public final class StandSheet {
     /** What is as steady as that is no more so for being told exactly. */
     private static final double STEADY_RATIO = 10;
+    private static final double FOOT_M = 0.3048;
 
     private StandSheet() {
     }
@@ -64,8 +66,14 @@ public final class StandSheet {
 
     /** "15 m", "2 \u00d7 15 m", "30 m and 5 m". */
     private static String lead(AtPlan at, Leads.Run run) {
-        String lengths = run.lengthsM().stream().map(at.reader()::distance).collect(Collectors.joining(" and "));
+        String lengths = run.lengthsM().stream().map(lengthM -> length(at, lengthM)).collect(Collectors.joining(" and "));
         return run.leads() > 1 ? run.leads() + " \u00d7 " + lengths : lengths;
+    }
+
+    /** "30 m", as it is written on the lead; "30 m (98 ft)" for who thinks in feet. */
+    private static String length(AtPlan at, double lengthM) {
+        String metres = Reader.METRIC.distance(lengthM);
+        return at.reader().imperial() ? metres + " (" + Math.round(lengthM / FOOT_M) + " ft)" : metres;
     }
 
     private static List<String> says(AtPlan at, Plan plan, Leads found) {
@@ -73,13 +81,14 @@ public final class StandSheet {
         int mics = found.runs().stream().mapToInt(Leads.Run::leads).sum();
         if (mics > 0) {
             leads.add(mics + (mics == 1 ? " microphone lead" : " microphone leads") + " to the box of the channels, one for each: "
-                    + found.counts().stream().map(count -> count.count() + " of " + at.reader().distance(count.lengthM())).collect(Collectors.joining(", ")) + ".");
+                    + found.counts().stream().map(count -> count.count() + " of " + length(at, count.lengthM())).collect(Collectors.joining(", ")) + ".");
             Lead usual = at.catalogue().leads().get(Lead.MICROPHONE);
-            leads.add("Each along the walls and up to its microphone, a " + at.measures().number(usual.slackShare() * 100, 0) + "% longer way and " + at.reader().distance(usual.slackM())
+            leads.add("Each along the walls and up to its microphone, a " + at.measures().number(usual.slackShare() * 100, 0) + "% longer way and " + length(at, usual.slackM())
                     + " for the ends, rounded up to a usual length. " + (found.box().assumed() == null ? "" : "Nobody said where the box is: taken in the middle of the "
                     + wall(found.box().assumed()) + ", from where it takes least. Say under Line-up where the leads end."));
         }
-        long wired = plan.lines().stream().filter(line -> SetUpWords.wired(line.placement())).count();
+        // who has a box or an instrument input of its own is counted with that
+        long wired = plan.lines().stream().filter(line -> SetUpWords.wired(line.placement()) && !line.between().boxed() && !line.between().instrument()).count();
         if (wired > 0) {
             leads.add(wired + (wired == 1 ? " lead" : " leads") + " from an instrument to its box.");
         }

@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import pairwright.advice.KnowledgeStore;
 import pairwright.model.Limits;
 import pairwright.session.LineUp;
+import pairwright.session.Said;
 import pairwright.session.SmallSession;
 
 /** Sessions to be planned. */
@@ -43,6 +44,8 @@ class SessionKindTest {
     void aRibbonFindsNoPlaceBesideAMicrophoneThatNeedsTheOneSwitchOn() {
         SessionPut put = new SessionPut(two(new SmallSession.Sockets(2, 0)), List.of("long-ribbon", "small-condenser-cardioid"), UNITS);
         assertEquals(Set.of(0), put.ruined());
+        assertEquals(List.of("PLN-034"), put.warned().stream().map(Said::rule).toList());
+        assertTrue(put.warned().get(0).says().contains("the long passive ribbon for the violin"), put.warned().toString());
         assertEquals(Set.of(), new SessionPut(two(new SmallSession.Sockets(1, 1)), List.of("long-ribbon", "small-condenser-cardioid"), UNITS).ruined());
         assertEquals(Set.of(), new SessionPut(two(new SmallSession.Sockets(2, 0)), List.of("long-ribbon", "handheld-moving-coil"), UNITS).ruined());
         assertEquals(Set.of(1), new SessionPut(two(new SmallSession.Sockets(1, 1)), List.of("small-condenser-cardioid", "small-condenser-cardioid"), Map.of("small-condenser-cardioid", 2)).unpowered());

@@ -70,7 +70,13 @@ class PlanDeskTest {
         }
 
         @Override
-        public Change again(LineUp lineUp, Gear gear, Picks before, Lost lost, double pricePoints) {
+        public Change again(LineUp lineUp, Gear gear, Picks before, Lost lost, double pricePoints, Consumer<Progress> progress) {
+            progress.accept(new Progress("Searching for what can stay", 0, 1));
+            try {
+                gate.await(20, TimeUnit.SECONDS);
+            } catch (InterruptedException left) {
+                throw new IllegalStateException(left);
+            }
             throw new IllegalStateException("no plan is left without " + lost.units());
         }
     }
@@ -215,6 +221,15 @@ class PlanDeskTest {
             assertEquals("no plan is left without [ribbon]", assertThrows(IllegalStateException.class,
                     () -> desk.again(named("a"), Gear.ANYTHING, new Picks(List.of()), lost, 5)).getMessage());
         }
+    }
+
+    @Test
+    void whatIsPlannedAnewSaysHowFarItHasCome() {
+        slow.gate = new CountDownLatch(1);
+        Picks none = new Picks(List.of());
+        assertNull(desk.again(named("a"), Gear.ANYTHING, none, Lost.NOTHING, 5));
+        assertEquals(new Progress("Searching for what can stay", 0, 1), desk.far(named("a"), Gear.ANYTHING, none, Lost.NOTHING, 5));
+        assertEquals("Waiting for something else to be worked out", desk.far(named("a"), Gear.ANYTHING, none, Lost.NOTHING, 4).doing());
     }
 
     @Test

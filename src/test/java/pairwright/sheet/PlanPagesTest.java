@@ -64,7 +64,7 @@ class PlanPagesTest {
         }
 
         @Override
-        public Change again(LineUp lineUp, Gear gear, Picks before, Lost lost, double pricePoints) {
+        public Change again(LineUp lineUp, Gear gear, Picks before, Lost lost, double pricePoints, Consumer<Progress> progress) {
             throw new IllegalStateException("nothing is planned anew here");
         }
     }
@@ -333,7 +333,7 @@ class PlanPagesTest {
         assertEquals(List.of(key), ticked.select("input[name=tick][checked]").eachAttr("value"));
         assertEquals("Ada, 08:30", ticked.select(".channel .tick-who").first().text());
         assertEquals("1", ticked.select("#check-count").text());
-        assertEquals(new CheckPage.Ticked(1, 3 * lines + 3, Map.of(key, "Ada, 08:30")), CheckPage.ticked(at, ticks));
+        assertEquals(new CheckPage.Ticked("", Map.of(key, "Ada, 08:30", "of-another-plan", "Ben, 08:30")), CheckPage.ticked(at, ticks));
     }
 
     @Test
