@@ -178,6 +178,11 @@ final class ChooseExercise implements Exercise {
                 drawn.all("types").stream().flatMap(type -> one.out(type).stream()).map(RuledOut::rule)).flatMap(rules -> rules).collect(Collectors.toCollection(LinkedHashSet::new));
     }
 
+    /** As one says it: in metres from one metre on. */
+    static String far(double metres) {
+        return metres < 1 ? centimetres(metres) + " cm" : java.math.BigDecimal.valueOf(metres).setScale(2, java.math.RoundingMode.HALF_UP).stripTrailingZeros().toPlainString() + " m";
+    }
+
     static String centimetres(double metres) {
         return java.math.BigDecimal.valueOf(metres * 100).setScale(1, java.math.RoundingMode.HALF_UP).stripTrailingZeros().toPlainString();
     }

@@ -112,7 +112,7 @@ final class FaultsExercise implements Exercise {
         for (int seat = 0; seat < seats(); seat++) {
             for (Line line : stood.get(seat).lines()) {
                 Placement mic = line.placement();
-                rows.add(List.of(String.valueOf(seat + 1), plan.source(seat).name(), wanted(seat), mic.name(), mic.pattern().id(), mic.positionName(), RoundFloor.plain(mic.distanceM() * 100) + " cm",
+                rows.add(List.of(String.valueOf(seat + 1), plan.source(seat).name(), wanted(seat), Naming.type(mic.name()), mic.pattern().id().replace('-', ' ').replace("figure 8", "figure-8"), mic.positionName(), ChooseExercise.far(mic.distanceM()),
                         String.valueOf(FaultsPlan.number(line))));
             }
         }

@@ -106,7 +106,7 @@ final class FaultsKind implements Kind {
         for (int seat = 0; seat < seats; seat++) {
             on.add(seat < ODD_CHANNELS[level - 1] ? odd.get(seat).name() : FaultsPlan.On.USUAL.name());
         }
-        return Case.empty().with("room", room.id()).with("sources", draw.some(seats, RoundFloor.sources(lab)).stream().map(Source::id).toList()).with("places", places)
+        return Case.empty().with("room", room.id()).with("sources", draw.some(seats, RoundFloor.sources(lab, room)).stream().map(Source::id).toList()).with("places", places)
                 .with("characters", characters(draw, seats, level, lab)).with("channels", draw.shuffled(on));
     }
 

@@ -81,7 +81,7 @@ final class PlaceExercise implements Exercise {
 
     @Override
     public Key key() {
-        List<String> why = new ArrayList<>(List.of(best.at().position().brings() + ", " + ChooseExercise.centimetres(best.at().distanceM()) + " cm from what sounds; its own source is "
+        List<String> why = new ArrayList<>(List.of(best.at().position().brings() + ", " + ChooseExercise.far(best.at().distanceM()) + " from what sounds; its own source is "
                 + decibels(OnFloor.separationDb(best.stood().offer())) + " over the others. Any spot that comes out as well counts as much."));
         why.addAll(OneMic.why(bestOption));
         return new Key(marked(best.xM(), best.yM(), best.lookDegrees()),

@@ -20,6 +20,8 @@ final class RoundFloor {
     private static final double LEAST_ROOM_M = 4.5;
     private static final double LEAST_HEIGHT_M = 2;
     private static final double TO_THE_WALL_M = 0.8;
+    /** A player has no more of the width of a room than one of so many parts. */
+    private static final double PARTS = 3;
     private static final int STEP_DEGREES = 30;
 
     private RoundFloor() {
@@ -30,9 +32,10 @@ final class RoundFloor {
         return lab.catalogue().rooms().values().stream().filter(any -> any.widthM() >= LEAST_ROOM_M && any.depthM() >= LEAST_ROOM_M && any.heightM() >= LEAST_HEIGHT_M).toList();
     }
 
-    /** Sources that have more than one place for a microphone, but for whole ensembles and what sounds all round. */
-    static List<Source> sources(Lab lab) {
-        return OneMic.sources(lab, 2).stream().filter(source -> source.family() != SourceFamily.ENSEMBLES && source.family() != SourceFamily.AMBIENCE).toList();
+    /** Sources that have more than one place for a microphone and that fit into a part of a room, but for whole ensembles and what sounds all round. */
+    static List<Source> sources(Lab lab, Room room) {
+        double mostM = Math.min(room.widthM(), room.depthM()) / PARTS;
+        return OneMic.sources(lab, 2).stream().filter(source -> source.sizeM() <= mostM && source.family() != SourceFamily.ENSEMBLES && source.family() != SourceFamily.AMBIENCE).toList();
     }
 
     /** Types of one channel that take sound from the air and go straight into a microphone input. */

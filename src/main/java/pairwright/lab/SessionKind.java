@@ -48,7 +48,7 @@ final class SessionKind implements Kind {
     public Optional<Case> draw(Draw draw, int level, Lab lab) {
         int seats = SEATS[level - 1];
         Room room = draw.one(RoundFloor.rooms(lab));
-        List<Source> sources = draw.some(seats, RoundFloor.sources(lab));
+        List<Source> sources = draw.some(seats, RoundFloor.sources(lab, room));
         int wishing = level < WISH_FROM || level == APART_FROM ? seats : draw.below(seats);
         String wish = draw.one(List.copyOf(lab.catalogue().characters().keySet()));
         Case drawn = Case.empty().with("room", room.id()).with("sources", sources.stream().map(Source::id).toList())

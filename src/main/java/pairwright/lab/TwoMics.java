@@ -102,7 +102,7 @@ final class TwoMics {
     private static String says(OfferedMic mic) {
         String turned = mic.aimDegrees() == 0 ? "" : ", turned " + Math.round(Math.abs(mic.aimDegrees())) + "\u00b0 off";
         // what touches the source or takes its line has no distance
-        String far = mic.position().mount() == Mount.CONTACT || mic.position().mount() == Mount.LEAD ? "" : ", " + ChooseExercise.centimetres(mic.distanceM()) + " cm";
+        String far = mic.position().mount() == Mount.CONTACT || mic.position().mount() == Mount.LEAD ? "" : ", " + ChooseExercise.far(mic.distanceM());
         return OneMic.called(mic.micType(), mic.pattern()) + ", " + mic.position().name() + far + turned;
     }
 }

@@ -57,7 +57,7 @@ public final class ExerciseBenchPage {
         MarkView mark = key == null || last == null ? null
                 : MarkView.of(handout, key, lab.desk().handing(set, bench.number(), LabDesk.answer(last), lab.at().role()).mark(), lab.pictures(LabDesk.answer(last), ""), lab.links());
         String came = last == null ? "" : "Handed in " + lab.at().moments().moment(last.at()) + (lab.teaches() ? " by " + last.by() : "")
-                + (last.late() ? ", when the keys were open: what came in before counts" : "") + ". Hand in again to put another answer in its place.";
+                + (last.late() ? ", when the keys were open: what came in before counts" : "") + ". Hand in again to put another answer in its place." + (lab.teaches() ? "" : " Whoever shares your token sees and replaces it, too.");
         List<String> facts = new ArrayList<>(List.of("Bench " + bench.number() + " of " + set.benches().size()));
         if (lab.kind(set) != null) {
             facts.add("about " + lab.kind(set).minutes().get(set.level() - 1) + " minutes");
