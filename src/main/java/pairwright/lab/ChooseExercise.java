@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -122,6 +123,13 @@ final class ChooseExercise implements Exercise {
     /** Of these offers what comes as near to the best as makes no difference. */
     private List<String> accepted(List<Offer> offers, java.util.function.Function<OfferedMic, String> id) {
         return offers.stream().filter(offer -> ChooseMarks.noLess(one.best(), offer)).map(OneMic::mic).map(id).toList();
+    }
+
+    @Override
+    public void ready(List<Answer> answers) {
+        one.judge(answers.stream().flatMap(answer -> ChooseMarks.spot(answer, one).stream()).toList());
+        one.explain(Stream.concat(Stream.of(one.best()), answers.stream().map(answer -> answer.one(MIC)).filter(Objects::nonNull).flatMap(type -> one.best(type).stream())).toList());
+        one.explain(answers.stream().filter(answer -> answer.one(MIC) != null && answer.one(PLACE) != null).flatMap(answer -> one.best(answer.one(MIC), answer.one(PLACE)).stream()).toList());
     }
 
     @Override

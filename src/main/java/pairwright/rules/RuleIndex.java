@@ -29,6 +29,7 @@ final class RuleIndex {
             line(text, "on", info.on().id());
             line(text, "basis", info.basis());
             line(text, "treat", info.treat() == null ? "" : info.treat());
+            line(text, "alone", Boolean.toString(info.alone()));
             info.practice().forEach(one -> line(text, "practice", one.id() + " " + one.says()));
             line(text, "teachable", Boolean.toString(info.teachable()));
             info.cases().forEach(one -> line(text, one.fires() ? "fires" : "silent", one.says()));
@@ -69,7 +70,7 @@ final class RuleIndex {
                 word(Effect.values(), fields.get("effect")), word(Severity.values(), fields.get("severity")),
                 Double.parseDouble(fields.get("points")), fields.get("says"), fields.get("why"),
                 word(Basis.values(), fields.get("on")), fields.get("basis"), List.copyOf(practice), Boolean.parseBoolean(fields.get("teachable")),
-                fields.get("treat").isEmpty() ? null : fields.get("treat"), List.copyOf(cases));
+                fields.get("treat").isEmpty() ? null : fields.get("treat"), Boolean.parseBoolean(fields.get("alone")), List.copyOf(cases));
     }
 
     private static <W extends Word> W word(W[] words, String id) {

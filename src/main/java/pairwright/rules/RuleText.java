@@ -30,7 +30,7 @@ final class RuleText {
     private static final List<String> IN_A_HOUSE =
             List.of("title", "effect", "points", "severity", "says", "why", "on", "basis", "teachable");
     private static final List<String> BUILT_IN =
-            List.of("title", "effect", "points", "severity", "says", "why", "on", "basis", "practice", "teachable", "treat");
+            List.of("title", "effect", "points", "severity", "says", "why", "on", "basis", "practice", "teachable", "treat", "alone");
 
     private final String file;
     private final String text;
@@ -88,6 +88,10 @@ final class RuleText {
         }
         consequence(call, subject, says, effect);
         String treat = value("treat");
+        String alone = value("alone");
+        if (alone != null && (subject != Placed.class || effect != Effect.FOR && effect != Effect.AGAINST || !alone.equals("true"))) {
+            wrong("@alone", "@alone(true) is for what speaks for or against a Placed that stands by itself. Take it out");
+        }
         if (subject != null) {
             place(concern.equals(RuleInfo.PLAN), subject, effect, treat);
         }
@@ -95,7 +99,7 @@ final class RuleText {
             return null;
         }
         return new RuleInfo(rule.getName(), title, concern, topic, effect, severity, points, says, why, on, basis, practice,
-                "true".equals(teachable), treat, cases);
+                "true".equals(teachable), treat, "true".equals(alone), cases);
     }
 
     private List<RuleInfo.Practice> practice(Map<String, String> statements) {
