@@ -5,7 +5,6 @@ import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
-import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -128,8 +127,8 @@ final class ChooseExercise implements Exercise {
     @Override
     public void ready(List<Answer> answers) {
         one.judge(answers.stream().flatMap(answer -> ChooseMarks.spot(answer, one).stream()).toList());
-        one.explain(Stream.concat(Stream.of(one.best()), answers.stream().map(answer -> answer.one(MIC)).filter(Objects::nonNull).flatMap(type -> one.best(type).stream())).toList());
-        one.explain(answers.stream().filter(answer -> answer.one(MIC) != null && answer.one(PLACE) != null).flatMap(answer -> one.best(answer.one(MIC), answer.one(PLACE)).stream()).toList());
+        one.explain(Stream.concat(Stream.of(one.best()), answers.stream().filter(answer -> answer.one(MIC) != null).flatMap(answer -> Stream.concat(one.best(answer.one(MIC)).stream(),
+                answer.one(PLACE) == null ? Stream.empty() : one.best(answer.one(MIC), answer.one(PLACE)).stream()))).toList());
     }
 
     @Override
