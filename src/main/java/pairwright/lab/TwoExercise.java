@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -68,6 +69,9 @@ final class TwoExercise implements Exercise {
         List<String> said = new ArrayList<>(OneMic.situation(question, lab));
         if (question.circumstances().contains("stereo")) {
             said.add("Wanted: in stereo.");
+        }
+        if (question.circumstances().contains("live")) {
+            said.add("It is played on a stage, over loudspeakers.");
         }
         List<Item> items = new ArrayList<>(List.of(new Item.OneOf(SET_UP, "Which of these do you set up?", setUps()),
                 new Item.SomeOf(REASONS, "Which two of these speak for it?", titles(REASONS), 2)));
@@ -145,9 +149,11 @@ final class TwoExercise implements Exercise {
         return List.of();
     }
 
+    /** What speaks for the best and is to be minded with it, what is offered, and what makes most of what each other set-up falls short by. */
     @Override
     public Set<String> restsOn() {
-        return Stream.of(shown.option(best).reasons().stream().map(Reason::rule), shown.option(best).cautions().stream().map(Caution::rule), rules(REASONS).stream(), rules(MIND).stream())
+        Stream<String> between = IntStream.range(0, shown.size()).filter(which -> which != best).mapToObj(which -> Behind.between(shown.option(best), shown.option(which)).rule()).filter(Objects::nonNull);
+        return Stream.of(between, shown.option(best).reasons().stream().map(Reason::rule), shown.option(best).cautions().stream().map(Caution::rule), rules(REASONS).stream(), rules(MIND).stream())
                 .flatMap(rules -> rules).collect(Collectors.toCollection(LinkedHashSet::new));
     }
 }

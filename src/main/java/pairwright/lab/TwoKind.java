@@ -27,6 +27,7 @@ final class TwoKind implements Kind {
     /** With a lead of less, in points, one could argue for another. */
     private static final double CLEAR_LEAD_POINTS = 1;
     private static final int LEAST_REASONS = 4;
+    private static final double ON_STAGE_SHARE = 0.4;
 
     @Override
     public KindInfo info() {
@@ -36,7 +37,7 @@ final class TwoKind implements Kind {
     @Override
     public Optional<Case> draw(Draw draw, int level, Lab lab) {
         List<Source> sources = lab.catalogue().sources().values().stream().filter(source -> source.signal() == Signal.ACOUSTIC && source.pairs().size() >= 2).toList();
-        List<MicType> types = lab.types().stream().filter(MicType::captures).filter(type -> lab.units(type.id()) >= 2).toList();
+        List<MicType> types = lab.types().stream().filter(MicType::captures).filter(type -> type.channels() == 1 && lab.units(type.id()) >= 2).toList();
         if (types.size() < 2) {
             return Optional.empty();
         }
@@ -44,6 +45,10 @@ final class TwoKind implements Kind {
         drawn = drawn.with("types", types(draw, lab.source(drawn.one("source")), types).stream().sorted().toList());
         if (level == 2 || level == 5) {
             drawn = drawn.with("circumstances", "stereo");
+            List<MicType> bodies = lab.types().stream().filter(MicType::captures).filter(type -> type.channels() == 2).toList();
+            drawn = bodies.isEmpty() ? drawn : drawn.with("types", Stream.concat(drawn.all("types").stream(), Stream.of(draw.one(bodies).id())).sorted().toList());
+        } else if (level >= 3 && draw.share() < ON_STAGE_SHARE) {
+            drawn = drawn.with("circumstances", "live");
         }
         drawn = OneMic.surroundings(drawn, draw, level == 3 || level == 5, level == 4, level >= 4, lab);
         Question question = OneMic.question(drawn, lab, 2);
@@ -53,11 +58,15 @@ final class TwoKind implements Kind {
             return Optional.empty();
         }
         // who asks for stereo is not served by what makes none
-        if (question.circumstances().contains("stereo") && (shown.get(0).pairing() == null || !shown.get(0).pairing().stereo())) {
+        if (question.circumstances().contains("stereo") && !stereo(shown.get(0))) {
             return Optional.empty();
         }
         Case all = drawn.with("setUps", draw.shuffled(shown.stream().map(TwoMics::name).toList()));
         return reasoned(draw, all, new TwoMics(offers, shown));
+    }
+
+    private static boolean stereo(Offer offer) {
+        return TwoMics.oneBody(offer) || offer.pairing() != null && offer.pairing().stereo();
     }
 
     /** What the trade reaches for here among them, with some others. */
@@ -72,8 +81,8 @@ final class TwoKind implements Kind {
         List<Offer> shown = new ArrayList<>();
         Set<String> ideas = new HashSet<>();
         for (Offer offer : draw.shuffled(offers.all())) {
-            boolean fits = offer.mics().stream().allMatch(mic -> mic.micType().channels() == 1) && !offer.matchedPair();
-            if (fits && shown.size() < SET_UPS && ideas.add(offer.technique())) {
+            boolean fits = TwoMics.oneBody(offer) || offer.mics().stream().allMatch(mic -> mic.micType().channels() == 1) && !offer.matchedPair();
+            if (fits && shown.size() < SET_UPS && ideas.add(TwoMics.oneBody(offer) ? "one body" : offer.technique())) {
                 shown.add(offer);
             }
         }

@@ -92,11 +92,16 @@ final class TwoMics {
         return rule.startsWith(PAIRING) || rule.startsWith(STEREO);
     }
 
+    /** Whether it is one microphone of two channels. */
+    static boolean oneBody(Offer offer) {
+        return offer.mics().size() == 1 && offer.channels() == 2;
+    }
+
     /** As somebody sets it up. */
     String says(int which) {
         Offer offer = offers.get(which);
         String mics = offer.mics().stream().map(TwoMics::says).collect(Collectors.joining("; "));
-        return (offer.pairing() == null ? "One microphone" : offer.pairing().name()) + ": " + mics + (offer.secondInverted() ? "; the second inverted" : "") + ".";
+        return (oneBody(offer) ? "One body with two channels" : offer.pairing() == null ? "One microphone" : offer.pairing().name()) + ": " + mics + (offer.secondInverted() ? "; the second inverted" : "") + ".";
     }
 
     private static String says(OfferedMic mic) {
