@@ -1,6 +1,7 @@
 package pairwright.lab;
 
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -20,6 +21,7 @@ import pairwright.model.Severity;
 final class TwoMics {
     private static final String PAIRING = "PAI";
     private static final String STEREO = "STE";
+    private static final double LEAST_AGAINST_POINTS = 1;
 
     private final List<Offer> offers;
     private final List<Option> options;
@@ -71,6 +73,16 @@ final class TwoMics {
     List<String> forIt(int which) {
         List<String> all = options.get(which).reasons().stream().filter(reason -> reason.effect() == Effect.FOR).map(Reason::rule).distinct().toList();
         return Stream.concat(all.stream().filter(TwoMics::onPairs), all.stream().filter(rule -> !onPairs(rule))).toList();
+    }
+
+    /** What speaks against one, that costs it a point or more. */
+    List<Reason> against(int which) {
+        return options.get(which).reasons().stream().filter(reason -> reason.effect() == Effect.AGAINST && reason.points() <= -LEAST_AGAINST_POINTS).toList();
+    }
+
+    /** Ids of all rules that say anything for or against one. */
+    Set<String> counted(int which) {
+        return options.get(which).reasons().stream().map(Reason::rule).collect(Collectors.toSet());
     }
 
     /** Ids of the rules whose cautions must be minded with one: all on pairs, and of the others those that harm somebody or something. */
