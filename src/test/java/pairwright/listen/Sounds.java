@@ -13,43 +13,43 @@ import org.apache.commons.math3.transform.FastFourierTransformer;
 import org.apache.commons.math3.transform.TransformType;
 
 /** Sounds made of numbers, and files of them. */
-final class Sounds {
-    static final double RATE_HZ = 48_000;
+public final class Sounds {
+    public static final double RATE_HZ = 48_000;
 
     private Sounds() {
     }
 
     /** All frequencies alike, of RMS 0.1. */
-    static double[] noise(int frames, long seed) {
+    public static double[] noise(int frames, long seed) {
         Random random = new Random(seed);
         double[] noise = new double[frames];
         Arrays.setAll(noise, i -> 0.1 * random.nextGaussian());
         return noise;
     }
 
-    static double[] sine(int frames, double hz, double height) {
+    public static double[] sine(int frames, double hz, double height) {
         double[] sine = new double[frames];
         Arrays.setAll(sine, i -> height * Math.sin(2 * Math.PI * hz * i / RATE_HZ));
         return sine;
     }
 
-    static double[] plus(double[] one, double[] other) {
+    public static double[] plus(double[] one, double[] other) {
         double[] sum = new double[one.length];
         Arrays.setAll(sum, i -> one[i] + other[i]);
         return sum;
     }
 
-    static double[] times(double[] sound, double factor) {
+    public static double[] times(double[] sound, double factor) {
         return Arrays.stream(sound).map(value -> value * factor).toArray();
     }
 
     /** What a frequency is multiplied with. */
-    interface Response {
+    public interface Response {
         double at(double hz);
     }
 
     /** The whole sound, as if it went round, later by any part of a sample and through a response without phase; as long as a power of 2. */
-    static double[] filtered(double[] sound, double laterFrames, Response response) {
+    public static double[] filtered(double[] sound, double laterFrames, Response response) {
         double[][] all = {sound.clone(), new double[sound.length]};
         FastFourierTransformer.transformInPlace(all, DftNormalization.STANDARD, TransformType.FORWARD);
         for (int bin = 0; bin < sound.length; bin++) {
@@ -67,12 +67,12 @@ final class Sounds {
         return all[0];
     }
 
-    static double rms(double[] sound) {
+    public static double rms(double[] sound) {
         return Math.sqrt(Arrays.stream(sound).map(value -> value * value).average().orElseThrow());
     }
 
     /** A WAV file of 16, 24 or 32 bits, or 32 bits floating point for 0. */
-    static Path wav(Path file, int bits, double rateHz, double[]... channels) throws IOException {
+    public static Path wav(Path file, int bits, double rateHz, double[]... channels) throws IOException {
         int bytesEach = bits == 0 ? 4 : bits / 8;
         int data = channels[0].length * channels.length * bytesEach;
         try (DataOutputStream out = new DataOutputStream(new BufferedOutputStream(Files.newOutputStream(file), 1 << 16))) {
