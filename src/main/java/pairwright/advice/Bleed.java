@@ -23,6 +23,8 @@ final class Bleed {
     private static final int WIDE_STEP_DEGREES = 5;
     /** A turn that gains less than this is not worth telling anybody. */
     private static final double WORTH_TURNING_DB = 1;
+    /** What sums in another order may differ by, and more. */
+    private static final double ROUNDING_DB = 1e-6;
     /** What a turn for the sake of tone may let in of the neighbours: it takes about as much of the source itself. */
     private static final double HARDLY_DB = 0.6;
 
@@ -33,6 +35,7 @@ final class Bleed {
     private final double loudestDbSpl;
     private final List<Arriving> neighbours;
     private final double[] allViaRoom = new double[Octaves.COUNT];
+    private final Around around = new Around();
     private final Map<Turned, Share> shares = new HashMap<>();
     private final Map<Turned, Double> bestTurns = new HashMap<>();
     private final Map<Turned, Double> turnGains = new HashMap<>();
@@ -69,23 +72,10 @@ final class Bleed {
         this.loudestDbSpl = loudest.directDbSpl();
         this.neighbours = who.stream().map(Arriving::of).toList();
         for (Arriving neighbour : neighbours) {
+            around.add(neighbour);
             for (int band = 0; band < Octaves.COUNT; band++) {
                 allViaRoom[band] += neighbour.viaRoom()[band];
             }
-        }
-    }
-
-    /** A neighbour as powers, A-weighted: what comes straight and what the room adds, 0 in the open air. */
-    private record Arriving(Reaching who, boolean inPlane, double alongShare, double[] straight, double[] viaRoom) {
-        static Arriving of(Reaching who) {
-            return new Arriving(who, who.inPlane(), Math.cos(Math.toRadians(who.angleDegrees())), powers(who.directOctavesDbSpl()),
-                    who.reverberantOctavesDbSpl() == null ? new double[Octaves.COUNT] : powers(who.reverberantOctavesDbSpl()));
-        }
-
-        /** The cosine of the angle off the axis of a turned microphone. */
-        double cosine(double aimDegrees, double aimCosine, double aimSine) {
-            return inPlane ? FirstOrder.response(FirstOrder.FIGURE_EIGHT, Scene.foldedDegrees(who.angleDegrees() + aimDegrees))
-                    : Math.max(-1, Math.min(1, alongShare * aimCosine + who.acrossShare() * aimSine));
         }
     }
 
@@ -124,6 +114,26 @@ final class Bleed {
         double straight(int neighbour, int band) {
             return neighbours.get(neighbour).straight()[band]
                     * (coefficients != null ? Pickup.powerAt(toward[neighbour], coefficients[band]) : Pickup.power(pattern, band, toward[neighbour]));
+        }
+
+        /** Of the source itself, against its level at the capsule. */
+        double own(double aimDegrees) {
+            double cosine = FirstOrder.response(FirstOrder.FIGURE_EIGHT, Scene.foldedDegrees(aimDegrees));
+            double own = 0;
+            for (int band = 0; band < Octaves.COUNT; band++) {
+                own += ownPower[band] * (coefficients != null ? Pickup.powerAt(cosine, coefficients[band]) : Pickup.power(pattern, band, aimDegrees));
+            }
+            return own;
+        }
+
+        /** More of the source over its neighbours than a turn can leave, as the floor of a null only adds to them; without end where that is not known so soon. */
+        double mostOverBleedDb(double aimDegrees) {
+            if (coefficients == null) {
+                return Double.POSITIVE_INFINITY;
+            }
+            double aim = Math.toRadians(aimDegrees);
+            double bleed = viaRoom + around.pickedUp(coefficients, Math.cos(aim), Math.sin(aim));
+            return bleed <= 0 ? Double.POSITIVE_INFINITY : db(own(aimDegrees) / bleed) + ROUNDING_DB;
         }
 
         double all() {
@@ -187,26 +197,46 @@ final class Bleed {
     private double findTurn(PatternData pattern, double mostDegrees) {
         Facing facing = new Facing(pattern);
         Turn straight = new Turn(0, share(facing, 0).overBleedDb());
-        Turn best = straight;
         int step = seated ? WIDE_STEP_DEGREES : STEP_DEGREES;
-        for (int turn = step; turn <= mostDegrees; turn += step) {
-            best = better(facing, turn, best);
-            best = better(facing, -turn, best);
-        }
-        double about = best.degrees();
-        for (int off = STEP_DEGREES; off < step; off += STEP_DEGREES) {
-            best = about + off <= mostDegrees ? better(facing, about + off, best) : best;
-            best = about - off >= -mostDegrees ? better(facing, about - off, best) : best;
-        }
+        Turn best = best(facing, bothWays(0, step, mostDegrees, mostDegrees), straight);
+        best = best(facing, bothWays(best.degrees(), STEP_DEGREES, step - STEP_DEGREES, mostDegrees), best);
         return best.overBleedDb() - straight.overBleedDb() < WORTH_TURNING_DB ? 0 : best.degrees();
     }
 
     private record Turn(double degrees, double overBleedDb) {
     }
 
-    private Turn better(Facing facing, double degrees, Turn best) {
-        double db = share(facing, degrees).overBleedDb();
-        return db > best.overBleedDb() ? new Turn(degrees, db) : best;
+    /** Turns about another, step by step to either side. */
+    private static double[] bothWays(double aboutDegrees, int step, double farthest, double mostDegrees) {
+        double[] turns = new double[2 * (int) (farthest / step)];
+        int count = 0;
+        for (int off = step; off <= farthest; off += step) {
+            for (double turn : new double[] {aboutDegrees + off, aboutDegrees - off}) {
+                if (Math.abs(turn) <= mostDegrees) {
+                    turns[count++] = turn;
+                }
+            }
+        }
+        return Arrays.copyOf(turns, count);
+    }
+
+    /** The first of the best turns. Those that cannot be as good as the most promising is are left aside, which is nearly all. */
+    private Turn best(Facing facing, double[] turns, Turn known) {
+        double[] most = new double[turns.length];
+        int promising = -1;
+        for (int i = 0; i < turns.length; i++) {
+            most[i] = facing.mostOverBleedDb(turns[i]);
+            promising = promising < 0 || most[i] > most[promising] ? i : promising;
+        }
+        double least = promising < 0 || most[promising] < known.overBleedDb() ? known.overBleedDb() : share(facing, turns[promising]).overBleedDb();
+        Turn best = known;
+        for (int i = 0; i < turns.length; i++) {
+            if (most[i] >= least && most[i] > best.overBleedDb()) {
+                double db = share(facing, turns[i]).overBleedDb();
+                best = db > best.overBleedDb() ? new Turn(turns[i], db) : best;
+            }
+        }
+        return best;
     }
 
     private Share share(PatternData pattern, double aimDegrees) {
@@ -214,11 +244,7 @@ final class Bleed {
     }
 
     private Share share(Facing facing, double aimDegrees) {
-        double own = 0;
-        for (int band = 0; band < Octaves.COUNT; band++) {
-            own += ownPower[band] * Pickup.power(facing.pattern, band, aimDegrees);
-        }
-        return new Share(db(own), db(facing.turned(aimDegrees).all()));
+        return new Share(db(facing.own(aimDegrees)), db(facing.turned(aimDegrees).all()));
     }
 
     /** Neighbour by neighbour, for the few placements that are shown. */
@@ -254,7 +280,7 @@ final class Bleed {
     }
 
     /** Octave levels as powers, A-weighted, for adding up. */
-    private static double[] powers(OctaveCurve octavesDb) {
+    static double[] powers(OctaveCurve octavesDb) {
         double[] powers = new double[Octaves.COUNT];
         for (int band = 0; band < powers.length; band++) {
             powers[band] = Math.pow(10, (octavesDb.at(band) + Weighting.octaveWeightingDb().at(band)) / 10);

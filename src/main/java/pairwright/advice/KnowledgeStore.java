@@ -66,6 +66,11 @@ public final class KnowledgeStore {
         return new KnowledgeStore(null);
     }
 
+    /** What ships with the program without its rules, which are null: for who only looks whether something is well put, and is not to wait for them. */
+    public static Knowledge unjudging() {
+        return knowledge(new CatalogueStore().builtIn(), null);
+    }
+
     /**
      * What ships with the program, and a house folder over it.
      *

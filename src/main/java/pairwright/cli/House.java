@@ -3,6 +3,7 @@ package pairwright.cli;
 import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import pairwright.advice.Knowledge;
 import pairwright.advice.KnowledgeStore;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -22,6 +23,11 @@ final class House {
         KnowledgeStore knowledge = folder == null ? KnowledgeStore.builtIn() : KnowledgeStore.withHouse(checked());
         say(knowledge, spec.commandLine().getErr());
         return knowledge;
+    }
+
+    /** As much of it as is needed to find faults in what somebody wrote: no rules, unless a house has some. */
+    Knowledge toCheckWith() {
+        return folder == null ? KnowledgeStore.unjudging() : knowledge().current();
     }
 
     /** The folder; another where none is named. */

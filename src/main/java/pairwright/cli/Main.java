@@ -22,7 +22,7 @@ import picocli.CommandLine.Spec;
         description = "Which microphones to put on which source, and why.",
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
-        subcommands = {Ask.class, PlanCommand.class, ReplanCommand.class, LockerCommand.class, LabCommand.class, NumberCommand.class, Serve.class, TokenCommand.class, BackupCommand.class, RestoreCommand.class, Demo.class, Buy.class, Check.class},
+        subcommands = {Ask.class, PlanCommand.class, ReplanCommand.class, LockerCommand.class, LabCommand.class, ListenCommand.class, NumberCommand.class, Serve.class, TokenCommand.class, BackupCommand.class, RestoreCommand.class, Demo.class, Buy.class, Check.class},
         footer = {"", "Try: pairwright ask \"brushed snare, quiet jazz trio, small room\""})
 public final class Main implements Runnable {
     static final int UNUSABLE = 2;
@@ -75,6 +75,6 @@ public final class Main implements Runnable {
 
     @Override
     public void run() {
-        throw new ParameterException(spec.commandLine(), "Say what to do: ask, plan, replan, locker, lab, number, serve, token, backup, restore, demo, buy or check");
+        throw new ParameterException(spec.commandLine(), "Say what to do: ask, plan, replan, locker, lab, listen, number, serve, token, backup, restore, demo, buy or check");
     }
 }

@@ -4,8 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import pairwright.advice.Knowledge;
 import pairwright.drawing.Reader;
 import pairwright.http.SessionRequest;
 import pairwright.http.SessionView;
@@ -16,6 +18,7 @@ import pairwright.model.Option;
 import pairwright.model.Placement;
 import pairwright.model.Question;
 import pairwright.model.Severity;
+import pairwright.rules.RuleInfo;
 import pairwright.session.Arrival;
 import pairwright.session.Between;
 import pairwright.session.Change;
@@ -43,14 +46,16 @@ final class PlanText {
     private final LineUp lineUp;
     private final List<String> assumed;
     private final Catalogue catalogue;
+    private final List<RuleInfo> rules;
     private final Reader reader = Reader.METRIC;
     private final Colour colour;
     private final StringBuilder text = new StringBuilder(8192);
 
-    PlanText(SessionRequest request, Catalogue catalogue, Colour colour) {
+    PlanText(SessionRequest request, Knowledge known, Colour colour) {
         this.lineUp = request.lineUp();
         this.assumed = request.assumed();
-        this.catalogue = catalogue;
+        this.catalogue = known.catalogue();
+        this.rules = known.rules().rules();
         this.colour = colour;
     }
 
@@ -80,7 +85,8 @@ final class PlanText {
     /** How to get to a plan from what stands. */
     String of(Change change) {
         head((lineUp.name() == null ? "" : lineUp.name() + ": ") + "changed plan, " + score(change.plan()));
-        assumed.forEach(one -> wrap("Assumed: ", "         ", one));
+        Set<String> gone = lineUp.seats().stream().map(Seat::id).filter(seat -> change.plan().linesOf(seat).isEmpty() && !change.plan().leftOut().contains(seat)).collect(Collectors.toSet());
+        Stream.of(assumed, Crowding.of(lineUp.without(List.copyOf(gone)), catalogue)).flatMap(List::stream).distinct().forEach(one -> wrap("Assumed: ", "         ", one));
         cautions(change.plan());
         head("To do, about " + minutes(change.timeS()) + (change.setUp() == null ? "" : " of work; there are " + change.setUp().words()));
         if (change.steps().isEmpty()) {
@@ -140,7 +146,7 @@ final class PlanText {
 
     /** What can hurt somebody or something comes before everything else. */
     private void cautions(Plan plan) {
-        List<Told> grave = Telling.of(plan, lineUp).grave();
+        List<Told> grave = Telling.of(plan, lineUp, rules).grave();
         if (!grave.isEmpty()) {
             text.append('\n');
         }
@@ -152,7 +158,7 @@ final class PlanText {
     }
 
     private void notes(Plan plan) {
-        List<Told> notes = Telling.of(plan, lineUp).notes();
+        List<Told> notes = Telling.of(plan, lineUp, rules).notes();
         if (!notes.isEmpty()) {
             head("To mind");
             notes.forEach(one -> wrap("   ", "   ", says(one)));
@@ -263,7 +269,7 @@ final class PlanText {
     private void used(Plan plan) {
         head("What is used");
         wrap("   ", "   ", "setting up: about " + plan.setUp().words() + ".");
-        plan.counts().forEach(count -> wrap("   ", "   ", count.of() + ": " + count.used() + (count.there() == null ? ", not counted" : " of " + count.there()) + "."));
+        plan.counts().forEach(count -> wrap("   ", "   ", count.of() + ": " + count.used() + (count.there() != null ? " of " + count.there() : count.of().endsWith(" stands") ? "" : ", not counted") + "."));
         Leads leads = Leads.of(lineUp, plan, catalogue.leads().get(Lead.MICROPHONE));
         if (!leads.counts().isEmpty()) {
             wrap("   ", "   ", "Microphone leads: " + leads.counts().stream().map(count -> count.count() + " of " + reader.distance(count.lengthM())).collect(Collectors.joining(", "))
@@ -303,7 +309,7 @@ final class PlanText {
     }
 
     private String seatName(String id) {
-        return lineUp.seat(id).map(seat -> seat.player() == null ? sourceName(seat) : lineUp.playsTwice(seat) ? seat.player() + " (" + sourceName(seat) + ")" : seat.player()).orElse(id);
+        return lineUp.seat(id).map(seat -> seat.player() == null ? sourceName(seat) + lineUp.toldApart(seat) : lineUp.playsTwice(seat) ? seat.player() + " (" + sourceName(seat) + ")" : seat.player()).orElse(id);
     }
 
     private String sourceName(Seat seat) {
@@ -319,7 +325,7 @@ final class PlanText {
     }
 
     private static String minutes(double timeS) {
-        return timeS < 90 ? Math.round(timeS) + " s" : Math.round(timeS / 60) + " min";
+        return timeS < 120 && timeS != 60 ? Math.round(timeS) + " s" : Math.round(timeS / 60) + " min";
     }
 
     private void head(String title) {

@@ -67,7 +67,7 @@ final class PlanUse {
 
     /** What is planned in words, for who reads it here. */
     static PlanText text(SessionRequest request, Knowledge known) {
-        return new PlanText(request, known.catalogue(), Colour.wanted());
+        return new PlanText(request, known, Colour.wanted());
     }
 
     /** Told how far a plan is. */
@@ -100,8 +100,8 @@ final class PlanUse {
         if (times.start() != null && times.end() != null) {
             times.span(AtHand.USUAL_LENGTH); // says where the end is not after the start
         }
-        KnowledgeStore store = knowledge();
-        Knowledge known = store.current();
+        KnowledgeStore store = checkOnly ? null : knowledge();
+        Knowledge known = checkOnly ? house.toCheckWith() : store.current();
         JsonNode root = root();
         if (root == null) {
             return Main.UNUSABLE;

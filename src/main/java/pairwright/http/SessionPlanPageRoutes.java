@@ -208,6 +208,7 @@ final class SessionPlanPageRoutes {
         pages.sent(context);
         AtPlan at = at(context);
         desk.cancel(at.id());
+        desk.cancelAgain(at.lineUp());
         LockerPageRoutes.leadOn(context, at.at(), "/sessions/" + at.id());
     }
 
@@ -226,13 +227,13 @@ final class SessionPlanPageRoutes {
         RePlanPage.Wanted wanted = RePlanPage.wanted(asked, faults);
         Picks before = RePlanPage.before(at);
         if (!faults.isEmpty() || before == null) {
-            LockerPageRoutes.show(context, RePlanPage.of(at, again(at)));
+            LockerPageRoutes.leadOn(context, at.at(), RePlanPage.address(at, asked));
             return;
         }
         try {
             Change change = desk.again(at.lineUp(), at.gear(), before, wanted.lost(), wanted.pricePoints());
             if (change == null) {
-                gone(context, at);
+                LockerPageRoutes.leadOn(context, at.at(), RePlanPage.address(at, asked));
                 return;
             }
             kept.take(FormBody.act(context, sent), at.id(), Picks.of(change.plan()));
@@ -271,12 +272,8 @@ final class SessionPlanPageRoutes {
     }
 
     private void ticked(Context context, AtPlan at, Map<String, AtPlan.Tick> ticks) {
-        CheckPage.Ticked ticked = CheckPage.ticked(at, ticks);
-        if (ticked == null) {
-            throw new BadRequest(Problem.of(409, "There is no plan yet of which anything could be ticked. How far it is, is at /sessions/" + at.id() + "/plan"));
-        }
         context.header("Cache-Control", "no-store");
-        Routes.answer(context, json, ticked);
+        Routes.answer(context, json, CheckPage.ticked(at, ticks));
     }
 
     private void recall(Context context) {

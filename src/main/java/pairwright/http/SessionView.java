@@ -72,8 +72,8 @@ public final class SessionView {
     public record Changed(PlanShown plan, List<Change.Step> steps, double timeS, List<String> kept, double costPoints, double bestScore, SetUpTime setUp, List<String> assumed,
             JsonNode lineUp) {
         public static Changed of(Change change, SessionRequest request, Catalogue catalogue) {
-            return new Changed(PlanShown.of(change.plan(), request, catalogue), change.steps(), change.timeS(), change.kept(), change.costPoints(), change.bestScore(), change.setUp(), request.assumed(),
-                    SessionJson.of(request.lineUp()));
+            return new Changed(PlanShown.of(change.plan(), request, catalogue), change.steps(), change.timeS(), change.kept(), change.costPoints(), change.bestScore(), change.setUp(),
+                    joined(request.assumed(), Crowding.of(request.lineUp().without(request.lost().seats()), catalogue)), SessionJson.of(request.lineUp()));
         }
     }
 

@@ -144,6 +144,13 @@ final class ChooseExercise implements Exercise {
     }
 
     @Override
+    public void ready(List<Answer> answers) {
+        one.judge(answers.stream().flatMap(answer -> ChooseMarks.spot(answer, one).stream()).toList());
+        one.explain(Stream.concat(Stream.of(one.best()), answers.stream().filter(answer -> answer.one(MIC) != null).flatMap(answer -> Stream.concat(one.best(answer.one(MIC)).stream(),
+                answer.one(PLACE) == null ? Stream.empty() : one.best(answer.one(MIC), answer.one(PLACE)).stream()))).toList());
+    }
+
+    @Override
     public Mark mark(Answer answer) {
         return new ChooseMarks(this, one, lab).mark(answer);
     }

@@ -28,6 +28,9 @@ final class CompareKind implements Kind {
     @Override
     public Optional<Case> draw(Draw draw, int level, Lab lab) {
         List<MicType> all = OneMic.types(lab);
+        if (all.isEmpty()) {
+            return Optional.empty();
+        }
         List<MicType> twice = all.stream().filter(type -> lab.units(type.id()) >= 2).toList();
         List<MoveKind> differ = twice.isEmpty() ? List.of(MoveKind.MIC) : DIFFER.get(level - 1);
         boolean two = differ.contains(MoveKind.MIC);
@@ -38,6 +41,7 @@ final class CompareKind implements Kind {
             for (Moved move : draw.shuffled(Moved.from(first, one.all()))) {
                 Optional<Case> found = differ.contains(move.by()) && within(move.to()) ? asked(draw, drawn, level, first, move) : Optional.empty();
                 if (found.isPresent()) {
+                    lab.worked(found.get(), one);
                     return found;
                 }
             }
@@ -74,6 +78,6 @@ final class CompareKind implements Kind {
 
     @Override
     public Exercise of(Case drawn, int level, Lab lab) {
-        return new CompareExercise(drawn, OneMic.of(drawn, lab), lab);
+        return new CompareExercise(drawn, lab.worked(drawn, OneMic.class, () -> OneMic.of(drawn, lab)), lab);
     }
 }

@@ -74,8 +74,7 @@ final class FaultsKind implements Kind {
         List<SeatTrials.Trial> chosen = new ArrayList<>();
         for (int seat = 0; seat < seats; seat++) {
             Optional<SeatTrials.Trial> one = order.indexOf(seat) < planted ? faulty(draw, trials.get(seat)) : sound(draw, trials.get(seat), plan.on(seat));
-            // no rule speaks of a passive ribbon on a live channel, and nobody may read that nothing is wrong with it
-            if (one.isEmpty() || plan.on(seat) == FaultsPlan.On.LIVE && one.get().ribbon()) {
+            if (one.isEmpty()) {
                 return Optional.empty();
             }
             chosen.add(one.get());
@@ -151,7 +150,7 @@ final class FaultsKind implements Kind {
             case WEAK -> gainDb == null ? 0 : gainDb;
             case HOT -> gainDb == null ? 0 : -gainDb;
             case LOADING, SHARED -> trial.ribbon() ? 1 : 0;
-            case LIVE -> trial.ribbon() || trial.offer().mics().get(0).phantom() ? 0 : 1;
+            case LIVE -> trial.ribbon() ? 2 : trial.offer().mics().get(0).phantom() ? 0 : 1;
             case WITHOUT -> trial.offer().mics().get(0).phantom() ? 0 : 1;
         };
     }

@@ -85,7 +85,7 @@ final class FaultsPlan {
         this.lab = lab;
         this.leastAgainstPoints = level >= 4 ? SLIGHT_POINTS : CLEAR_POINTS;
         this.on = drawn.all("channels").stream().map(On::valueOf).toList();
-        this.lineUp = RoundFloor.lineUp(drawn.one("room"), drawn.all("sources"), drawn.all("places"), drawn.all("characters"), seat -> limits(on.get(seat)), null, lab);
+        this.lineUp = RoundFloor.lineUp(drawn.one("room"), drawn.all("sources"), drawn.all("places"), drawn.all("characters"), seat -> limits(on.get(seat)), null, null, lab);
         this.standing = new StoodPlan(lineUp, channels(), lab.knowledge());
     }
 

@@ -153,11 +153,36 @@ final class MadeSet {
             int there = free.counts().getOrDefault(lack.getKey(), 0);
             return new DoesNotFit.Short(lack.getKey(), now.catalogue().mics().get(lack.getKey()).name(), there + lack.getValue(), there);
         }).toList();
-        String what = "\"" + kind.info().name() + "\" at level " + wanted.level();
-        String enough = fit == 0 ? "for no bench" : "for " + fit + " of " + wanted.benches() + " benches";
-        String says = shortOf.isEmpty() ? "What there is makes " + what + " " + enough + ", and no more"
-                : "What is free does " + enough + " of " + what + ". One bench more needs "
-                        + shortOf.stream().map(lack -> lack.needed() + " of " + lack.name() + " (" + lack.there() + " free)").collect(Collectors.joining(", "));
+        String says = shortOf.isEmpty() ? noMore(wanted, benches, free) : doesFor(wanted, fit) + ". One bench more needs "
+                + shortOf.stream().map(lack -> lack.needed() + " of " + lack.name() + " (" + lack.there() + " free)").collect(Collectors.joining(", "));
         return new DoesNotFit(says, wanted, fit, shortOf);
+    }
+
+    private String what(Wanted wanted) {
+        return "\"" + kind.info().name() + "\" at level " + wanted.level();
+    }
+
+    private String doesFor(Wanted wanted, int fit) {
+        return "What is free does for " + (fit == 0 ? "no bench" : fit + " of " + wanted.benches() + " benches") + " of " + what(wanted);
+    }
+
+    /** Where it is not a unit more of some type that is short. */
+    private String noMore(Wanted wanted, Benches benches, Free free) {
+        int fit = benches.chosen().size();
+        if (free == null) {
+            return "Only " + fit + " different exercises of " + what(wanted) + " come of this seed. Take another seed, or fewer benches";
+        }
+        Map<String, Integer> counts = free.counts();
+        if (counts.isEmpty()) {
+            return "No microphone is free, and every bench of " + what(wanted) + " needs some";
+        }
+        Map<String, Integer> left = left(counts, benches.chosen());
+        left.values().removeIf(units -> units <= 0);
+        return doesFor(wanted, fit) + ": " + (fit == 0 ? "no such exercise can be made of " + units(counts) : "what they leave over, " + units(left) + ", makes no other such exercise");
+    }
+
+    private static String units(Map<String, Integer> counts) {
+        int units = counts.values().stream().mapToInt(Integer::intValue).sum();
+        return units + (units == 1 ? " unit" : " units") + " of " + counts.size() + (counts.size() == 1 ? " type" : " types");
     }
 }

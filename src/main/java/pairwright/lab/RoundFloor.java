@@ -61,10 +61,11 @@ final class RoundFloor {
      *
      * @param characters that are wanted, {@value #AS_IT_IS} for none
      * @param limits by seat, from 0
-     * @param apart two seats by two that shall not sound alike, by their ids, which are seat-1 and so on
+     * @param apart two seats by two that shall not sound alike, by their ids, which are seat-1 and so on; null for none
+     * @param sections seats that shall sound as one; null for none
      * @throws IllegalArgumentException where the catalogue does not have something of it
      */
-    static LineUp lineUp(String roomId, List<String> sources, List<String> places, List<String> characters, IntFunction<Limits> limits, List<List<String>> apart, Lab lab) {
+    static LineUp lineUp(String roomId, List<String> sources, List<String> places, List<String> characters, IntFunction<Limits> limits, List<List<String>> apart, List<List<String>> sections, Lab lab) {
         Room room = lab.room(roomId);
         List<Seat> seats = new ArrayList<>();
         for (int i = 0; i < sources.size(); i++) {
@@ -72,7 +73,7 @@ final class RoundFloor {
             seats.add(new Seat("seat-" + (i + 1), null, lab.source(sources.get(i)).id(), Double.parseDouble(place[0]), Double.parseDouble(place[1]), Double.parseDouble(place[2]), null, null,
                     characters.get(i).equals(AS_IT_IS) ? null : List.of(characters.get(i)), null, limits.apply(i), true, null, true));
         }
-        return new LineUp(null, new Floor(room.id(), room.widthM(), room.depthM(), room.heightM(), room.reverbTimeS()), seats, null, apart, null, null, null, 1);
+        return new LineUp(null, new Floor(room.id(), room.widthM(), room.depthM(), room.heightM(), room.reverbTimeS()), seats, null, apart, sections, null, null, 1);
     }
 
     /** The room in a sentence. */

@@ -16,10 +16,11 @@ import pairwright.advice.Offer;
 import pairwright.model.HabitRank;
 import pairwright.model.Naming;
 import pairwright.model.Position;
+import pairwright.model.Severity;
 import pairwright.model.Source;
 import pairwright.session.Plan;
+import pairwright.session.Said;
 import pairwright.session.SmallSession;
-import pairwright.session.Telling;
 import pairwright.session.allocation.NoSolver;
 
 /** A session to be planned. What a plan earns is how near it comes to the best one that these units allow, and that nothing of it cannot be done. */
@@ -30,8 +31,9 @@ final class SessionExercise implements Exercise {
     /** So far behind the best plan, in points a seat, what was shared out is no answer. */
     private static final double MOST_SHORT_A_SEAT_POINTS = 2;
     private static final double MOST_SHORT_OF_PLACE_POINTS = 4;
-    /** Whoever puts a ribbon on a live channel does not pass well. */
-    private static final double RUINED_SHARE = 0.4;
+    /** Whoever plugs what the rules warn of does not pass well, and not at all where somebody could be hurt. */
+    private static final double DANGER_SHARE = 0.4;
+    private static final double CARE_SHARE = 0.6;
 
     private final Case drawn;
     private final SmallSession session;
@@ -80,9 +82,8 @@ final class SessionExercise implements Exercise {
                 situation.add("Wanted of " + called(seat) + ": " + lab.catalogue().characters().get(character).name() + ".");
             }
         }
-        if (!drawn.all("apart").isEmpty()) {
-            situation.add("These shall not sound alike: " + drawn.all("apart").stream().map(id -> called(Integer.parseInt(id.substring("seat-".length())) - 1)).collect(Collectors.joining(" and ")) + ".");
-        }
+        beside("apart", "These shall not sound alike: ", situation);
+        beside("section", "These are one section and shall sound alike: ", situation);
         List<Item> items = new ArrayList<>();
         for (int seat = 0; seat < seats(); seat++) {
             items.add(new Item.OneOf(mic(seat), "What does " + called(seat) + " get?", units.keySet().stream().map(type -> new Item.Opt(type, lab.type(type).name())).toList()));
@@ -92,6 +93,12 @@ final class SessionExercise implements Exercise {
         return new Handout("Plan the session", List.of(), situation, List.of(new Shown.FromAbove("Who plays where", session.lineUp()),
                 new Shown.Table("What the locker has", List.of("Microphone", "Units"), units.entrySet().stream().map(of -> List.of(lab.type(of.getKey()).name(), String.valueOf(of.getValue()))).toList())),
                 items);
+    }
+
+    private void beside(String name, String says, List<String> situation) {
+        if (!drawn.all(name).isEmpty()) {
+            situation.add(says + drawn.all(name).stream().map(id -> called(Integer.parseInt(id.substring("seat-".length())) - 1)).collect(Collectors.joining(" and ")) + ".");
+        }
     }
 
     private static String channels(int count) {
@@ -136,7 +143,7 @@ final class SessionExercise implements Exercise {
                     List.of(SessionPut.mic(offer).position().brings() + "."), List.of()));
         }
         Plan plan = planned();
-        return new Key(answer, entries, plan == null ? List.of() : Telling.of(plan, session.lineUp()).grave().stream().map(told -> told.says()).toList());
+        return new Key(answer, entries, plan == null ? List.of() : session.telling(plan).grave().stream().map(told -> told.says()).toList());
     }
 
     private List<String> accepted(Answer answer, String item, List<String> options) {
@@ -193,15 +200,14 @@ final class SessionExercise implements Exercise {
 
     private void plugged(List<String> types, SessionPut put, Mark.Sum sum) {
         List<String> wrong = new ArrayList<>();
+        List<Said> warned = put.warned();
         IntStream.range(0, seats()).filter(seat -> types.get(seat) == null).forEach(seat -> wrong.add(called(seat) + " gets nothing"));
         put.twice().stream().sorted().forEach(seat -> wrong.add(Naming.the(Naming.type(lab.type(types.get(seat)).name())) + " of " + called(seat) + " is elsewhere already"));
         put.unpowered().stream().sorted().forEach(seat -> wrong.add("no channel with phantom power is left for " + called(seat)));
         put.ruined().stream().sorted().forEach(seat -> wrong.add("the ribbon of " + called(seat) + " finds only channels whose phantom power is on for others"));
         sum.add("It can be set up", wrong.isEmpty() ? 1 : 0, PLUGGED_POINTS, wrong.isEmpty() ? "Every unit is at one place, and every channel does for what is on it." : "Not as it is: " + String.join("; ", wrong) + ".",
-                put.ruined().isEmpty() && put.unpowered().isEmpty() ? null : put.ruined().isEmpty() ? "PWR-001" : "PWR-002");
-        if (!put.ruined().isEmpty()) {
-            sum.cap(RUINED_SHARE, "A ribbon is on a channel with phantom power. " + lab.rules().rule("PWR-002").why());
-        }
+                warned.isEmpty() ? put.unpowered().isEmpty() ? null : "PWR-001" : warned.get(0).rule());
+        warned.forEach(said -> sum.cap(said.severity() == Severity.DANGER ? DANGER_SHARE : CARE_SHARE, said.says()));
     }
 
     /** Gives each in turn what the trade puts there first, or what comes first of what is left, and puts it as near as there is a place. */
@@ -225,6 +231,19 @@ final class SessionExercise implements Exercise {
         return List.of();
     }
 
+    /** What is held against a ribbon of these units that somebody puts on the channels with power. */
+    private List<Said> ribbon() {
+        for (int seat = 0; seat < seats(); seat++) {
+            for (String type : units.keySet()) {
+                Optional<Offer> ribbon = session.best(seat, type, null).filter(offer -> SmallSession.Sockets.suffersPower(SessionPut.mic(offer)));
+                if (ribbon.isPresent()) {
+                    return session.saidUnderPower(seat, ribbon.get()).stream().filter(said -> said.severity() != Severity.NOTE).toList();
+                }
+            }
+        }
+        return List.of();
+    }
+
     @Override
     public Set<String> restsOn() {
         Set<String> rests = new LinkedHashSet<>();
@@ -233,7 +252,8 @@ final class SessionExercise implements Exercise {
             planned().reasons().forEach(said -> rests.add(said.rule()));
         }
         if (session.sockets() != null) {
-            rests.addAll(List.of("PWR-001", "PWR-002"));
+            rests.add("PWR-001");
+            ribbon().forEach(said -> rests.add(said.rule()));
         }
         return rests;
     }

@@ -1,6 +1,7 @@
 package pairwright.lab;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -10,6 +11,8 @@ import java.util.Set;
 import java.util.TreeMap;
 import pairwright.advice.Offer;
 import pairwright.advice.OfferedMic;
+import pairwright.model.Severity;
+import pairwright.session.Said;
 import pairwright.session.SmallSession;
 
 /** A plan as somebody answered it: who gets what of it, and what is wrong with the rest. */
@@ -20,7 +23,7 @@ final class SessionPut {
     private final List<Optional<Offer>> served = new ArrayList<>();
     private final Set<Integer> twice = new HashSet<>();
     private final Set<Integer> unpowered = new HashSet<>();
-    private final Set<Integer> ruined = new HashSet<>();
+    private final Map<Integer, Offer> ruined = new TreeMap<>();
     private final SmallSession session;
 
     /**
@@ -52,11 +55,11 @@ final class SessionPut {
             if (mic != null && SmallSession.Sockets.wantsPower(mic) && ++powered > sockets.switched()) {
                 unpowered.add(seat);
             } else if (mic != null && on && SmallSession.Sockets.suffersPower(mic) && ++suffering > sockets.without()) {
-                ruined.add(seat);
+                ruined.put(seat, served.get(seat).get());
             }
         }
         unpowered.forEach(seat -> served.set(seat, Optional.empty()));
-        ruined.forEach(seat -> served.set(seat, Optional.empty()));
+        ruined.keySet().forEach(seat -> served.set(seat, Optional.empty()));
     }
 
     static OfferedMic mic(Offer offer) {
@@ -80,7 +83,13 @@ final class SessionPut {
 
     /** Seats whose ribbon finds no channel without phantom power. */
     Set<Integer> ruined() {
-        return ruined;
+        return ruined.keySet();
+    }
+
+    /** What the rules say of those ribbons where they are plugged, gravest first. */
+    List<Said> warned() {
+        return ruined.entrySet().stream().flatMap(of -> session.saidUnderPower(of.getKey(), of.getValue()).stream()).filter(said -> said.severity() != Severity.NOTE)
+                .sorted(Comparator.comparing(Said::severity).reversed()).toList();
     }
 
     private boolean whole() {

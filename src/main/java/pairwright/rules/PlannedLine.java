@@ -32,6 +32,7 @@ import pairwright.model.PowerNeed;
  * @param overPeople whether it stands above somebody
  * @param standing whether a stand with an arm holds it
  * @param standRatio resisting over overturning moment of that stand with it
+ * @param lightStandRatio the same of an ordinary light stand, its arm between two legs
  * @param sharesStand whether another microphone is on the same stand
  * @param ownElsewhere whether another line of the seat is on a channel that is not next to it
  * @param pairUnlike whether it is one of a stereo pair on channels that differ in bank or in what they are
@@ -51,7 +52,7 @@ import pairwright.model.PowerNeed;
 public record PlannedLine(String line, String seat, String mic, String unit, String note, String channel, String bank, String stand, String mateSeat,
         MicFamily family, PowerNeed power, boolean passiveRibbon, boolean phantom, boolean phantomWanted, boolean switchShared, boolean boosted,
         boolean boosterPasses, Double gainDb, Double missingGainDb, Double leftGainDb, boolean ownPad, Double loadRatio, Double inputOhm,
-        boolean overPeople, boolean standing, Double standRatio, boolean sharesStand, boolean ownElsewhere, boolean pairUnlike,
+        boolean overPeople, boolean standing, Double standRatio, Double lightStandRatio, boolean sharesStand, boolean ownElsewhere, boolean pairUnlike,
         String box, boolean boxed, boolean boxOnCell, boolean instrumentInput, String pad, double padLossDb, double ownPadDb, boolean padForInput,
         Double scorePoints, String usual, String worst, Double overDb) implements PlanFact {
     @Override

@@ -24,6 +24,8 @@ import pairwright.model.Severity;
  * @param practice statements of trade practice it embodies, from rules/practice.yaml; empty where it has none
  * @param teachable whether an exercise can be built on it
  * @param treat what is to be done about the arrival it speaks of: align, leave or watch; null for rules of anything else
+ * @param alone whether it judges a microphone only where that stands by itself; one of two does not hear of it
+ * @param inPlan how it is told once there is a plan
  * @param cases situations in which it fires or stays silent, in words
  */
 public record RuleInfo(
@@ -42,12 +44,29 @@ public record RuleInfo(
         List<Practice> practice,
         boolean teachable,
         String treat,
+        boolean alone,
+        InPlan inPlan,
         List<Case> cases) {
     static final String PLAN = "plan";
 
     /** Whether it judges a plan; else a question. */
     public boolean ofAPlan() {
         return concern.equals(PLAN);
+    }
+
+    /**
+     * How a rule is told of a plan, where a question and a plan may speak of the same.
+     *
+     * @param instead ids of rules of a question that need not be told of a line of which this one speaks, which knows more of it
+     * @param settled whether it only asks for what a plan on real channels has decided
+     * @param each whether each of its findings names something of its own and is told by itself; else one stands for all
+     */
+    public record InPlan(List<String> instead, boolean settled, boolean each) {
+        public static final InPlan PLAIN = new InPlan(List.of(), false, false);
+
+        public InPlan {
+            instead = List.copyOf(instead);
+        }
     }
 
     /**

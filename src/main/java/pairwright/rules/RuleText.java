@@ -30,7 +30,7 @@ final class RuleText {
     private static final List<String> IN_A_HOUSE =
             List.of("title", "effect", "points", "severity", "says", "claim", "why", "on", "basis", "teachable");
     private static final List<String> BUILT_IN =
-            List.of("title", "effect", "points", "severity", "says", "claim", "why", "on", "basis", "practice", "teachable", "treat");
+            List.of("title", "effect", "points", "severity", "says", "claim", "why", "on", "basis", "practice", "teachable", "treat", "alone", "instead", "settled", "each");
 
     private final String file;
     private final String text;
@@ -73,10 +73,8 @@ final class RuleText {
         String basis = needed("basis");
         String severityWord = value("severity");
         Severity severity = severityWord == null ? null : word("severity", Severity.values(), severityWord);
-        String teachable = value("teachable");
-        if (teachable != null && !teachable.equals("true") && !teachable.equals("false")) {
-            wrong("@teachable", "@teachable is true or false, not " + teachable);
-        }
+        boolean teachable = truth("teachable");
+        RuleInfo.InPlan inPlan = new RuleInfo.InPlan(value("instead") == null ? List.of() : List.of(value("instead").split(",\\s*")), truth("settled"), truth("each"));
         List<RuleInfo.Practice> practice = house ? List.of() : practice(statements);
         Matcher call = CALL.matcher(String.valueOf(rule.getConsequence()).strip());
         Class<?> subject = call.matches() ? subject(call.group(2)) : null;
@@ -89,6 +87,10 @@ final class RuleText {
         }
         consequence(call, subject, says, effect);
         String treat = value("treat");
+        String alone = value("alone");
+        if (alone != null && (subject != Placed.class || effect != Effect.FOR && effect != Effect.AGAINST || !alone.equals("true"))) {
+            wrong("@alone", "@alone(true) is for what speaks for or against a Placed that stands by itself. Take it out");
+        }
         if (subject != null) {
             place(concern.equals(RuleInfo.PLAN), subject, effect, treat);
         }
@@ -96,7 +98,15 @@ final class RuleText {
             return null;
         }
         return new RuleInfo(rule.getName(), title, concern, topic, effect, severity, points, says, claim, why, on, basis, practice,
-                "true".equals(teachable), treat, cases);
+                teachable, treat, "true".equals(alone), inPlan, cases);
+    }
+
+    private boolean truth(String name) {
+        String value = value(name);
+        if (value != null && !value.equals("true") && !value.equals("false")) {
+            wrong("@" + name, "@" + name + " is true or false, not " + value);
+        }
+        return "true".equals(value);
     }
 
     private String claim() {

@@ -4,8 +4,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import pairwright.advice.OfferedMic;
-import pairwright.locker.PhantomSwitch;
-import pairwright.session.allocation.Bank;
 import pairwright.session.allocation.Channel;
 import pairwright.session.allocation.Choice;
 import pairwright.session.allocation.Feed;
@@ -18,28 +16,21 @@ import pairwright.session.allocation.Solution;
  * Of ways that are as good the one that moves fewest is taken. It is the best of all ways (an assignment of least cost), and no point of the plan changes by it.
  */
 final class ChannelsHandedOut {
-    /** A load so many times the source impedance is as good as any more. */
-    private static final double MOST_RATIO = 100;
-    private static final int LOAD_STEPS = 20;
-    /** So much gain in hand, in decibels, is enough. */
-    private static final double SPARE_DB = 6;
-    /** Noise in steps of a decibel over this, in dBu. */
-    private static final double LEAST_NOISE_DBU = -135;
-    private static final int MOST_STEPS = 31;
     /** Costs of so many feeds add up without one level reaching into the next. */
     private static final int MOST_FEEDS = 64;
-    private static final long FORBIDDEN = 1L << 57;
 
     private record Slot(int seat, int feed, OfferedMic mic, Feed of, Channel on) {
     }
 
     private final ChannelPool pool;
+    private final ChannelRank rank;
     private final Solution solution;
     private final List<Slot> slots = new ArrayList<>();
     private final List<Channel> channels = new ArrayList<>();
 
     private ChannelsHandedOut(ChannelPool pool, Solution solution) {
         this.pool = pool;
+        this.rank = new ChannelRank(pool, solution.liveBanks());
         this.solution = solution;
     }
 
@@ -81,7 +72,8 @@ final class ChannelsHandedOut {
         return all;
     }
 
-    private static List<OfferedMic> mics(SeatChoices.Way way) {
+    /** The microphone of each feed. */
+    static List<OfferedMic> mics(SeatChoices.Way way) {
         List<OfferedMic> mics = new ArrayList<>();
         for (int mic = 0; mic < way.courses().size(); mic++) {
             for (int feed = 0; feed < way.courses().get(mic).feeds().size(); feed++) {
@@ -92,39 +84,8 @@ final class ChannelsHandedOut {
     }
 
     private long cost(Slot slot, Channel to) {
-        Bank bank = pool.banks().get(to.bank());
-        boolean ribbon = slot.of().phantom() == PhantomNeed.FORBIDDEN;
-        if (!slot.of().groups().contains(bank.channels().get(to.channel())) || ribbon && solution.liveBanks().contains(to.bank())) {
-            return FORBIDDEN;
-        }
-        long moved = to.equals(slot.on()) ? 0 : 1;
-        if (!ribbon) {
-            return moved;
-        }
-        Gear.Channel channel = pool.channel(to);
-        long cost = bank.phantom() != PhantomSwitch.NONE ? 1 : channel.noted() ? 0 : 2;
-        cost = cost << 11 | LOAD_STEPS - loadSteps(slot.mic(), channel);
-        cost = cost << 11 | gainShort(slot.mic(), channel);
-        cost = cost << 11 | (channel.noiseDbu() == null ? MOST_STEPS : steps(channel.noiseDbu() - LEAST_NOISE_DBU));
-        cost = cost << 7 | (bank.phantom() == PhantomSwitch.BANK ? 1 : 0);
-        return cost << 7 | moved;
-    }
-
-    /** Ten to a tenfold ratio of input over source impedance. */
-    private static int loadSteps(OfferedMic mic, Gear.Channel channel) {
-        if (mic.micType().impedanceOhm() == null || channel.inputOhm() == null) {
-            return 0;
-        }
-        double ratio = Math.min(MOST_RATIO, channel.inputOhm() / mic.micType().impedanceOhm().typical());
-        return (int) Math.max(0, Math.round(10 * Math.log10(ratio)));
-    }
-
-    private static int gainShort(OfferedMic mic, Gear.Channel channel) {
-        return mic.predicted().gainDb() == null || channel.mostGainDb() == null ? 0 : steps(Math.ceil(SPARE_DB + mic.predicted().gainDb() - channel.mostGainDb()));
-    }
-
-    private static int steps(double decibels) {
-        return (int) Math.max(0, Math.min(MOST_STEPS, Math.round(decibels)));
+        long of = rank.of(slot.mic(), slot.of(), to);
+        return of == ChannelRank.FORBIDDEN ? of : of << 7 | (to.equals(slot.on()) ? 0 : 1);
     }
 
     /** For each feed its channel, at the least cost in all: shortest augmenting paths, one feed after the other. */

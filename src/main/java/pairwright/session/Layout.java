@@ -72,13 +72,11 @@ final class Layout {
         Courses courses = new Courses(resources, rules::tooStrongCentipoints);
         for (AtSeat at : seats) {
             index.put(at.seat().id(), index.size());
-            SeatChoices choices = new SeatChoices(resources, courses, at, offer -> work.takes(at.seat().id(), offer));
+            SeatChoices choices = new SeatChoices(resources, courses, at, offer -> work.workS(at.seat().id(), offer));
             Long leftOutCentipoints = at.seat().must() ? null : Long.valueOf(rules.leftOutCentipoints(at.seat()));
             long rangeCentipoints = range(at.seat().id());
-            // what setting up takes depends on what stands
-            SeatChoices.Found found = work.time() == null
-                    ? kept.of(at, resources.sorts(), rangeCentipoints, (same, before) -> choices.found(leftOutCentipoints, rangeCentipoints, same, before))
-                    : choices.found(leftOutCentipoints, rangeCentipoints, any -> false, SeatChoices.Found.NOTHING);
+            SeatChoices.Found found = kept.of(at, resources.sorts(), rangeCentipoints, work.left(at.seat().id()),
+                    (same, before) -> choices.found(leftOutCentipoints, rangeCentipoints, same, before));
             Picks.AtSeat picked = standing.get(at.seat().id());
             Offer same = picked == null || !isThere(picked, gear.stock()) ? null : at.picked(picked);
             if (same != null) {

@@ -48,6 +48,14 @@ public record LineUp(String name, Floor floor, List<Seat> seats, List<Gobo> gobo
         return seats.stream().anyMatch(other -> !other.id().equals(seat.id()) && other.samePlayer(seat));
     }
 
+    /** " 2" or " (v2)": what tells a seat with no name of a player from others of its source, by its id; else nothing. */
+    public String toldApart(Seat seat) {
+        if (seat.player() != null || seats.stream().filter(other -> other.player() == null && other.source().equals(seat.source())).count() < 2) {
+            return "";
+        }
+        return seat.id().startsWith(seat.source()) ? seat.id().substring(seat.source().length()).replace('-', ' ') : " (" + seat.id() + ")";
+    }
+
     /** At how many seats a plan has to have other types or techniques to be another: a third of them. */
     int leastDifferent() {
         return Math.max(1, (int) Math.ceil(seats.size() / 3.0));

@@ -17,8 +17,9 @@ final class PatchOrder {
      * The steps, first to last.
      *
      * @param power says where a line takes its power from, boosters aside
+     * @param oneSwitch whether the channel of a line is switched together with its bank
      */
-    static List<String> of(List<Line> lines, Function<Line, PowerNeed> power) {
+    static List<String> of(List<Line> lines, Function<Line, PowerNeed> power, Predicate<Line> oneSwitch) {
         Predicate<Line> ribbon = line -> line.placement().family() == MicFamily.RIBBON && power.apply(line) == PowerNeed.NONE;
         Predicate<Line> valve = line -> power.apply(line) == PowerNeed.OWN_SUPPLY;
         List<String> steps = new ArrayList<>();
@@ -32,7 +33,9 @@ final class PatchOrder {
         step(lines, valve, "Connect the microphones with a supply of their own to their supplies, plug them, and only then switch the supplies on: ",
                 ". They want 15 to 30 minutes to warm up.", steps);
         step(lines, line -> line.phantomWanted() && line.booster() == null && !valve.test(line), "Plug the microphones that need phantom power: ", ".", steps);
-        String live = lines.stream().filter(Line::phantom).map(line -> line.bank() == null ? "channel " + line.number() : line.bank()).distinct().collect(Collectors.joining(", "));
+        // a bank is named only where there is no other switch: on one whose channels have their own, whoever switched on all of it would reach the ribbons
+        String live = lines.stream().filter(Line::phantom).map(line -> oneSwitch.test(line) && line.bank() != null ? line.bank()
+                : line.channelLabel() == null ? "the channel of line " + line.number() : line.channelLabel() + " (line " + line.number() + ")").distinct().collect(Collectors.joining(", "));
         if (!live.isEmpty()) {
             steps.add("Switch phantom power on, and on these only: " + live + ". Wait until it is quiet.");
         }

@@ -50,10 +50,11 @@ public final class PlanDesk implements AutoCloseable {
         /**
          * What to do when something is lost.
          *
+         * @param progress is told how far it has come
          * @throws IllegalArgumentException that says which pick no longer exists
          * @throws IllegalStateException that says why no plan is left
          */
-        Change again(LineUp lineUp, Gear gear, Picks before, Lost lost, double pricePoints);
+        Change again(LineUp lineUp, Gear gear, Picks before, Lost lost, double pricePoints, Consumer<Progress> progress);
     }
 
     /**
@@ -106,10 +107,11 @@ public final class PlanDesk implements AutoCloseable {
             }
 
             @Override
-            public Change again(LineUp lineUp, Gear gear, Picks before, Lost lost, double pricePoints) {
+            public Change again(LineUp lineUp, Gear gear, Picks before, Lost lost, double pricePoints, Consumer<Progress> progress) {
                 try {
-                    return planner.again(lineUp, gear, before, lost, pricePoints, step -> { });
+                    return planner.again(lineUp, gear, before, lost, pricePoints, progress);
                 } catch (IllegalStateException none) {
+                    progress.accept(new Progress("Looking for what is short, and for ways out", 0, 0));
                     throw new IllegalStateException(without(planner.shortAgain(lineUp, gear, before, lost, step -> { })), none);
                 }
             }
@@ -118,8 +120,8 @@ public final class PlanDesk implements AutoCloseable {
 
     /** What is short when something is lost, and the first ways out, in sentences. */
     private static String without(Planned none) {
-        return "With what is left not every seat that must be served can be. Short: " + none.shortOf().stream()
-                .map(one -> one.resource() + " (" + one.needed() + " needed, " + one.there() + " there)").collect(Collectors.joining("; ")) + ". "
+        String shortOf = none.shortOf().stream().map(one -> one.resource() + " (" + one.needed() + " needed, " + one.there() + " there)").collect(Collectors.joining("; "));
+        return "With what is left not every seat that must be served can be. " + (shortOf.isEmpty() ? "" : "Short: " + shortOf + ". ")
                 + none.waysOut().stream().limit(MOST_WAYS).map(Planned.WayOut::says).collect(Collectors.joining(" Or: "));
     }
 
@@ -177,7 +179,7 @@ public final class PlanDesk implements AutoCloseable {
      * @throws IllegalArgumentException that says which pick no longer exists
      */
     public Plan rebuilt(LineUp lineUp, Gear gear, Picks picks) {
-        return shorter.of(new Rebuilt(lineUp, gear, picks, List.copyOf(known.get())), () -> planning.rebuilt(lineUp, gear, picks));
+        return shorter.of(new Rebuilt(lineUp, gear, picks, List.copyOf(known.get())), progress -> planning.rebuilt(lineUp, gear, picks));
     }
 
     /**
@@ -188,7 +190,21 @@ public final class PlanDesk implements AutoCloseable {
      * @throws IllegalStateException that says why no plan is left
      */
     public Change again(LineUp lineUp, Gear gear, Picks before, Lost lost, double pricePoints) {
-        return shorter.of(new Again(lineUp, gear, before, lost, pricePoints, List.copyOf(known.get())), () -> planning.again(lineUp, gear, before, lost, pricePoints));
+        return shorter.of(asked(lineUp, gear, before, lost, pricePoints), progress -> planning.again(lineUp, gear, before, lost, pricePoints, progress));
+    }
+
+    /** Stops what is being planned anew from a line-up, at its next step. */
+    public void cancelAgain(LineUp lineUp) {
+        shorter.stop(asked -> asked instanceof Again again && again.lineUp().equals(lineUp));
+    }
+
+    /** How far that has come, where it takes longer. */
+    public Progress far(LineUp lineUp, Gear gear, Picks before, Lost lost, double pricePoints) {
+        return shorter.far(asked(lineUp, gear, before, lost, pricePoints));
+    }
+
+    private Again asked(LineUp lineUp, Gear gear, Picks before, Lost lost, double pricePoints) {
+        return new Again(lineUp, gear, before, lost, pricePoints, List.copyOf(known.get()));
     }
 
     private void stop(String session) {

@@ -89,7 +89,7 @@ final class PlanFacts {
                 inputOhm,
                 position != null && position.overPeople(),
                 line.placement().mount().boomReachM() > 0,
-                line.standRatio(),
+                line.standRatio(), line.placement().standRatio(),
                 line.sharesStandWith() != null,
                 elsewhere(line), unlike(line),
                 line.between().box() == null ? "" : line.between().box().called(), line.between().boxed(),

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import pairwright.advice.Knowledge;
+import pairwright.locker.PhantomSwitch;
 import pairwright.session.allocation.Bank;
 import pairwright.session.allocation.Solution;
 
@@ -28,7 +29,7 @@ final class PlanJudge {
     Plan plan(int rank, PlanMaker.Draft draft, Solution solution, boolean proven, long boundCentipoints) {
         double score = (solution.centipoints() - solution.keptCentipoints()) / 100.0;
         Plan plan = new Plan(rank, score, proven, proven ? score : boundCentipoints / 100.0, draft.served(), draft.leftOut(), draft.lines(), Hearing.of(lineUp, now.catalogue()).of(draft.lines()), Arrivals.of(lineUp, now.catalogue()).of(draft.served(), draft.lines()),
-                supplies(draft.lines(), solution), counts(draft.lines()), layout.work().of(draft.lines()), PatchOrder.of(draft.lines(), line -> now.catalogue().mics().get(line.placement().micType()).power()),
+                supplies(draft.lines(), solution), counts(draft.lines()), layout.work().of(draft.lines()), PatchOrder.of(draft.lines(), line -> now.catalogue().mics().get(line.placement().micType()).power(), this::oneSwitch),
                 List.of(), List.of());
         Plan judged = rules.judged(plan, lineUp, gear, now.catalogue());
         long counted = judged.served().stream().mapToLong(served -> Math.round(served.option().score() * 100)).sum()
@@ -37,6 +38,10 @@ final class PlanJudge {
             throw new IllegalStateException("The plan was searched for as worth " + score + " and its reasons come to " + counted / 100.0);
         }
         return judged;
+    }
+
+    private boolean oneSwitch(Line line) {
+        return gear.channels() != null && gear.channels().stream().anyMatch(channel -> channel.id().equals(line.channel()) && channel.phantom() == PhantomSwitch.BANK);
     }
 
     private List<Plan.Supply> supplies(List<Line> lines, Solution solution) {

@@ -9,15 +9,19 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import pairwright.acoustics.HighPass;
 import pairwright.advice.Offer;
 import pairwright.advice.OfferedMic;
+import pairwright.model.Arrangement;
 import pairwright.model.Given;
 import pairwright.model.MicFamily;
 import pairwright.model.MicType;
 import pairwright.model.Option;
 import pairwright.model.Placement;
 import pairwright.model.PowerNeed;
+import pairwright.model.Technique;
 import pairwright.session.allocation.Channel;
 import pairwright.session.allocation.Solution;
 
@@ -27,11 +31,16 @@ final class PlanMaker {
     private final Resources resources;
     /** What stands already, by seat. */
     private final Map<String, Picks.AtSeat> standing;
+    private final LineUp lineUp;
+    private final List<Set<Integer>> sections;
 
-    PlanMaker(List<AtSeat> seats, Resources resources, Map<String, Picks.AtSeat> standing) {
+    PlanMaker(LineUp lineUp, List<AtSeat> seats, Resources resources, Map<String, Picks.AtSeat> standing) {
+        this.lineUp = lineUp;
         this.seats = seats;
         this.resources = resources;
         this.standing = standing;
+        this.sections = lineUp.keep().stream().map(section -> IntStream.range(0, seats.size()).filter(seat -> section.contains(seats.get(seat).seat().id())).boxed()
+                .collect(Collectors.toSet())).toList();
     }
 
     /** What is chosen for one seat; where nothing is, {@code way} leaves it out. */
@@ -46,7 +55,8 @@ final class PlanMaker {
         List<Taken> taken = new ArrayList<>();
         List<String> leftOut = new ArrayList<>();
         // what stands stays plugged where it is
-        List<List<Channel>> channels = standing.isEmpty() ? ChannelsHandedOut.of(resources.channels(), ways, solution) : solution.channels();
+        List<List<Channel>> channels = standing.isEmpty() && resources.channels().counted() ? SideBySide.of(resources.channels(), solution.liveBanks(), ways,
+                ChannelsHandedOut.of(resources.channels(), ways, solution), sections) : solution.channels();
         for (int seat = 0; seat < ways.size(); seat++) {
             if (ways.get(seat).offer() == null) {
                 leftOut.add(seats.get(seat).seat().id());
@@ -136,11 +146,19 @@ final class PlanMaker {
         return cornerHz < at.catalogue().custom("least-high-pass") ? null : cornerHz;
     }
 
-    private static String name(AtSeat at, Offer offer, Option option, int mic, int half, int halves) {
-        String who = at.seat().player() == null ? at.source().name() : at.seat().player();
+    private String name(AtSeat at, Offer offer, Option option, int mic, int half, int halves) {
+        String who = at.seat().player() == null ? at.source().name() + lineUp.toldApart(at.seat()) : at.seat().player();
         String where = offer.mics().size() == 1 ? "" : option.mics().get(0).position().equals(option.mics().get(1).position())
-                ? ", " + (mic == 0 ? "first" : "second") : ", " + small(option.mics().get(mic).positionName());
+                ? ", " + ofTwo(at.catalogue().techniques().get(offer.technique()), mic) : ", " + small(option.mics().get(mic).positionName());
         return who + where + (halves == 1 ? "" : half == 0 ? ", left" : ", right");
+    }
+
+    /** The first of a stereo pair is the left one, as one stands behind the pair and looks at the source; of mid and side it is the middle. */
+    private static String ofTwo(Technique technique, int mic) {
+        if (technique == null || !technique.stereo()) {
+            return mic == 0 ? "first" : "second";
+        }
+        return technique.arrangement() == Arrangement.MID_SIDE ? mic == 0 ? "mid" : "side" : mic == 0 ? "left" : "right";
     }
 
     private static String small(String name) {

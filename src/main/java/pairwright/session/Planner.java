@@ -212,9 +212,14 @@ public final class Planner {
             }
         }
 
-        /** The best of all from nothing, where one plan is known. */
-        private Found atLeast(Solution known) {
-            return Found.of(BestPlan.atLeast(layout, allocator, points(known)).orElseThrow());
+        /** The best of all from nothing, where one plan is known; that one where it takes too long. */
+        private Found atLeast(BestPlan known) {
+            long centipoints = points(known.solution());
+            try {
+                return Found.of(BestPlan.atLeast(layout, allocator, centipoints).orElseThrow());
+            } catch (NotDecided tooLong) {
+                return new Found(known, false, Math.max(centipoints, (long) new Narrowed(layout, 0).within(centipoints).boundCentipoints()));
+            }
         }
 
         /** The best with another amount of work that can be done, in seconds. */
@@ -236,7 +241,7 @@ public final class Planner {
         }
 
         private Plan plan(int rank, Found found, Map<String, Picks.AtSeat> set) {
-            PlanMaker.Draft draft = new PlanMaker(layout.seats(), layout.resources(), set).draft(found.plan().ways(), found.solution());
+            PlanMaker.Draft draft = new PlanMaker(lineUp, layout.seats(), layout.resources(), set).draft(found.plan().ways(), found.solution());
             return new PlanJudge(lineUp, gear, layout, rules, now).plan(rank, draft, found.solution(), found.proven(), found.boundCentipoints());
         }
 
@@ -253,8 +258,9 @@ public final class Planner {
             int most = layout.work().mostS(only);
             Solution solution = kept(layout.work().within(layout.problem(only), most), 1).orElseThrow(() -> new IllegalArgumentException(
                     "What was picked takes more than there is now. Plan again, or free what is missing"));
-            Found best = layout.work().overS(most) > 0 ? best(most).orElseThrow() : atLeast(solution);
-            return plan(1, best.beside(new BestPlan(only, only, solution)), standing);
+            BestPlan stands = new BestPlan(only, only, solution);
+            Found best = layout.work().overS(most) > 0 ? best(most).orElseThrow() : atLeast(stands);
+            return plan(1, best.beside(stands), standing);
         }
 
         /** @param whole the line-up with those who are not coming, who have names as well */
@@ -268,10 +274,10 @@ public final class Planner {
                 BestPlan kept = BestPlan.of(layout, problem -> kept(inTime.known(problem), price), price).orElseThrow(Planning::nothingLeft);
                 if (scratch == null) {
                     progress.accept(new Progress("Searching for the best plan", 0, 1));
-                    scratch = atLeast(kept.solution());
+                    scratch = atLeast(kept);
                 }
                 progress.accept(new Progress("Writing the plan", 0, 1));
-                Change change = Steps.change(before, lost, plan(1, scratch.beside(kept), standing), Math.max(scratch.solution().centipoints(), points(kept.solution())) / 100.0, whole,
+                Change change = Steps.change(before, lost, plan(1, scratch.beside(kept), standing), Math.max(points(scratch.solution()), points(kept.solution())) / 100.0, whole,
                         now.catalogue().tasks(), layout.work().time(), id -> labels.getOrDefault(id, id));
                 if (inTime.holds(change, layout.seats(), kept.ways())) {
                     return change;

@@ -95,6 +95,16 @@ final class Resources {
         return price("borrowed-channel");
     }
 
+    /** What one more pair of hands costs. */
+    int handsPrice() {
+        return price("more-hands");
+    }
+
+    /** What it costs to begin a quarter of an hour earlier. */
+    int earlierPrice() {
+        return price("earlier-start");
+    }
+
     private int price(String custom) {
         return (int) Math.ceil(catalogue.custom(custom));
     }

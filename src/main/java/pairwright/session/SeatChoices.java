@@ -7,8 +7,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.function.Function;
 import java.util.function.Predicate;
+import java.util.function.ToIntFunction;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -31,7 +31,7 @@ final class SeatChoices {
     private final Resources resources;
     private final Courses courses;
     private final AtSeat at;
-    private final Function<Offer, Map<String, Integer>> work;
+    private final ToIntFunction<Offer> workS;
     private final boolean phantom;
 
     /**
@@ -63,16 +63,24 @@ final class SeatChoices {
      * @param kinds those, and of every kind the best of those that take no less than something better: none is in the best plan, but one may be what makes another plan
      * @param byOffer all ways of each offer
      */
-    record Found(List<Way> ways, List<Way> kinds, List<List<Way>> byOffer) {
+    record Found(List<Way> ways, List<Way> kinds, List<Served> byOffer) {
         static final Found NOTHING = new Found(List.of(), List.of(), List.of());
     }
 
-    /** @param work what setting an offer up takes of the caps */
-    SeatChoices(Resources resources, Courses courses, AtSeat at, Function<Offer, Map<String, Integer>> work) {
+    /**
+     * All ways of an offer.
+     *
+     * @param workS of setting it up, seconds of one pair of hands; 0 where that is not limited
+     */
+    private record Served(int workS, List<Way> ways) {
+    }
+
+    /** @param workS what setting an offer up takes, seconds of one pair of hands; 0 where that is not limited */
+    SeatChoices(Resources resources, Courses courses, AtSeat at, ToIntFunction<Offer> workS) {
         this.resources = resources;
         this.courses = courses;
         this.at = at;
-        this.work = work;
+        this.workS = workS;
         this.phantom = !Boolean.FALSE.equals(at.seat().limits().phantom());
     }
 
@@ -86,11 +94,11 @@ final class SeatChoices {
      * @param leftOutCentipoints what it is worth to leave the seat out; null where it must be served
      * @param rangeCentipoints how much more a seat beside another can make of one offer than of another that takes the same; 0 for a seat that is
      *     judged by itself
-     * @param same whether an offer is served as it was found before
+     * @param same whether the gear serves an offer as it was found before
      */
     Found found(Long leftOutCentipoints, long rangeCentipoints, Predicate<Offer> same, Found before) {
         List<Way> ways = new ArrayList<>();
-        List<List<Way>> byOffer = new ArrayList<>();
+        List<Served> byOffer = new ArrayList<>();
         Map<List<String>, Way> beaten = new LinkedHashMap<>();
         // a box of which there is none is reckoned with only where nothing else serves the seat, so that it is said to be short
         for (boolean borrowed = false; ; borrowed = true) {
@@ -98,8 +106,9 @@ final class SeatChoices {
             byOffer.clear();
             for (int i = 0; i < at.offers().all().size(); i++) {
                 Offer offer = at.offers().all().get(i);
-                byOffer.add(!borrowed && same.test(offer) ? before.byOffer().get(i) : of(offer, i, borrowed));
-                for (Way way : byOffer.get(i)) {
+                int workS = this.workS.applyAsInt(offer);
+                byOffer.add(!borrowed && same.test(offer) && before.byOffer().get(i).workS() == workS ? before.byOffer().get(i) : new Served(workS, of(offer, i, workS, borrowed)));
+                for (Way way : byOffer.get(i).ways()) {
                     Choice choice = way.choice();
                     Demand demand = new Demand(choice.takes(), choice.feeds(), choice.anyOf());
                     Long most = best.get(demand);
@@ -130,24 +139,25 @@ final class SeatChoices {
      */
     Found with(Found found, Offer setUp) {
         Set<String> there = found.ways().stream().map(way -> way.choice().id()).collect(Collectors.toSet());
-        List<Way> more = found.byOffer().get(IntStream.range(0, at.offers().all().size()).filter(i -> at.offers().all().get(i) == setUp).findFirst().orElseThrow()).stream()
+        List<Way> more = found.byOffer().get(IntStream.range(0, at.offers().all().size()).filter(i -> at.offers().all().get(i) == setUp).findFirst().orElseThrow()).ways().stream()
                 .filter(way -> !there.contains(way.choice().id())).toList();
         return more.isEmpty() ? found : new Found(Stream.concat(found.ways().stream(), more.stream()).sorted(BEST).toList(),
                 Stream.concat(found.kinds().stream(), more.stream()).sorted(BEST).toList(), found.byOffer());
     }
 
     /** Empty where nothing here holds it or no unit is there. */
-    private List<Way> of(Offer offer, int number, boolean borrowed) {
+    private List<Way> of(Offer offer, int number, int workS, boolean borrowed) {
         List<Set<String>> stands = resources.standing(offer, at.source().body());
         if (stands == null) {
             return List.of();
         }
-        Map<String, Integer> work = this.work.apply(offer);
         List<Way> ways = new ArrayList<>();
         for (Map<String, Integer> takes : resources.units().ways(offer)) {
             for (List<Course> chosen : together(offer, borrowed)) {
                 Map<String, Integer> all = new HashMap<>(takes);
-                all.putAll(work);
+                if (workS > 0) {
+                    all.put(SetUpWork.CAP, workS);
+                }
                 List<Set<String>> anyOf = new ArrayList<>(stands);
                 List<Feed> feeds = new ArrayList<>();
                 long centipoints = offer.centipoints();

@@ -13,8 +13,7 @@ final class SeatNames {
     static SeatNames of(LineUp lineUp) {
         SeatNames names = new SeatNames();
         for (Seat seat : lineUp.seats()) {
-            boolean once = lineUp.seats().stream().filter(other -> other.player() == null && other.source().equals(seat.source())).count() == 1;
-            names.byId.put(seat.id(), seat.player() != null ? seat.player() + (lineUp.playsTwice(seat) ? " (" + seat.source().replace('-', ' ') + ")" : "") : "the " + (once ? seat.source() : seat.id()).replace('-', ' '));
+            names.byId.put(seat.id(), of(seat) + (seat.player() == null ? lineUp.toldApart(seat) : lineUp.playsTwice(seat) ? " (" + seat.source().replace('-', ' ') + ")" : ""));
         }
         return names;
     }

@@ -87,15 +87,31 @@ final class SetUpWork {
         return way.choice().takes().getOrDefault(CAP, 0);
     }
 
-    /** What one seat takes of the caps; nothing where there is no limit. */
-    Map<String, Integer> takes(String seat, Offer offer) {
+    /**
+     * All that the work at one seat follows from, beside the offer.
+     *
+     * @param was what stands; null for nothing
+     * @param units of it that are still there, ANOTHER for each that is not, null for each where they are not counted
+     * @param channels likewise
+     */
+    private record Left(Picks.AtSeat was, List<String> units, List<String> channels) {
+    }
+
+    /** What is equal for as long as the same work is left at a seat, whatever is offered; null where there is no limit. */
+    Object left(String seat) {
+        Picks.AtSeat was = standing.get(seat);
+        List<Picks.Mic> mics = was == null ? List.of() : was.mics();
+        return time == null ? null : new Left(was, mics.stream().map(mic -> still(units, mic.unit())).toList(), mics.stream().map(mic -> still(channels, mic.channel())).toList());
+    }
+
+    /** What setting an offer up at a seat takes, seconds of one pair of hands; 0 where there is no limit. */
+    int workS(String seat, Offer offer) {
         if (time == null) {
-            return Map.of();
+            return 0;
         }
         Picks.AtSeat was = standing.get(seat);
         List<Picks.Mic> before = was == null ? List.of() : was.mics();
-        int workS = Steps.tasks(before, lines(offer, before)).stream().filter(task -> !task.equals(Steps.STRIKE)).mapToInt(task -> timeS(tasks, task)).sum();
-        return workS == 0 ? Map.of() : Map.of(CAP, workS);
+        return Steps.tasks(before, lines(offer, before)).stream().filter(task -> !task.equals(Steps.STRIKE)).mapToInt(task -> timeS(tasks, task)).sum();
     }
 
     private static int timeS(Map<String, Task> tasks, String task) {

@@ -2,12 +2,15 @@ package pairwright.session;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
-import java.util.concurrent.Callable;
+import java.util.concurrent.CancellationException;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.FutureTask;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
+import java.util.function.Consumer;
+import java.util.function.Function;
+import java.util.function.Predicate;
 
 /**
  * What takes no longer than a reader waits, most of the time: worked out once for each state of things it was asked for, one after the other. Safe to share
@@ -20,27 +23,60 @@ final class Shortly implements AutoCloseable {
     private static final int WAIT_MS = 1500;
 
     private final ExecutorService thread;
-    private final Map<Object, FutureTask<?>> tasks = new LinkedHashMap<>(KEPT * 2, 0.75f, true);
+    private static final Progress WAITING = new Progress("Waiting for something else to be worked out", 0, 0);
+    private static final Progress BEGINNING = new Progress("Beginning", 0, 0);
+
+    private final Map<Object, Task<?>> tasks = new LinkedHashMap<>(KEPT * 2, 0.75f, true);
 
     /** @param name of its thread */
     Shortly(String name) {
         this.thread = OneThread.named(name);
     }
 
+    /** How far one thing has come, and whether anybody still wants it. */
+    private static final class Far implements Consumer<Progress> {
+        private volatile Progress progress = WAITING;
+        private volatile boolean stopped;
+
+        @Override
+        public void accept(Progress come) {
+            if (stopped) {
+                throw new CancellationException("stopped");
+            }
+            progress = come;
+        }
+    }
+
+    private static final class Task<T> extends FutureTask<T> {
+        private final Far far;
+
+        Task(Function<Consumer<Progress>, T> work) {
+            this(work, new Far());
+        }
+
+        private Task(Function<Consumer<Progress>, T> work, Far far) {
+            super(() -> {
+                far.accept(BEGINNING);
+                return work.apply(far);
+            });
+            this.far = far;
+        }
+    }
+
     /**
      * Waits a moment for it.
      *
      * @param asked equal where the same is asked for in the same state of things
-     * @param work is not begun again where it said that it would fail again: by an IllegalArgumentException or an IllegalStateException
+     * @param work says how far it has come; is not begun again where it said that it would fail again: by an IllegalArgumentException or an IllegalStateException
      * @return null where it takes longer; asked again it has come on
      */
     @SuppressWarnings("unchecked") // what was asked for says what it is
-    <T> T of(Object asked, Callable<T> work) {
-        FutureTask<T> task;
+    <T> T of(Object asked, Function<Consumer<Progress>, T> work) {
+        Task<T> task;
         synchronized (tasks) {
-            task = (FutureTask<T>) tasks.get(asked);
+            task = (Task<T>) tasks.get(asked);
             if (task == null) {
-                task = new FutureTask<>(work);
+                task = new Task<>(work);
                 tasks.put(asked, task);
                 while (tasks.size() > KEPT) {
                     tasks.remove(tasks.keySet().iterator().next());
@@ -56,7 +92,29 @@ final class Shortly implements AutoCloseable {
             Thread.currentThread().interrupt();
             return null;
         } catch (ExecutionException failed) {
+            if (failed.getCause() instanceof CancellationException) {
+                return null; // somebody stopped it meanwhile; asked again it begins anew
+            }
             throw said(asked, failed.getCause());
+        }
+    }
+
+    /** How far something has come that was asked for. */
+    Progress far(Object asked) {
+        synchronized (tasks) {
+            Task<?> task = tasks.get(asked);
+            return task == null ? WAITING : task.far.progress;
+        }
+    }
+
+    /** Stops what is being worked out, at its next step; what is there stays. */
+    void stop(Predicate<Object> asked) {
+        synchronized (tasks) {
+            tasks.entrySet().removeIf(one -> {
+                boolean stops = asked.test(one.getKey()) && !one.getValue().isDone();
+                one.getValue().far.stopped |= stops;
+                return stops;
+            });
         }
     }
 

@@ -135,6 +135,11 @@ public final class SmallSession {
         return new Stock(true, held);
     }
 
+    /** What is to be minded of one of its plans. */
+    public Telling telling(Plan plan) {
+        return Telling.of(plan, lineUp, now.rules().rules());
+    }
+
     public LineUp lineUp() {
         return lineUp;
     }
@@ -220,6 +225,20 @@ public final class SmallSession {
     }
 
     /**
+     * What the rules say of a microphone on one of the switched channels because their phantom power is on: what they say of it there with the power off as well is left out.
+     *
+     * @param seat its place in the line-up, from 0
+     * @param offer that seat's
+     */
+    public List<Said> saidUnderPower(int seat, Offer offer) {
+        StoodPlan hand = new StoodPlan(lineUp, sockets.channels(), now);
+        String channel = sockets.channels().get(0).id();
+        List<StoodPlan.Put> put = List.of(new StoodPlan.Put(lineUp.seats().get(seat).id(), seats.get(seat).offers(), offer, List.of(channel)));
+        Set<String> anyway = hand.plan(put, List.of()).lines().get(0).cautions().stream().map(Said::rule).collect(Collectors.toSet());
+        return hand.plan(put, List.of(channel)).lines().get(0).cautions().stream().filter(said -> !anyway.contains(said.rule())).toList();
+    }
+
+    /**
      * The plan that is worth most.
      *
      * @param units how many there are of each type
@@ -275,7 +294,7 @@ public final class SmallSession {
         Stock stock = stock(units);
         Layout layout = layout(stock);
         return BestPlan.of(layout, new Allocator()).map(found -> {
-            PlanMaker.Draft draft = new PlanMaker(layout.seats(), layout.resources(), Map.of()).draft(found.ways(), found.solution());
+            PlanMaker.Draft draft = new PlanMaker(lineUp, layout.seats(), layout.resources(), Map.of()).draft(found.ways(), found.solution());
             return new PlanJudge(lineUp, new Gear(stock, channels(), null, null, null), layout, rules, now).plan(1, draft, found.solution(), found.solution().proven(),
                     found.solution().boundCentipoints());
         });

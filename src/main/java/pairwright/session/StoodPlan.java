@@ -101,7 +101,7 @@ public final class StoodPlan {
         }
         Set<Integer> liveBanks = new HashSet<>();
         live.forEach(id -> liveBanks.add(at(resources, id).bank()));
-        PlanMaker.Draft draft = new PlanMaker(seats, resources, standing).draft(ways,
+        PlanMaker.Draft draft = new PlanMaker(lineUp, seats, resources, standing).draft(ways,
                 new Solution(ways.stream().map(way -> 0).toList(), 0, 0, false, 0, false, channels, ways.stream().map(way -> List.<String>of()).toList(), liveBanks));
         Plan plan = new Plan(1, 0, false, 0, draft.served(), draft.leftOut(), draft.lines(), Hearing.of(lineUp, now.catalogue()).of(draft.lines()),
                 Arrivals.of(lineUp, now.catalogue()).of(draft.served(), draft.lines()), List.of(), List.of(),

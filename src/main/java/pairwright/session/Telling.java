@@ -12,47 +12,40 @@ import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import pairwright.model.Caution;
 import pairwright.model.Severity;
+import pairwright.rules.RuleInfo;
 
 /**
  * What is to be minded of a plan, for people: gravest first, each rule once however many lines it speaks of, and without what was only to be asked as
  * long as there was no plan. A danger is told each time it differs, since whoever stands there looks for his own.
  */
 public final class Telling {
-    /** What a rule of a question leaves to whoever plans, and the rule of the plan that says it with its lines and numbers. */
-    private static final Map<String, Set<String>> SAID_BETTER = Map.of(
-            "PWR-002", Set.of("PLN-092"),
-            "PWR-024", Set.of("PLN-031"),
-            "NEI-010", Set.of("PLN-071"),
-            "NEI-016", Set.of("PLN-076"));
-    /** What channels settle: phantom power by groups, whether a booster is in the line, and what a supply has to give. */
-    private static final Set<String> SETTLED_BY_CHANNELS = Set.of("PAI-016", "NSE-012", "PWR-005");
-
-    /** Each of these names a unit, a length or a way out that holds there and nowhere else. */
-    private static final Set<String> EACH_ITS_OWN = Set.of("HND-015", "PAI-014", "PLN-031", "PLN-041", "PLN-045", "PLN-048", "PLN-049", "PLN-055", "PLN-056", "PLN-097", "PLN-098");
-
     private final Plan plan;
     private final SeatNames names;
+    private final Map<String, RuleInfo> rules = new HashMap<>();
+    /** By id of a rule of a question, the rules of a plan that say it with its lines and numbers. */
+    private final Map<String, Set<String>> saidBetter = new HashMap<>();
     /** By rule whose lines it speaks of; nobody in particular for the whole plan. */
     private final Map<String, Set<String>> spoken = new HashMap<>();
     private final boolean channels;
 
     private record One(String rule, Severity severity, String says, List<String> seats, List<Integer> lines, boolean named) {
-        /** Of one rule all are one entry, but for what differs and has to be read there. */
-        String entry() {
-            return severity == Severity.DANGER || EACH_ITS_OWN.contains(rule) ? rule + says : rule;
-        }
     }
 
-    private Telling(Plan plan, LineUp lineUp) {
+    private Telling(Plan plan, LineUp lineUp, List<RuleInfo> rules) {
         this.plan = plan;
         this.names = SeatNames.of(lineUp);
+        for (RuleInfo rule : rules) {
+            this.rules.put(rule.id(), rule);
+            rule.inPlan().instead().forEach(less -> saidBetter.computeIfAbsent(less, any -> new HashSet<>()).add(rule.id()));
+        }
         plan.lines().forEach(line -> line.cautions().forEach(said -> spoken.computeIfAbsent(said.rule(), any -> new HashSet<>()).add(line.seat())));
         plan.cautions().forEach(said -> spoken.put(said.rule(), Set.of()));
         this.channels = plan.lines().stream().allMatch(line -> line.channel() != null);
     }
 
-    public static Telling of(Plan plan, LineUp lineUp) {
-        return new Telling(plan, lineUp);
+    /** @param rules say of themselves how they are told once there is a plan */
+    public static Telling of(Plan plan, LineUp lineUp, List<RuleInfo> rules) {
+        return new Telling(plan, lineUp, rules);
     }
 
     /** Dangers and what needs care, wherever it was said. */
@@ -79,7 +72,15 @@ public final class Telling {
 
     /** Whether what a rule leaves to whoever plans is settled by this plan, or said there of the lines of that seat or of all. */
     public boolean settled(String rule, String seat) {
-        return channels && SETTLED_BY_CHANNELS.contains(rule) || SAID_BETTER.getOrDefault(rule, Set.of()).stream().anyMatch(better -> speaksOf(better, seat));
+        return channels && in(rule).settled() || saidBetter(rule).stream().anyMatch(better -> speaksOf(better, seat));
+    }
+
+    private Set<String> saidBetter(String rule) {
+        return saidBetter.getOrDefault(rule, Set.of());
+    }
+
+    private RuleInfo.InPlan in(String rule) {
+        return rules.containsKey(rule) ? rules.get(rule).inPlan() : RuleInfo.InPlan.PLAIN;
     }
 
     private boolean speaksOf(String rule, String seat) {
@@ -95,11 +96,22 @@ public final class Telling {
 
     private void options(Plan.Served served, Consumer<One> all) {
         for (Caution caution : served.option().cautions()) {
-            // nothing that can hurt anybody is ever taken for settled
-            if (caution.severity() == Severity.DANGER || !settled(caution.rule(), served.seat())) {
+            if (!leavesOut(caution, served.seat())) {
                 all.accept(new One(caution.rule(), caution.severity(), caution.says(), List.of(served.seat()), List.of(), false));
             }
         }
+    }
+
+    /** Whether a caution of an option need not be told, as the plan says it better or has settled it. */
+    public boolean leavesOut(Caution caution, String seat) {
+        return caution.severity() == Severity.DANGER ? betterOfEachLine(caution, seat) : settled(caution.rule(), seat);
+    }
+
+    /** What can hurt somebody is left out only where another danger is told of the very line, or of every line of the seat. */
+    private boolean betterOfEachLine(Caution caution, String seat) {
+        List<Line> lines = plan.linesOf(seat).stream().filter(line -> caution.mic() == 0 || line.mic() == caution.mic()).toList();
+        return !lines.isEmpty() && lines.stream().allMatch(line -> line.cautions().stream()
+                .anyMatch(said -> said.severity() == Severity.DANGER && saidBetter(caution.rule()).contains(said.rule())));
     }
 
     private static One one(Said said) {
@@ -110,10 +122,15 @@ public final class Telling {
         Map<String, List<One>> entries = new LinkedHashMap<>();
         from.accept(one -> {
             if (which.contains(one.severity())) {
-                entries.computeIfAbsent(one.entry(), any -> new ArrayList<>()).add(one);
+                entries.computeIfAbsent(entry(one), any -> new ArrayList<>()).add(one);
             }
         });
         return entries.values().stream().map(this::together).sorted(Comparator.comparing(Told::severity).reversed()).toList();
+    }
+
+    /** Of one rule all are one entry, but for what differs and has to be read there. */
+    private String entry(One one) {
+        return one.severity() == Severity.DANGER || in(one.rule()).each() ? one.rule() + one.says() : one.rule();
     }
 
     private Told together(List<One> several) {

@@ -11,9 +11,7 @@ import pairwright.session.allocation.Shortage;
 /** How short the time to set up is, and the ways out: more hands, or to begin earlier. Work is in seconds of one pair of hands, all of it counted. */
 final class TimeOut {
     private static final int MINUTE_S = 60;
-    /** What it costs to ask for one more pair of hands, against the cheapest microphone: about a good one. */
-    private static final int HANDS_PRICE = 3;
-    /** To begin earlier costs as much for each of those that are begun. */
+    /** To begin earlier has a price for each of those that are begun. */
     private static final int QUARTER_MINUTES = 15;
 
     private final Layout layout;
@@ -86,13 +84,13 @@ final class TimeOut {
 
     private Planned.WayOut hands(int hands, long centipoints) {
         int more = hands - work.time().hands();
-        return new Planned.WayOut("borrow", "Have " + (more == 1 ? "one more pair" : more + " more pairs") + " of hands, so that " + hands + " set up.", more * HANDS_PRICE,
+        return new Planned.WayOut("borrow", "Have " + (more == 1 ? "one more pair" : more + " more pairs") + " of hands, so that " + hands + " set up.", more * layout.resources().handsPrice(),
                 centipoints / 100.0);
     }
 
     private Planned.WayOut earlier(int neededS, long centipoints) {
         int earlier = work.time().clockMinutes(neededS) - work.time().minutes();
         int quarters = (earlier + QUARTER_MINUTES - 1) / QUARTER_MINUTES;
-        return new Planned.WayOut("borrow", "Begin " + earlier + " min earlier.", quarters * HANDS_PRICE, centipoints / 100.0);
+        return new Planned.WayOut("borrow", "Begin " + earlier + " min earlier.", quarters * layout.resources().earlierPrice(), centipoints / 100.0);
     }
 }

@@ -67,7 +67,7 @@ public record AtPlan(AtLocker at, String id, LineUp lineUp, Gear gear, Picks tak
     }
 
     String seatName(Seat seat) {
-        return seat.player() != null ? player(seat) : sourceName(seat.source());
+        return seat.player() != null ? player(seat) : sourceName(seat.source()) + lineUp.toldApart(seat);
     }
 
     /** A player who is named at two seats is told apart by what they play there. */
@@ -81,7 +81,7 @@ public record AtPlan(AtLocker at, String id, LineUp lineUp, Gear gear, Picks tak
 
     /** The same within a sentence, where a player's name stays as it is. */
     String inSentence(String seat) {
-        return lineUp.seat(seat).map(one -> one.player() != null ? player(one) : "the " + Naming.small(sourceName(one.source()))).orElse(seat);
+        return lineUp.seat(seat).map(one -> one.player() != null ? player(one) : "the " + Naming.small(sourceName(one.source())) + lineUp.toldApart(one)).orElse(seat);
     }
 
     Link mic(Line line) {

@@ -8,8 +8,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import pairwright.session.Line;
+import pairwright.session.Picks;
 import pairwright.session.Plan;
 import pairwright.session.Seat;
+import pairwright.session.StandKind;
 import pairwright.sheet.ReadingParts.Fact;
 
 /** The line check: what to do in which order, then channel by channel, with boxes that are remembered. */
@@ -31,9 +33,10 @@ public final class CheckPage {
      * @param of so many
      * @param action where ticks are sent; null where this reader may not
      * @param read where they are asked for
+     * @param mark of the plan that was taken; empty where it is about another
      * @param was what was ticked when the page was made
      */
-    public record Content(List<OptionView.CautionView> cautions, List<Box> steps, List<Channel> lines, int done, int of, String action, String read, List<String> was) {
+    public record Content(List<OptionView.CautionView> cautions, List<Box> steps, List<Channel> lines, int done, int of, String action, String read, String mark, List<String> was) {
     }
 
     /** A box to tick: what it is known by, what it says, whether it is ticked and by whom. */
@@ -44,8 +47,13 @@ public final class CheckPage {
     public record Channel(int number, String name, String channel, String unit, String storedAt, String type, List<Fact> facts, List<OptionView.CautionView> cautions, List<Box> boxes) {
     }
 
-    /** What is ticked by now. */
-    public record Ticked(int done, int of, Map<String, String> ticked) {
+    /**
+     * What is ticked by now.
+     *
+     * @param plan the mark of the plan that was taken; empty for none
+     * @param ticked who did and when, by key; of other plans as well
+     */
+    public record Ticked(String plan, Map<String, String> ticked) {
     }
 
     /** What the address asks for. */
@@ -55,16 +63,15 @@ public final class CheckPage {
         return chosen.plan() == null ? PlanSheets.without(at, frame, chosen) : at.page(200, "check", frame, content(at, chosen, ticks));
     }
 
-    /** What is ticked by now of the plan the address asks for: who did, by key. Null where there is no plan yet. */
+    /** What is ticked by now, whether or not there is a plan just now: a box that was ticked stays so while the plans are worked out. */
     public static Ticked ticked(AtPlan at, Map<String, AtPlan.Tick> ticks) {
-        PlanChosen chosen = PlanChosen.of(at);
-        if (chosen.plan() == null) {
-            return null;
-        }
-        Content content = content(at, chosen, ticks);
         Map<String, String> ticked = new LinkedHashMap<>();
-        boxes(content).stream().filter(Box::ticked).forEach(box -> ticked.put(box.key(), box.who()));
-        return new Ticked(content.done(), content.of(), ticked);
+        ticks.forEach((key, tick) -> {
+            if (tick.on()) {
+                ticked.put(key, who(at, tick));
+            }
+        });
+        return new Ticked(mark(at.taken()), ticked);
     }
 
     /**
@@ -80,30 +87,31 @@ public final class CheckPage {
         return changed;
     }
 
-    private static List<Box> boxes(Content content) {
-        List<Box> all = new ArrayList<>(content.steps());
-        content.lines().forEach(line -> all.addAll(line.boxes()));
-        return all;
-    }
-
     private static Content content(AtPlan at, PlanChosen chosen, Map<String, AtPlan.Tick> ticks) {
         Plan plan = chosen.plan();
         PlanWords words = new PlanWords(at, plan);
         List<Box> steps = plan.patch().stream().map(says -> box(at, ticks, mark(says), at.reader().sentence(says))).toList();
         List<Channel> lines = plan.lines().stream().map(line -> channel(at, words, plan, line, ticks)).toList();
         List<OptionView.CautionView> grave = words.ofTheWhole();
-        Content content = new Content(grave, steps, lines, 0, 0, at.at().mayWrite() ? at.visit().to(at.path("check") + chosen.query()) : null,
-                at.visit().to(Param.address(at.path("check"), chosen.taken() ? List.of(new Param("part", "ticks"))
-                        : List.of(new Param("plan", Integer.toString(plan.rank())), new Param("part", "ticks")))), List.of());
-        List<Box> all = boxes(content);
-        return new Content(grave, steps, lines, (int) all.stream().filter(Box::ticked).count(), all.size(), content.action(), content.read(),
-                all.stream().filter(Box::ticked).map(Box::key).toList());
+        List<Box> all = new ArrayList<>(steps);
+        lines.forEach(line -> all.addAll(line.boxes()));
+        List<String> was = all.stream().filter(Box::ticked).map(Box::key).toList();
+        return new Content(grave, steps, lines, was.size(), all.size(), at.at().mayWrite() ? at.visit().to(at.path("check") + chosen.query()) : null,
+                at.visit().to(Param.address(at.path("check"), List.of(new Param("part", "ticks")))), chosen.taken() ? mark(at.taken()) : "", was);
     }
 
     private static Box box(AtPlan at, Map<String, AtPlan.Tick> ticks, String key, String says) {
         AtPlan.Tick tick = ticks.get(key);
         boolean ticked = tick != null && tick.on();
-        return new Box(key, says, ticked, !ticked ? "" : tick.who() + ", " + at.at().moments().time(tick.at().toInstant()));
+        return new Box(key, says, ticked, !ticked ? "" : who(at, tick));
+    }
+
+    private static String who(AtPlan at, AtPlan.Tick tick) {
+        return tick.who() + ", " + at.at().moments().time(tick.at().toInstant());
+    }
+
+    private static String mark(Picks picks) {
+        return picks == null ? "" : mark(picks.toString());
     }
 
     /** What a box is known by: another microphone, channel or place is another box. */
@@ -172,6 +180,6 @@ public final class CheckPage {
             return "with line " + line.sharesStandWith();
         }
         String held = line.standKind() == null ? SetUpWords.held(line.placement().mount()) : StandSheet.kindOne(line.standKind());
-        return held.isEmpty() ? "none" : line.standLabel() == null ? held : held + ": " + line.standLabel();
+        return held.isEmpty() ? "none" : line.standLabel() == null ? held : line.standLabel() + (line.standKind() == StandKind.OVERHEAD ? ", with a sandbag" : "");
     }
 }

@@ -6,6 +6,7 @@ import pairwright.session.Picks;
 import pairwright.session.Plan;
 import pairwright.session.PlanDesk;
 import pairwright.session.Progress;
+import pairwright.session.allocation.NotDecided;
 import pairwright.session.Planned;
 
 /**
@@ -34,6 +35,8 @@ public record PlanChosen(Plan plan, boolean taken, Planned planned, Progress pro
             } catch (IllegalArgumentException gone) {
                 return new PlanChosen(null, true, null, null, "The plan that was taken does not hold any more: " + SendForm.sentence(gone.getMessage())
                         + " Re-plan from it, or take another.");
+            } catch (NotDecided open) {
+                return new PlanChosen(null, true, null, null, SendForm.sentence(open.getMessage()), true);
             }
         }
         return ofAll(at);

@@ -154,7 +154,7 @@ public final class PlanSheets {
             }
             List<Mic> mics = plan.linesOf(seat.id()).stream().sorted(Comparator.comparingInt(Line::mic)).map(line -> new Mic(line.number(), line.name(),
                     line.unit() == null ? "" : line.unit().label(), line.placement().name(), words.line(seat, served.option(), line), figures(at, line))).toList();
-            all.add(new SetUp(seat.id(), at.seatName(seat), words.title(seat, served.option()), served.option().mics().size() > 1 ? served.option().techniqueName() : "", mics,
+            all.add(new SetUp(seat.id(), at.seatName(seat), words.title(seat, served.option()), words.setUp(seat).together(served.option()), mics,
                     words.pictures(seat, served.option(), "seat-" + seat.id()), words.cautions(served, Severity.DANGER, Severity.CARE), words.cautions(served, Severity.NOTE),
                     care(at, seat)));
         }

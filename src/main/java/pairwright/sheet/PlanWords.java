@@ -40,7 +40,7 @@ final class PlanWords {
     PlanWords(AtPlan at, Plan plan) {
         this.at = at;
         this.plan = plan;
-        this.telling = Telling.of(plan, at.lineUp());
+        this.telling = Telling.of(plan, at.lineUp(), at.at().known().rules().rules());
     }
 
     /** What a seat is asked with: its own wishes, and beside it whom its first microphone is nearest to. */
@@ -91,7 +91,7 @@ final class PlanWords {
     List<OptionView.CautionView> ofTheWhole() {
         Gathered gathered = new Gathered();
         plan.cautions().forEach(gathered::add);
-        plan.served().forEach(served -> served.option().cautions().stream().filter(caution -> caution.severity() == Severity.DANGER)
+        plan.served().forEach(served -> served.option().cautions().stream().filter(caution -> caution.severity() == Severity.DANGER && !telling.leavesOut(caution, served.seat()))
                 .forEach(caution -> gathered.add(served.seat(), caution)));
         plan.lines().forEach(line -> line.cautions().stream().filter(said -> said.severity() == Severity.DANGER).forEach(gathered::add));
         return gathered.views(Severity.DANGER, Severity.CARE, Severity.NOTE);

@@ -5,6 +5,8 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import pairwright.catalogue.Shown;
@@ -13,7 +15,6 @@ import pairwright.session.Line;
 import pairwright.session.LineUpCheck;
 import pairwright.session.Lost;
 import pairwright.session.Picks;
-import pairwright.session.Progress;
 import pairwright.session.allocation.NotDecided;
 import pairwright.sheet.ReadingParts.Fact;
 
@@ -66,9 +67,10 @@ public final class RePlanPage {
      * @param figures what it costs
      * @param cautions of the new plan, gravest first
      * @param gets who gets what from now on, where that changed
+     * @param crowded who has no room on the floor, in sentences
      * @param take takes it; null where this reader may not
      */
-    public record Changed(List<Step> steps, String time, String kept, List<Fact> figures, List<OptionView.CautionView> cautions, List<Fact> gets, SendForm take) {
+    public record Changed(List<Step> steps, String time, String kept, List<Fact> figures, List<OptionView.CautionView> cautions, List<Fact> gets, List<String> crowded, SendForm take) {
     }
 
     /** One thing to do, in a sentence, and how long it takes. */
@@ -93,6 +95,9 @@ public final class RePlanPage {
         }
         Wanted wanted = wanted(at.visit(), faults);
         LineUpCheck.lostMinutes(at.lineUp(), wanted.lost().minutes()).ifPresent(says -> faults.add(SendForm.sentence(says)));
+        if (before != null) {
+            unknown(at, before, wanted.lost(), faults);
+        }
         PlanFrame frame = PlanFrame.of(at, "Re-plan", "replan", List.of(), chosen, faults);
         if (before == null) {
             return PlanSheets.without(at, frame, chosen);
@@ -108,7 +113,8 @@ public final class RePlanPage {
             }
         }
         if (asked && change == null && impossible.isEmpty()) {
-            PlanChosen waits = new PlanChosen(chosen.plan(), chosen.taken(), null, new Progress("Planning anew from what stands", 0, 0), "");
+            PlanChosen waits = new PlanChosen(chosen.plan(), chosen.taken(), null,
+                    at.desk().far(at.lineUp(), at.gear(), before, wanted.lost(), wanted.pricePoints()), "");
             return PlanSheets.without(at, PlanFrame.of(at, "Re-plan", "replan", List.of(), waits, List.of()), waits);
         }
         return at.page(faults.isEmpty() ? 200 : 400, "replan", frame, new Content(groups(at, before, wanted), price(at, wanted), minutes(at, wanted), asked,
@@ -151,6 +157,15 @@ public final class RePlanPage {
         return 0;
     }
 
+    /** What is neither in the plan nor in the locker cannot have failed; an address may name what was there once. */
+    private static void unknown(AtPlan at, Picks before, Lost lost, List<String> faults) {
+        Set<String> there = before.seats().stream().flatMap(seat -> seat.mics().stream())
+                .flatMap(mic -> Stream.of(mic.unit(), mic.stand(), mic.booster(), mic.box(), mic.pad(), mic.channel())).filter(Objects::nonNull).collect(Collectors.toSet());
+        Stream.concat(lost.units().stream(), lost.channels().stream()).filter(id -> at.at().locker() != null && !there.contains(id) && at.unit(id) == null)
+                .forEach(id -> faults.add("There is no \u201c" + Shown.of(id) + "\u201d in this plan or in the locker. Tick below what failed."));
+        lost.seats().stream().filter(id -> at.lineUp().seat(id).isEmpty()).forEach(id -> faults.add("There is nobody called \u201c" + Shown.of(id) + "\u201d in the line-up. Tick below who is not coming."));
+    }
+
     private static FormField minutes(AtPlan at, Wanted wanted) {
         return at.lineUp().setUp() == null ? null : FormField.line("minutes", "Minutes lost of " + at.lineUp().setUp().minutes() + " to set up")
                 .value(Integer.toString(wanted.lost().minutes())).hint("What stands takes no time as long as it stays; what is changed has to be done in what is left.");
@@ -170,9 +185,9 @@ public final class RePlanPage {
         Map<String, String> seats = new LinkedHashMap<>();
         at.lineUp().seats().forEach(seat -> seats.put(seat.id(), at.seatName(seat)));
         List<Group> groups = new ArrayList<>();
-        group(groups, "unit", "Microphones, stands and what is in a line that failed or are gone", units, wanted.lost().units());
-        group(groups, "channel", "Channels that failed", channels, wanted.lost().channels());
-        group(groups, "seat", "Who is not coming", seats, wanted.lost().seats());
+        group(at, groups, "unit", "Microphones, stands and what is in a line that failed or are gone", units, wanted.lost().units());
+        group(at, groups, "channel", "Channels that failed", channels, wanted.lost().channels());
+        group(at, groups, "seat", "Who is not coming", seats, wanted.lost().seats());
         return groups;
     }
 
@@ -183,11 +198,11 @@ public final class RePlanPage {
         }
     }
 
-    private static void group(List<Group> groups, String name, String heading, Map<String, String> all, List<String> ticked) {
+    private static void group(AtPlan at, List<Group> groups, String name, String heading, Map<String, String> all, List<String> ticked) {
         List<Box> boxes = new ArrayList<>();
         all.forEach((id, label) -> boxes.add(new Box(name + "-" + id, id, label, ticked.contains(id))));
         // what was named and is not in the plan is kept in sight
-        ticked.stream().filter(id -> !all.containsKey(id)).forEach(id -> boxes.add(new Box(name + "-" + id, id, Shown.of(id), true)));
+        ticked.stream().filter(id -> !all.containsKey(id)).forEach(id -> boxes.add(new Box(name + "-" + id, id, at.unit(id) == null ? Shown.of(id) : at.unit(id).label(), true)));
         if (!boxes.isEmpty()) {
             groups.add(new Group(name, heading, boxes));
         }
@@ -213,7 +228,7 @@ public final class RePlanPage {
                 at.lineUp().seat(served.seat()).map(seat -> words.title(seat, served.option())).orElse(""), change.plan().linesOf(served.seat()).stream()
                         .map(line -> line.unit() == null ? "line " + line.number() : line.unit().label() + " on line " + line.number()).collect(Collectors.joining(", ")))).toList();
         return new Changed(steps, time(change.timeS()), change.kept().stream().map(at::seatName).collect(Collectors.joining(", ")), figures, words.grave(), gets,
-                steps.isEmpty() && at.taken() != null ? null : take(at, wanted));
+                Crowding.of(at.lineUp().without(wanted.lost().seats()), at.catalogue()).stream().map(at.reader()::sentence).toList(), steps.isEmpty() && at.taken() != null ? null : take(at, wanted));
     }
 
     private static SendForm take(AtPlan at, Wanted wanted) {
@@ -234,9 +249,19 @@ public final class RePlanPage {
         return wanted.lost().minutes() == 0 ? form : form.hiding("minutes", Integer.toString(wanted.lost().minutes()));
     }
 
+    /** Where that is asked for that a form asked, to see what it comes to. */
+    public static String address(AtPlan at, Visit asked) {
+        List<Param> params = new ArrayList<>();
+        Stream.of("plan", "price", "unit", "channel", "seat", "minutes").forEach(name -> asked.all(name).forEach(value -> params.add(new Param(name, value))));
+        return Param.address(at.path("replan"), params);
+    }
+
     /** "4 min", "under a minute". */
     static String time(double timeS) {
         long minutes = Math.round(timeS / 60);
+        if (timeS > 60 && timeS < 120) {
+            return Math.round(timeS) + " s"; // so that steps add up to what is said of all
+        }
         return timeS <= 0 ? "" : minutes < 1 ? "under a minute" : minutes < 90 ? minutes + " min" : minutes / 60 + " h " + minutes % 60 + " min";
     }
 }

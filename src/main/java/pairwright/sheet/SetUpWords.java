@@ -95,11 +95,13 @@ public final class SetUpWords {
                 set.add(nulled);
             }
         }
-        String held = held(mic.mount());
+        Line line = line(index);
+        String held = line != null && line.standLabel() != null ? "on " + line.standLabel() : held(mic.mount());
         if (!held.isEmpty()) {
             set.add(held);
         }
-        set.add(catalogue.mics().get(mic.micType()).power().switched(mic.phantom()));
+        set.add(line != null && line.phantomWanted() && !mic.phantom() ? "phantom on for the " + (line.booster() == null ? "line box" : "booster")
+                : catalogue.mics().get(mic.micType()).power().switched(mic.phantom()));
         if (mic.pad()) {
             set.add(Math.round(mic.padDb()) + " dB pad in");
         }
@@ -110,6 +112,20 @@ public final class SetUpWords {
             set.add(mic.channels() + " channels");
         }
         return String.join(", ", set);
+    }
+
+    /** What the two of an option are together, and of a stereo pair how they stand to each other; empty for one alone. */
+    String together(Option option) {
+        Technique technique = catalogue.techniques().get(option.technique());
+        if (option.mics().size() < 2 || technique == null || !technique.stereo() || technique.spacingM() == null) {
+            return option.mics().size() < 2 ? "" : option.techniqueName();
+        }
+        if (technique.arrangement() == Arrangement.MID_SIDE) {
+            return option.techniqueName() + ", one close above the other";
+        }
+        String apart = technique.spacingM() == 0 ? "capsules one close above the other" : "capsules " + reader.distance(technique.spacingM()) + " apart";
+        String turned = technique.includedDegrees() == null ? "" : technique.includedDegrees() == 0 ? ", parallel" : ", turned " + Math.round(technique.includedDegrees()) + " degrees apart";
+        return option.techniqueName() + ", " + apart + turned + "; left is left as one stands behind the pair and looks at the source";
     }
 
     static boolean wired(Placement mic) {

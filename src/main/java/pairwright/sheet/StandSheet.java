@@ -2,8 +2,14 @@ package pairwright.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import pairwright.drawing.Reader;
 import pairwright.model.Lead;
+import pairwright.model.Mount;
+import pairwright.model.PowerNeed;
+import pairwright.session.Between;
 import pairwright.session.Leads;
 import pairwright.session.Line;
 import pairwright.session.Plan;
@@ -13,6 +19,7 @@ import pairwright.session.StandKind;
 public final class StandSheet {
     /** What is as steady as that is no more so for being told exactly. */
     private static final double STEADY_RATIO = 10;
+    private static final double FOOT_M = 0.3048;
 
     private StandSheet() {
     }
@@ -64,8 +71,14 @@ public final class StandSheet {
 
     /** "15 m", "2 \u00d7 15 m", "30 m and 5 m". */
     private static String lead(AtPlan at, Leads.Run run) {
-        String lengths = run.lengthsM().stream().map(at.reader()::distance).collect(Collectors.joining(" and "));
+        String lengths = run.lengthsM().stream().map(lengthM -> length(at, lengthM)).collect(Collectors.joining(" and "));
         return run.leads() > 1 ? run.leads() + " \u00d7 " + lengths : lengths;
+    }
+
+    /** "30 m", as it is written on the lead; "30 m (98 ft)" for who thinks in feet. */
+    private static String length(AtPlan at, double lengthM) {
+        String metres = Reader.METRIC.distance(lengthM);
+        return at.reader().imperial() ? metres + " (" + Math.round(lengthM / FOOT_M) + " ft)" : metres;
     }
 
     private static List<String> says(AtPlan at, Plan plan, Leads found) {
@@ -73,13 +86,14 @@ public final class StandSheet {
         int mics = found.runs().stream().mapToInt(Leads.Run::leads).sum();
         if (mics > 0) {
             leads.add(mics + (mics == 1 ? " microphone lead" : " microphone leads") + " to the box of the channels, one for each: "
-                    + found.counts().stream().map(count -> count.count() + " of " + at.reader().distance(count.lengthM())).collect(Collectors.joining(", ")) + ".");
+                    + found.counts().stream().map(count -> count.count() + " of " + length(at, count.lengthM())).collect(Collectors.joining(", ")) + ".");
             Lead usual = at.catalogue().leads().get(Lead.MICROPHONE);
-            leads.add("Each along the walls and up to its microphone, a " + at.measures().number(usual.slackShare() * 100, 0) + "% longer way and " + at.reader().distance(usual.slackM())
+            leads.add("Each along the walls and up to its microphone, a " + at.measures().number(usual.slackShare() * 100, 0) + "% longer way and " + length(at, usual.slackM())
                     + " for the ends, rounded up to a usual length. " + (found.box().assumed() == null ? "" : "Nobody said where the box is: taken in the middle of the "
                     + wall(found.box().assumed()) + ", from where it takes least. Say under Line-up where the leads end."));
         }
-        long wired = plan.lines().stream().filter(line -> SetUpWords.wired(line.placement())).count();
+        // who has a box or an instrument input of its own is counted with that
+        long wired = plan.lines().stream().filter(line -> SetUpWords.wired(line.placement()) && !line.between().boxed() && !line.between().instrument()).count();
         if (wired > 0) {
             leads.add(wired + (wired == 1 ? " lead" : " leads") + " from an instrument to its box.");
         }
@@ -95,8 +109,36 @@ public final class StandSheet {
         if (boosters > 0) {
             leads.add(boosters + (boosters == 1 ? " short lead" : " short leads") + " between a microphone and its booster.");
         }
+        List<String> besides = besides(at, plan);
+        if (!besides.isEmpty()) {
+            leads.add("Besides: " + String.join(", ", besides) + ".");
+        }
         leads.add("Setting all of it up takes about " + plan.setUp().words() + ".");
         return leads;
+    }
+
+    /** What is easily forgotten, as no locker counts it. */
+    private static List<String> besides(AtPlan at, Plan plan) {
+        List<String> besides = new ArrayList<>();
+        Map<Integer, Line> byNumber = plan.lines().stream().collect(Collectors.toMap(Line::number, line -> line));
+        add(besides, "sandbag", plan.lines().stream().filter(line -> line.standKind() == StandKind.OVERHEAD && line.sharesStandWith() == null));
+        // the two halves of one stereo microphone share its stand without a bar
+        add(besides, "bar for two microphones on one stand", plan.lines().stream().filter(line -> line.sharesStandWith() != null && byNumber.get(line.sharesStandWith()).mic() != line.mic()));
+        add(besides, "pop screen", plan.lines().stream().filter(line -> line.placement().positionName().contains("pop screen")));
+        add(besides, "clip for an instrument", plan.lines().stream().filter(line -> line.placement().mount() == Mount.CLIP));
+        add(besides, "supply of its own, with its cable", plan.lines().stream().filter(line -> at.catalogue().mics().get(line.placement().micType()).power() == PowerNeed.OWN_SUPPLY));
+        add(besides, "fresh cell", plan.lines().stream().filter(line -> line.between().box() != null && line.between().box().power() == Between.BoxPower.BATTERY));
+        if (!at.lineUp().gobos().isEmpty()) {
+            besides.add(at.lineUp().gobos().size() + (at.lineUp().gobos().size() == 1 ? " screen" : " screens") + " for the floor");
+        }
+        return besides;
+    }
+
+    private static void add(List<String> besides, String thing, Stream<Line> lines) {
+        List<String> numbers = lines.map(line -> Integer.toString(line.number())).toList();
+        if (!numbers.isEmpty()) {
+            besides.add(numbers.size() + " \u00d7 " + thing + " (" + (numbers.size() == 1 ? "line " : "lines ") + String.join(", ", numbers) + ")");
+        }
     }
 
     /** As the plan is drawn, the lower wall is the front. */

@@ -11,6 +11,7 @@ import java.util.stream.IntStream;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.Size;
 import org.junit.jupiter.api.Test;
 import pairwright.acoustics.FirstOrder;
 import pairwright.acoustics.Level;
@@ -97,6 +98,35 @@ class BleedTest {
             }
         }
         assertFalse(turns.isEmpty());
+    }
+
+    @Property(tries = 60)
+    void theTurnFoundIsTheFirstBestOfAllTurnsTriedOneByOne(@ForAll @Size(min = 1, max = 6) List<@DoubleRange(min = 0, max = 180) Double> anglesDegrees,
+            @ForAll @DoubleRange(min = -1, max = 1) double aside, @ForAll @DoubleRange(min = 0.4, max = 9) double distanceM, @ForAll boolean seated, @ForAll boolean outside) {
+        Workshop workshop = Workshop.of(VOICE, Limits.NONE, new Neighbour("drum-kit", distanceM, 90));
+        Reaching kit = workshop.scene().others().get(0);
+        List<Reaching> who = anglesDegrees.stream().map(angle -> new Reaching(kit.seat(), KIT, distanceM, angle, aside * Math.sin(Math.toRadians(angle)),
+                kit.directOctavesDbSpl().plus(angle / 10), outside ? null : kit.reverberantOctavesDbSpl(), 0)).toList();
+        Bleed bleed = new Bleed(workshop.scene().spectrumDb(), seated, who);
+        int step = seated ? 5 : 1;
+        for (PatternData pattern : patterns(workshop)) {
+            double wide = firstBest(bleed, pattern, 0, step, 40);
+            double best = firstBest(bleed, pattern, wide, 1, step - 1);
+            boolean worth = bleed.separationDb(pattern, best, 0) - bleed.separationDb(pattern, 0, 0) >= 1;
+            assertEquals(worth && best != 0 ? Double.valueOf(best) : null, bleed.bestTurnDegrees(pattern, 40), pattern::toString);
+        }
+    }
+
+    private static double firstBest(Bleed bleed, PatternData pattern, double aboutDegrees, int step, int farthest) {
+        double best = aboutDegrees;
+        for (int off = step; off <= farthest; off += step) {
+            for (double turn : new double[] {aboutDegrees + off, aboutDegrees - off}) {
+                if (Math.abs(turn) <= 40 && bleed.separationDb(pattern, turn, 0) > bleed.separationDb(pattern, best, 0)) {
+                    best = turn;
+                }
+            }
+        }
+        return best;
     }
 
     @Test

@@ -54,6 +54,20 @@ class PlanTest {
     }
 
     @Test
+    void aTickThatCannotBeSentWaitsAndIsSentAgain(Browser browser) {
+        planned(browser, "check");
+        browser.js("window.reached = window.fetch, window.fetch = function () { return Promise.reject(new Error('no network')); }, true");
+        boolean before = (Boolean) browser.js("document.querySelectorAll('.channel input[name=tick]')[2].checked");
+        browser.all(".channel input[name=tick]").get(2).sendKeys(Keys.SPACE);
+        browser.until("it says so", () -> browser.find("#check-said").getText().startsWith("One tick is not kept yet"));
+        assertEquals(!before, browser.all(".channel input[name=tick]").get(2).isSelected(), "what was ticked stands");
+        browser.js("window.fetch = window.reached, true");
+        browser.until("it is kept", () -> browser.find("#check-said").getText().isEmpty() && before == browser.all(".channel .tick-who").get(2).getText().isEmpty());
+        planned(browser, "check");
+        assertEquals(!before, browser.all(".channel input[name=tick]").get(2).isSelected());
+    }
+
+    @Test
     void withoutScriptAButtonRemembersThem(Browser browser) {
         planned(browser, "check");
         browser.withoutScript();

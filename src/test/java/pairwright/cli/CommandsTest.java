@@ -22,7 +22,7 @@ class CommandsTest {
     Path folder;
 
     @ParameterizedTest
-    @ValueSource(strings = {"", "ask", "plan", "replan", "locker", "lab", "number", "serve", "token", "backup", "restore", "check"})
+    @ValueSource(strings = {"", "ask", "plan", "replan", "locker", "lab", "listen", "number", "serve", "token", "backup", "restore", "check"})
     void everyCommandExplainsItselfAndSaysItsVersion(String command) {
         for (String option : List.of("--help", "-h")) {
             Run help = Run.of(Stream.of(command, option).filter(word -> !word.isEmpty()).toArray(String[]::new));
@@ -41,13 +41,13 @@ class CommandsTest {
     @Test
     void theHelpOfTheProgramNamesEveryCommand() {
         String help = Run.of("--help").out();
-        assertEquals(List.of("ask", "plan", "replan", "locker", "lab", "number", "serve", "token", "backup", "restore", "demo", "buy", "check"), List.copyOf(Main.commandLine().getSubcommands().keySet()));
+        assertEquals(List.of("ask", "plan", "replan", "locker", "lab", "listen", "number", "serve", "token", "backup", "restore", "demo", "buy", "check"), List.copyOf(Main.commandLine().getSubcommands().keySet()));
         Main.commandLine().getSubcommands().keySet().forEach(command -> assertTrue(help.contains("\n  " + command + " "), help));
     }
 
     static Stream<Arguments> unusable() {
         return Stream.of(
-                Arguments.of("Say what to do: ask, plan, replan, locker, lab, number, serve, token, backup, restore, demo, buy or check", new String[] {}),
+                Arguments.of("Say what to do: ask, plan, replan, locker, lab, listen, number, serve, token, backup, restore, demo, buy or check", new String[] {}),
                 Arguments.of("play", new String[] {"play", "a tune"}),
                 Arguments.of("WORDS", new String[] {"ask"}),
                 Arguments.of("words are empty", new String[] {"ask", "  "}),

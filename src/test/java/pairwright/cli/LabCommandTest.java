@@ -91,7 +91,7 @@ class LabCommandTest {
         Run run = run("make", "choose", "--benches", "0", "--level", "9");
         assertEquals(2, run.exit());
         assertTrue(run.err().contains("benches must be 1 to 60") && run.err().contains("level must be 1 to 5"), run.err());
-        assertTrue(run("make", "choose", "--from", "2031-03-01T10:00", "--until", "2031-03-01T12:00").err().contains("pairwright: What there is makes"), "no microphone is there");
+        assertTrue(run("make", "choose", "--from", "2031-03-01T10:00", "--until", "2031-03-01T12:00").err().contains("pairwright: No microphone is free, and every bench of"), "no microphone is there");
         assertEquals(1, run("show", "x1").exit());
         assertEquals(2, Run.of("lab").exit());
     }

@@ -62,6 +62,12 @@ final class LockerSite implements AutoCloseable {
                 body.isEmpty() ? HttpRequest.BodyPublishers.noBody() : HttpRequest.BodyPublishers.ofString(body)));
     }
 
+    /** What a page's script sends of a form, and gets. */
+    HttpResponse<String> phone(String address, String body) {
+        return exchange(HttpRequest.newBuilder(uri(address)).header("Content-Type", "application/x-www-form-urlencoded").header("Origin", "http://127.0.0.1:" + server.port())
+                .header("Accept", "application/json").POST(HttpRequest.BodyPublishers.ofString(body)));
+    }
+
     /** A page with its headers, as a browser asks for it that has seen it before. */
     HttpResponse<String> again(String address, String mark) {
         return exchange(HttpRequest.newBuilder(uri(address)).header("If-None-Match", mark));

@@ -1,6 +1,7 @@
 package pairwright.http;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
@@ -104,6 +105,13 @@ class SessionConformanceTest {
         assertEquals(200, again.status(), again.body());
         assertTrue(again.json().at("/plan/lines").findValuesAsText("unit").stream().noneMatch(lost::equals), again.body());
         assertTrue(!again.json().path("steps").isEmpty() && again.json().path("timeS").asDouble() > 0, again.body());
+
+        Reply without = ask(open, "POST", AGAIN, AGAIN, quoted("{" + TRIO + ", " + GEAR + ", 'plan': ") + plan + quoted(", 'lost': {'channels': ['a-1', 'a-2', 'b-1']}}"));
+        assertEquals(422, without.status(), without.body());
+        JsonNode channels = without.json().at("/short/0");
+        assertTrue(channels.path("resource").asText().contains("channel") && channels.path("needed").asInt() == 2 && channels.path("there").asInt() == 1, without.body());
+        assertFalse(without.json().path("waysOut").isEmpty(), without.body());
+        assertTrue(without.json().path("detail").asText().contains("2 needed, 1 there"), without.body());
 
         Reply unknown = ask(open, "POST", AGAIN, AGAIN, quoted("{" + TRIO + ", " + GEAR + ", 'plan': ") + plan + quoted(", 'lost': {'units': ['r-11'], 'channels': ['c'], 'seats': ['hron']}}"));
         assertEquals(400, unknown.status());

@@ -8,11 +8,13 @@ import java.net.http.HttpResponse;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import pairwright.locker.Act;
+import pairwright.locker.Condition;
 import pairwright.locker.UnitDraft;
 
 /** The pages of a planned session, used as somebody does who has a browser and no script. */
@@ -107,7 +109,66 @@ class SessionPlanPagesTest {
         assertEquals(303, browser(yours, keys.get(1)));
         assertEquals(List.of(keys.get(0), keys.get(1)), site.get(AT + "/check").page().page().select("input[name=tick][checked]").eachAttr("value"));
         HttpResponse<String> ticked = site.api("GET", AT + "/check?part=ticks", "");
-        assertTrue(ticked.body().contains("\"done\":2"), ticked.body());
+        assertTrue(ticked.body().contains("\"" + keys.get(0) + "\":") && ticked.body().contains("\"" + keys.get(1) + "\":"), ticked.body());
+    }
+
+    private HttpResponse<String> tick(String key, boolean on) {
+        return site.phone(AT + "/check", (on ? "tick=" : "was=") + key);
+    }
+
+    @Test
+    void aTickIsKeptAndReadWhileThereIsNoPlan() {
+        HttpResponse<String> early = site.api("GET", AT + "/check?part=ticks", "");
+        assertEquals(200, early.statusCode(), "nothing is planned yet: " + early.body());
+        take();
+        LockerSite.Got page = site.get(AT + "/check");
+        String key = page.page().page().select("input[name=tick]").first().val();
+        String plan = page.page().page().selectFirst("form#check").attr("data-plan");
+        String unit = site.api("GET", "/api/sessions/barn-trio/picks", "").body().replaceAll("(?s).*?\"unit\" ?: ?\"([^\"]*)\".*", "$1");
+        site.locker.change(Act.by("Ada"), changes -> {
+            return changes.alter(unit, site.locker.unit(unit).orElseThrow().draft().in(Condition.IN_REPAIR, "fell"), null).id();
+        });
+        assertEquals(409, site.get(AT + "/check").status(), "the plan that was taken does not hold any more");
+        HttpResponse<String> ticked = tick(key, true);
+        assertEquals(200, ticked.statusCode(), ticked.body());
+        assertTrue(ticked.body().contains("\"" + key + "\":") && ticked.body().contains("\"plan\":\"" + plan + "\""), ticked.body());
+        assertEquals(ticked.body(), site.api("GET", AT + "/check?part=ticks", "").body());
+        assertFalse(tick(key, false).body().contains(key));
+    }
+
+    @Test
+    void whoTicksAPlanThatWasReplacedIsTold() {
+        take();
+        String before = site.get(AT + "/check").page().page().selectFirst("form#check").attr("data-plan");
+        assertTrue(site.api("GET", AT + "/check?part=ticks", "").body().contains("\"plan\":\"" + before + "\""), before);
+        site.send(site.get(AT + "/replan?seat=bass&price=50"), "take-change", Map.of());
+        String after = site.get(AT + "/check").page().page().selectFirst("form#check").attr("data-plan");
+        assertFalse(after.isEmpty() || after.equals(before), after);
+        assertTrue(site.api("GET", AT + "/check?part=ticks", "").body().contains("\"plan\":\"" + after + "\""), after);
+    }
+
+    @Test
+    void searchingAgainLeadsToThePlansAndThrowsNothingAway() {
+        String before = planned(AT + "/plan").text();
+        LockerSite.Got again = site.post(AT + "/plan/again", Map.of());
+        assertEquals(303, again.status(), again.text());
+        assertEquals(AT + "/plan", again.location());
+        LockerSite.Got after = site.get(AT + "/plan");
+        assertTrue(after.page().page().select("#planned[data-again]").isEmpty(), "what was found is still there");
+        assertEquals(before, after.text());
+        assertEquals(404, site.post("/sessions/nosuch/plan/again", Map.of()).status());
+    }
+
+    @Test
+    void whatIsShortIsSaidOfAChangeThatCannotBe() {
+        take();
+        LockerSite.Got none = site.get(AT + "/replan?seat=bass&price=5&" + site.locker.units().stream().map(unit -> "unit=" + unit.id()).collect(Collectors.joining("&")));
+        assertEquals(200, none.status(), none.text());
+        assertTrue(none.text().contains("Short: "), none.text());
+        assertTrue(none.page().page().select("form#take-change").isEmpty(), "there is nothing to take");
+        LockerSite.Got wrong = site.post(AT + "/replan", Map.of("unit", "yard-vocal", "price", "much"));
+        assertEquals(303, wrong.status(), wrong.text());
+        assertEquals(400, site.get(wrong.location()).status(), "it is told what is wrong with it: " + wrong.location());
     }
 
     private int browser(LockerSite.Got page, String key) {

@@ -5,12 +5,15 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import pairwright.advice.KnowledgeStore;
+import pairwright.model.MicType;
 
 /** Plans with faults in them. */
 class FaultsKindTest {
     private static final Lab LAB = new Lab(KnowledgeStore.builtIn().current(), null);
+    private static final String RIBBONS = LAB.catalogue().mics().values().stream().filter(MicType::passiveRibbon).map(MicType::id).collect(Collectors.joining("|"));
     private static final int[] FAULTS = {1, 2, 2, 3, 3};
 
     private static List<Variant> some(int level, int many) {
@@ -61,6 +64,21 @@ class FaultsKindTest {
             }
         }
         assertTrue(dangers > 0, "no danger among all of them");
+    }
+
+    /** Whoever reads that nothing is wrong with it learns what ruins a ribbon. */
+    @Test
+    void aRibbonOnALiveChannelIsAFaultAndIsAskedFor() {
+        int asked = 0;
+        for (Variant variant : some(5, 30)) {
+            int live = variant.drawn().all("channels").indexOf(FaultsPlan.On.LIVE.name());
+            if (live >= 0 && variant.drawn().all("setUps").get(live).split(" \\+")[0].matches(".*\\b(" + RIBBONS + ")\\b.*")) {
+                Key.Entry entry = variant.exercise().key().items().stream().filter(item -> item.item().equals("set-up-" + (live + 1))).findFirst().orElseThrow();
+                assertTrue(entry.rests().contains("PLN-034"), entry.toString());
+                asked += entry.right().equals(LAB.rules().rule("PLN-034").title()) ? 1 : 0;
+            }
+        }
+        assertTrue(asked > 0, "no ribbon on a live channel among all of them");
     }
 
     @Test

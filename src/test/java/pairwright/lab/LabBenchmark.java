@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.lang.management.ManagementFactory;
 import java.lang.management.ThreadMXBean;
 import java.nio.file.Files;
-import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
@@ -25,36 +24,45 @@ import pairwright.locker.Span;
 import pairwright.locker.UnitDraft;
 
 /** How long it takes, in time of the processor (of this thread, so that what else runs on the machine counts little), to draw and to allot the exercises of six benches, to mark two hundred answers, and to sum them up. */
-final class LabBenchmark {
+public final class LabBenchmark {
     private static final ThreadMXBean CPU = ManagementFactory.getThreadMXBean();
     private static final int TIMES = 10;
     private static final int BENCHES = 6;
     private static final int ANSWERS = 200;
     private static final int BENCHES_MARKED = 50;
-    private static final int UNITS_OF_A_TYPE = 1;
+    private static final int HANDS_ON_MARKED = 20;
+    private static final int UNITS_MADE_OF = 1;
+    /** Twenty benches of what needs two of a type, or seven types, want more than one unit of each. */
+    private static final int UNITS_MARKED_OF = 6;
 
     private LabBenchmark() {
     }
 
+    /** Prints the figures. */
     public static void main(String[] arguments) throws IOException {
         Knowledge now = KnowledgeStore.builtIn().current();
-        Path folder = Files.createTempDirectory("lab-benchmark-");
-        try (Locker locker = Locker.open(Place.in(folder), now::catalogue, Clock.systemUTC())) {
+        now.rules().plan(true, List.of()); // here, since under the build tool only this thread knows where the rules' engine is
+        with(UNITS_MADE_OF, now, (desk, locker) -> desk.kinds().forEach(kind -> made(kind, desk, locker, now)));
+        with(UNITS_MARKED_OF, now, (desk, locker) -> desk.kinds().forEach(kind -> marked(kind, desk, locker)));
+    }
+
+    private interface Work {
+        void at(LabDesk desk, Locker locker);
+    }
+
+    /** In a locker with so many units of every type. */
+    private static void with(int units, Knowledge now, Work work) throws IOException {
+        try (Locker locker = Locker.open(Place.in(Files.createTempDirectory("lab-benchmark-")), now::catalogue, Clock.systemUTC())) {
             locker.change(Act.by("Ida"), changes -> {
                 now.catalogue().mics().values().forEach(type -> {
-                    for (int i = 0; i < UNITS_OF_A_TYPE; i++) {
+                    for (int i = 0; i < units; i++) {
                         changes.add(UnitDraft.mic(type.id() + "-" + i, type.id(), type.id() + " " + i));
                     }
                 });
                 return "";
             });
-            LabDesk desk = new LabDesk(locker, () -> now);
-            for (KindInfo kind : desk.kinds()) {
-                made(kind, desk, locker, now);
-            }
-            for (KindInfo kind : desk.kinds()) {
-                marked(kind, desk, locker);
-            }
+            System.out.println("with " + units + (units == 1 ? " unit" : " units") + " of each of " + now.catalogue().mics().size() + " types");
+            work.at(new LabDesk(locker, () -> now), locker);
         }
     }
 
@@ -66,7 +74,8 @@ final class LabBenchmark {
         double spread = 0;
         int made = 0;
         for (int i = 0; i < TIMES; i++) {
-            Instant from = locker.now().plus(Duration.ofDays(10 + i));
+            // what another kind has booked by then would be missing here
+            Instant from = locker.now().plus(Duration.ofDays(10 + desk.kinds().indexOf(kind) * TIMES + i));
             Wanted wanted = new Wanted(kind.id(), "benchmark " + i, 1 + i % KindInfo.LEVELS, BENCHES, from, from.plusSeconds(3600), null);
             long start = CPU.getCurrentThreadCpuTime();
             Candidates drawn = desk.draw(wanted);
@@ -74,12 +83,14 @@ final class LabBenchmark {
             start = CPU.getCurrentThreadCpuTime();
             Benches benches = new MadeSet(new Kinds().kind(kind.id()).orElseThrow(), now).benches(drawn, locker.stock(new Span(from, from.plusSeconds(3600))));
             allottedS.add(since(start));
-            if (benches.chosen().size() == BENCHES) {
-                start = CPU.getCurrentThreadCpuTime();
+            start = CPU.getCurrentThreadCpuTime();
+            try {
                 locker.change(Act.by("Ida"), changes -> desk.make(changes, drawn, "Ida").id());
                 keptS.add(since(start));
                 spread = Math.max(spread, Variants.spread(benches.chosen()));
                 made++;
+            } catch (DoesNotFit few) {
+                tell(desk, few);
             }
         }
         System.out.printf(Locale.ROOT, "%s: %d benches made %d of %d times; drawn %s, allotted %s, allotted, booked and kept %s; widest spread %.3f%n", kind.id(), BENCHES, made, TIMES,
@@ -90,9 +101,9 @@ final class LabBenchmark {
     private static void marked(KindInfo kind, LabDesk desk, Locker locker) {
         ExerciseSet set;
         try {
-            set = desk.make(new Wanted(kind.id(), "benchmark", 1, kind.handsOn() ? 20 : BENCHES_MARKED, null, null, null), "Ida");
+            set = desk.make(new Wanted(kind.id(), "benchmark", 1, kind.handsOn() ? HANDS_ON_MARKED : BENCHES_MARKED, null, null, null), "Ida");
         } catch (DoesNotFit few) {
-            System.out.println(kind.id() + ": " + few.getMessage());
+            tell(desk, few);
             return;
         }
         Map<Integer, Answer> best = desk.key(set, Role.INSTRUCTOR).stream().collect(Collectors.toMap(BenchKey::bench, key -> key.key().best()));
@@ -110,6 +121,10 @@ final class LabBenchmark {
         start = CPU.getCurrentThreadCpuTime();
         desk.summary(set, Role.INSTRUCTOR);
         System.out.printf(Locale.ROOT, "%s: %d answers of %d benches marked in %.2f s; summed up in %.2f s%n", kind.id(), marked, set.benches().size(), markedS, since(start));
+    }
+
+    private static void tell(LabDesk desk, DoesNotFit few) {
+        System.out.println("  " + few.getMessage() + ". Instead: " + desk.instead(few).stream().map(Fits::says).collect(Collectors.joining("; ")));
     }
 
     private static double since(long start) {

@@ -145,6 +145,7 @@ class LabDeskTest {
         assertEquals(1, refused.benches());
         assertFalse(refused.shortOf().isEmpty());
         refused.shortOf().forEach(lack -> assertTrue(lack.there() <= 1 && lack.needed() > lack.there() && TYPES.contains(lack.micType()), lack.toString()));
+        assertTrue(refused.getMessage().startsWith("What is free does for 1 of 3 benches of \"Choose and justify\" at level 2. One bench more needs 2 of "), refused.getMessage());
         assertEquals(List.of(), desk.sets(9));
         assertEquals(0, locker.count(new pairwright.locker.Span(FROM, UNTIL)));
         List<Fits> instead = desk.instead(refused);
@@ -173,6 +174,18 @@ class LabDeskTest {
         assertNull(set.booking());
         set.benches().forEach(bench -> assertEquals(List.of(), bench.kit()));
         assertEquals(0, assertThrows(DoesNotFit.class, () -> desk.make(timed("choose", 1, 1), "Ida")).benches());
+    }
+
+    /** What is short is not always one unit more of something. */
+    @Test
+    void whereNoUnitMoreIsShortItSaysWhatThereIsInstead() {
+        assertEquals("No microphone is free, and every bench of \"Compare two\" at level 1 needs some", assertThrows(DoesNotFit.class, () -> desk.make(timed("compare", 1, 1), "Ida")).getMessage());
+        locker.change(Act.by("Wren"), changes -> {
+            TYPES.stream().limit(3).forEach(type -> changes.add(UnitDraft.mic(type, type, type)));
+            return "";
+        });
+        DoesNotFit few = assertThrows(DoesNotFit.class, () -> desk.make(timed("choose", 1, 1), "Ida"));
+        assertEquals("What is free does for no bench of \"Choose and justify\" at level 1: no such exercise can be made of 3 units of 3 types", few.getMessage());
     }
 
     @Test

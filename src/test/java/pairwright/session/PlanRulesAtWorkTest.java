@@ -19,6 +19,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import pairwright.advice.HouseMemory;
 import pairwright.advice.KnowledgeStore;
+import pairwright.advice.Offers;
+import pairwright.model.Setup;
+import pairwright.model.Severity;
 import pairwright.rules.RuleBase;
 import pairwright.rules.RuleInfo;
 
@@ -121,6 +124,8 @@ class PlanRulesAtWorkTest {
     private static Stream<AtWork> gainAndGear() {
         Sessions quiet = live(guitar(RIBBON));
         Sessions kit = live(kit(3, 1));
+        Sessions large = live(at("kit", "drum-kit", 3, 3, 270, 2, "large-condenser-multi-pattern", "low-source-moving-coil"));
+        Gear.Stand low = new Gear.Stand("l", "l", StandKind.SHORT, null, null, null, null, 1.0);
         Sessions fiddle = live(fiddle("one", 3, CONDENSER));
         Sessions two = live(fiddle("one", 3, CONDENSER), at("two", "viola", 5, 3, 0, 1, CONDENSER));
         Sessions stereo = live(kit(3, 2));
@@ -133,6 +138,8 @@ class PlanRulesAtWorkTest {
                 new AtWork("PLN-044", quiet.channels(channel("a").input(1000)), quiet.channels(channel("a").input(2000))),
                 new AtWork("PLN-053", kit.stands(new Gear.Stand("s", "s", StandKind.OVERHEAD, null, 1.5, null, null, 2.5)),
                         kit.stands(new Gear.Stand("s", "s", StandKind.OVERHEAD, 14.0, 1.5, 0.5, 3, 2.5))),
+                new AtWork("PLN-058", large.stands(low, new Gear.Stand("s", "s", StandKind.OVERHEAD, 14.0, 1.5, 0.5, 3, 2.5)),
+                        large.stands(low, new Gear.Stand("s", "s", StandKind.OVERHEAD, null, 1.5, null, null, 2.5))),
                 new AtWork("PLN-054", stereo, kit),
                 new AtWork("PLN-055", fiddle.units(own("a", CONDENSER, "Hums near the lamp", null)), fiddle.units(own("a", CONDENSER, null, null))),
                 new AtWork("PLN-056", two.units(own("a", CONDENSER, null, "b"), own("b", CONDENSER, null, "a")), two.units(unit("a", CONDENSER), unit("b", CONDENSER))),
@@ -252,6 +259,21 @@ class PlanRulesAtWorkTest {
         assertTrue(without < nicely);
     }
 
+    /** No search puts a ribbon on a live channel, so the rule that warns of one speaks of plans that somebody made by hand alone. */
+    @Test
+    void aRibbonOnALiveChannelIsFoundInAPlanByHandAndSearchedAwayFrom() {
+        Seat seat = guitar(RIBBON);
+        Sessions bank = live(seat, fiddle("one", 5, CONDENSER)).channels(channel("a").onBank("A"), channel("b").onBank("A"), channel("c").dead());
+        assertFalse(said(bank).contains("PLN-034"));
+        StoodPlan hand = new StoodPlan(bank.lineUp(), bank.gear().channels(), KNOWLEDGE.current());
+        Offers stood = hand.stood(seat.id(), List.of(new Setup(null, List.of(new Setup.Put(RIBBON, null, "neck-join", 0.4, 0.0)))));
+        List<StoodPlan.Put> put = List.of(new StoodPlan.Put(seat.id(), stood, stood.all().get(0), List.of("a")));
+        Said live = hand.plan(put, List.of("b")).lines().get(0).cautions().stream().filter(said -> said.rule().equals("PLN-034")).findFirst().orElseThrow();
+        assertEquals(Severity.CARE, live.severity());
+        assertTrue(live.says().startsWith("Phantom power is on at a, and the long passive ribbon for the nylon guitar needs none"), live.says());
+        assertFalse(hand.plan(put, List.of()).lines().get(0).cautions().stream().anyMatch(said -> said.rule().equals("PLN-034")));
+    }
+
     private static RuleInfo rule(String id) {
         return rules().filter(rule -> rule.id().equals(id)).findFirst().orElseThrow();
     }
@@ -262,7 +284,7 @@ class PlanRulesAtWorkTest {
 
     @Test
     void everyRuleOfAPlanIsSeenAtWork() {
-        Set<String> seen = new TreeSet<>(List.of("PLN-001"));
+        Set<String> seen = new TreeSet<>(List.of("PLN-001", "PLN-034"));
         all().forEach(at -> assertTrue(seen.add(at.rule()), at.rule() + " is here twice"));
         assertEquals(new TreeSet<>(rules().map(RuleInfo::id).toList()), seen, "a rule without a session in which it speaks: add one, or retire it");
     }

@@ -73,6 +73,7 @@ class PlannerInvariantsTest {
             assertTrue(channel != null, line.channel() + " is not there");
             assertFalse(line.phantomWanted() && (!line.phantom() || channel.phantom() == PhantomSwitch.NONE), line.name() + " has no phantom power");
             assertFalse(line.phantom() && line.booster() == null && Rooms.CATALOGUE.mics().get(line.placement().micType()).passiveRibbon(), line.name() + " is a ribbon on a live channel");
+            assertFalse(line.cautions().stream().anyMatch(said -> said.rule().equals("PLN-034")), line.name() + " is called a ribbon on a live channel");
             if (line.phantomWanted()) {
                 drawnMa.merge(channel.phantom() == PhantomSwitch.BANK ? channel.bank() : channel.id(), line.currentMa(), Double::sum);
             }

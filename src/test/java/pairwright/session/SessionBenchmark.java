@@ -63,9 +63,12 @@ public final class SessionBenchmark {
             warm.of(progress -> planner.plan(lineUp, gear, progress));
         }
         warm.print("a plan of what was judged before");
+        LineUp timed = new LineUp(lineUp.name(), lineUp.floor(), lineUp.seats(), lineUp.gobos(), lineUp.contrast(), lineUp.keep(), null, null, lineUp.plans(), new SetUpTime(240, 2));
         again(planner, plan, "again without a microphone", seat -> new Lost(List.of(plan.linesOf(seat).get(0).unit().id()), null, null));
         again(planner, plan, "again without a channel", seat -> new Lost(null, List.of(plan.linesOf(seat).get(0).channel()), null));
         again(planner, plan, "again without a seat", seat -> new Lost(null, null, List.of(seat)));
+        again(planner, timed, plan, "again with an hour less", seat -> new Lost(null, null, null, 60));
+        again(planner, timed, plan, "again with an hour less, without a microphone", seat -> new Lost(List.of(plan.linesOf(seat).get(0).unit().id()), null, null, 60));
     }
 
     private interface Loss {
@@ -73,6 +76,10 @@ public final class SessionBenchmark {
     }
 
     private void again(Planner planner, Plan plan, String name, Loss loss) {
+        again(planner, lineUp, plan, name, loss);
+    }
+
+    private void again(Planner planner, LineUp lineUp, Plan plan, String name, Loss loss) {
         Phases again = new Phases();
         for (int i = -times; i < times; i++) {
             Lost lost = loss.of(lineUp.seats().get((i + times) % lineUp.seats().size()).id());

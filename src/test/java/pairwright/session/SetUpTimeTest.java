@@ -145,6 +145,7 @@ class SetUpTimeTest {
         assertTrue(change.pressingS() <= (60 - lostMinutes) * 60, change.pressingS() + " s in " + (60 - lostMinutes) + " min");
         double listedS = change.steps().stream().filter(step -> !step.kind().equals("strike")).mapToDouble(Change.Step::timeS).sum();
         assertTrue(change.pressingS() == listedS || change.pressingS() == listedS - 60, listedS + " s are listed, " + change.pressingS() + " counted");
+        assertEquals(Sextet.planner().again(lineUp, Sextet.GEAR, Picks.of(all), lost, price, step -> { }), change, "whoever plans for the first time finds the same");
     }
 
     @Example

@@ -9,12 +9,16 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import pairwright.advice.KnowledgeStore;
 import pairwright.model.Caution;
 import pairwright.model.Effect;
 import pairwright.model.Option;
+import pairwright.model.Pattern;
 import pairwright.model.Severity;
+import pairwright.rules.RuleInfo;
 
 class TellingTest {
+    private static final List<RuleInfo> RULES = KnowledgeStore.builtIn().current().rules().rules();
     private static final Seat FIDDLE = seat("fiddle", "Mirre on fiddle", "violin");
     private static final Seat VOICE = seat("voice", "Ines singing", "singing-voice");
     private static final LineUp LINE_UP = new LineUp(null, new Floor(null, 8, 6, 3, 0.5), List.of(FIDDLE, VOICE), null, List.of(), List.of(), null, null, 1);
@@ -34,7 +38,7 @@ class TellingTest {
     /** Neither a line nor a channel: what is told rests on what was said. */
     private static Telling telling(List<Said> whole, List<Caution> fiddle, List<Caution> voice) {
         return Telling.of(new Plan(1, 0, true, 0, List.of(served("fiddle", fiddle), served("voice", voice)), List.of(), List.of(), List.of(), List.of(), List.of(),
-                List.of(), new Plan.SetUp(null, null, 0), List.of(), List.of(), whole), LINE_UP);
+                List.of(), new Plan.SetUp(null, null, 0), List.of(), List.of(), whole), LINE_UP, RULES);
     }
 
     private static Plan.Served served(String seat, List<Caution> cautions) {
@@ -89,9 +93,34 @@ class TellingTest {
         Line spoken = new Line(line.number(), line.channel(), line.channelLabel(), line.bank(), line.unit(), line.seat(), line.name(), line.source(), line.mic(), line.placement(), line.spot(),
                 line.stand(), line.standLabel(), line.standKind(), line.standRatio(), line.sharesStandWith(), line.booster(), line.boosterGainDb(), line.phantom(), line.phantomWanted(), line.currentMa(),
                 line.gainDb(), line.highPassHz(), line.between(), List.of(said("PLN-071", Severity.CARE, line.number(), line.seat(), "Louder.")));
-        Telling telling = Telling.of(new Plan(1, 0, true, 0, List.of(), List.of(), List.of(spoken), List.of(), List.of(), List.of(), List.of(), plan.setUp(), List.of(), List.of(), List.of()), LINE_UP);
+        Telling telling = Telling.of(new Plan(1, 0, true, 0, List.of(), List.of(), List.of(spoken), List.of(), List.of(), List.of(), List.of(), plan.setUp(), List.of(), List.of(), List.of()), LINE_UP, RULES);
         assertTrue(telling.settled("NEI-010", line.seat()));
         assertFalse(telling.settled("NEI-010", other));
+    }
+
+    private static Line saying(int number, int mic, Said... said) {
+        Line line = Lines.line(LINE_UP, number, "fiddle", "small-condenser-cardioid", Pattern.CARDIOID, Rooms.CATALOGUE.sources().get("violin").positions().get(0).id(), 0.5, 0);
+        return new Line(number, line.channel(), line.channelLabel(), line.bank(), line.unit(), line.seat(), line.name(), line.source(), mic, line.placement(), line.spot(), line.stand(),
+                line.standLabel(), line.standKind(), line.standRatio(), line.sharesStandWith(), line.booster(), line.boosterGainDb(), line.phantom(), line.phantomWanted(), line.currentMa(),
+                line.gainDb(), line.highPassHz(), line.between(), List.of(said));
+    }
+
+    private static Set<String> dangers(Caution light, Line... lines) {
+        return Telling.of(new Plan(1, 0, true, 0, List.of(served("fiddle", List.of(light))), List.of(), List.of(lines), List.of(), List.of(), List.of(), List.of(),
+                new Plan.SetUp(null, null, 0), List.of(), List.of(), List.of()), LINE_UP, RULES).grave().stream().map(Told::rule).collect(Collectors.toSet());
+    }
+
+    @Test
+    void aLightStandIsNotSpokenOfWhereTheStandThatIsGivenIsKnown() {
+        Said heavy = said("PLN-058", Severity.DANGER, 1, "fiddle", "On the tall one.");
+        Caution light = new Caution("SAF-001", 1, Severity.DANGER, "An ordinary light stand tips over here.", List.of(), "");
+        assertEquals(Set.of("PLN-058"), dangers(light, saying(1, 1, heavy)));
+        assertEquals(Set.of("PLN-058"), dangers(light, saying(1, 1, heavy), saying(2, 2)), "the other microphone was not spoken of");
+        Caution both = new Caution("SAF-001", 0, Severity.DANGER, "An ordinary light stand tips over here.", List.of(), "");
+        assertEquals(Set.of("PLN-058", "SAF-001"), dangers(both, saying(1, 1, heavy), saying(2, 2)), "nobody knows the stand of the second");
+        assertEquals(Set.of("SAF-001"), dangers(light, saying(1, 1)));
+        Caution hung = new Caution("SAF-004", 1, Severity.DANGER, "Hung above people.", List.of(), "");
+        assertEquals(Set.of("PLN-058", "SAF-004"), dangers(hung, saying(1, 1, heavy)), "it says nothing of what hangs");
     }
 
     @Test

@@ -1,0 +1,156 @@
+package pairwright.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.IntFunction;
+import pairwright.acoustics.OctaveCurve;
+import pairwright.acoustics.Octaves;
+import pairwright.listen.BleedHeard;
+import pairwright.listen.Measured;
+import pairwright.listen.PairHeard;
+import pairwright.listen.PairWords;
+import pairwright.listen.TakesCompared;
+import pairwright.listen.Traits;
+
+/** What was heard, on a terminal. */
+final class ListenText {
+    private static final int BAR_DB = 2;
+    private static final int LONGEST_BAR = 24;
+
+    private ListenText() {
+    }
+
+    static String source(Measured measured, Traits traits) {
+        StringBuilder text = new StringBuilder();
+        line(text, String.format(Locale.ROOT, "%s: %.1f s, %s, %d bits, %s", measured.recording(), measured.durationS(), measured.channels() == 1 ? "mono" : "stereo", measured.bits(),
+                rate(measured.rateHz())));
+        measured.flaws().forEach(flaw -> line(text, (flaw.serious() ? "Not to be used: " : "Mind: ") + flaw.says() + "."));
+        text.append('\n');
+        line(text, String.format(Locale.ROOT, "Level      %s dBFS while they play, highest peak %s dBFS, they play %.0f %% of the time", signed(measured.runningDbfs()), signed(measured.peakDbfs()),
+                100 * measured.playingShare()));
+        if (measured.calibrated() != null) {
+            line(text, String.format(Locale.ROOT, "At 1 m     %.0f dB SPL, highest peak %.0f dB SPL", measured.calibrated().typicalDbSpl(), measured.calibrated().peakDbSpl()));
+        }
+        if (measured.loud() != null) {
+            line(text, String.format(Locale.ROOT, "Passages   loudest %s dBFS at %s, softest %s dBFS at %s", signed(measured.loud().runningDbfs()), clock(measured.loud().fromS()),
+                    signed(measured.soft().runningDbfs()), clock(measured.soft().fromS())));
+        }
+        line(text, String.format(Locale.ROOT, "Peaks      %.0f dB over the note, %.0f dB over the whole", measured.crestDb(), measured.takeCrestDb()));
+        line(text, "Starts     " + (measured.riseMs() == null ? "too few notes start out of quiet to tell" : String.format(Locale.ROOT, "in %.1f ms, %s (%d notes)", measured.riseMs(), measured.attack().id(), measured.notes())));
+        line(text, "Notes      " + (measured.fundamentals() == null ? "hardly any clear pitch" : String.format(Locale.ROOT, "%.0f to %.0f Hz, the middle one %.0f Hz", measured.fundamentals().lowHz(),
+                measured.fundamentals().highHz(), measured.fundamentals().typicalHz())));
+        line(text, "Noise      " + (measured.noiseDbfs() == null ? "it is never quiet enough to tell" : signed(measured.noiseDbfs()) + " dBFS between the notes"));
+        line(text, "Rings      " + (!measured.resonancesSure() ? "too few different notes to tell ringing from a note" : measured.resonances().isEmpty() ? "nothing stands out" : rings(measured.resonances())));
+        text.append('\n');
+        octaves(text, "Octaves, against the strongest", measured.octavesDb());
+        if (traits != null) {
+            text.append('\n');
+            traits.says().forEach(says -> line(text, says));
+            traits.restsOn().forEach(says -> line(text, "Mind: " + says));
+            text.append('\n');
+            line(text, "For its seat in the line-up:");
+            text.append(heard(traits));
+        }
+        return text.toString();
+    }
+
+    /** As a line-up has it. */
+    private static String heard(Traits traits) {
+        StringBuilder text = new StringBuilder("  heard:\n");
+        field(text, "typicalDbSpl", traits.typicalDbSpl(), 0);
+        field(text, "peakDbSpl", traits.peakDbSpl(), 0);
+        List<String> tone = new ArrayList<>();
+        for (int band = 0; band < Octaves.COUNT; band++) {
+            tone.add(String.format(Locale.ROOT, "%.1f", traits.toneDb().at(band) + 0.0));
+        }
+        text.append("    toneDb: [").append(String.join(", ", tone)).append("]\n");
+        field(text, "lowestHz", traits.lowestHz(), 0);
+        field(text, "highestHz", traits.highestHz(), 0);
+        return text.toString();
+    }
+
+    private static void field(StringBuilder text, String name, Double value, int digits) {
+        if (value != null) {
+            text.append("    ").append(name).append(": ").append(String.format(Locale.ROOT, "%." + digits + "f", value)).append('\n');
+        }
+    }
+
+    static String pairs(List<PairHeard> pairs) {
+        StringBuilder text = new StringBuilder();
+        for (PairHeard pair : pairs) {
+            if (!text.isEmpty()) {
+                text.append('\n');
+            }
+            line(text, pair.first() + " and " + pair.second() + ":");
+            PairWords.of(pair).forEach(says -> AnswerText.wrapped("  - ", "    ", AnswerText.harmless(says), AnswerText.WIDTH).forEach(one -> text.append(one).append('\n')));
+            text.append('\n');
+            List<List<String>> rows = new ArrayList<>();
+            for (int band = 0; band < Octaves.COUNT; band++) {
+                rows.add(List.of(octave(band), signed(pair.differenceOctavesDb().at(band)), String.format(Locale.ROOT, "%.0f %%", 100 * pair.coherence().at(band)), signed(pair.sumDb().at(band)),
+                        signed(pair.flippedDb().at(band)), signed(pair.alignedDb().at(band))));
+            }
+            text.append(Columns.of(List.of("octave", "second over first", "in common", "sum", "one inverted", "aligned"), rows));
+            line(text, "Sums in dB over what two strangers of these levels would give: 3 dB is full addition.");
+        }
+        return text.toString();
+    }
+
+    static String change(TakesCompared compared) {
+        StringBuilder text = new StringBuilder();
+        compared.says().forEach(says -> line(text, says));
+        text.append('\n');
+        differences(text, compared.after() + " over " + compared.before() + ", at equal level", compared.octavesDb());
+        return text.toString();
+    }
+
+    static String bleed(BleedHeard bleed) {
+        StringBuilder text = new StringBuilder();
+        bleed.says().forEach(says -> line(text, says));
+        text.append('\n');
+        differences(text, bleed.own() + " over " + bleed.neighbour(), bleed.octavesDb());
+        return text.toString();
+    }
+
+    private static void differences(StringBuilder text, String title, OctaveCurve octavesDb) {
+        table(text, title, octavesDb, band -> "");
+    }
+
+    /** With a bar that is as long as the octave is strong. */
+    private static void octaves(StringBuilder text, String title, OctaveCurve octavesDb) {
+        table(text, title, octavesDb, band -> "#".repeat((int) Math.max(0, LONGEST_BAR + Math.round(octavesDb.at(band) / BAR_DB))));
+    }
+
+    private static void table(StringBuilder text, String title, OctaveCurve octavesDb, IntFunction<String> bar) {
+        line(text, title + ":");
+        for (int band = 0; band < Octaves.COUNT; band++) {
+            text.append(String.format(Locale.ROOT, "  %7s %6s dB  %s", octave(band), signed(octavesDb.at(band)), bar.apply(band)).stripTrailing()).append('\n');
+        }
+    }
+
+    private static String rings(List<Measured.Resonance> resonances) {
+        return String.join(", ", resonances.stream().map(one -> String.format(Locale.ROOT, "%.0f Hz, %.0f dB", one.frequencyHz(), one.overDb())).toList());
+    }
+
+    private static String octave(int band) {
+        double centreHz = Octaves.centreHz(band);
+        return centreHz < 1000 ? String.format(Locale.ROOT, "%.0f Hz", centreHz) : String.format(Locale.ROOT, "%.0f kHz", centreHz / 1000);
+    }
+
+    private static String rate(double rateHz) {
+        return String.format(Locale.ROOT, "%.1f kHz", rateHz / 1000).replace(".0 kHz", " kHz");
+    }
+
+    private static String clock(double momentS) {
+        return String.format(Locale.ROOT, "%d:%02d", (int) momentS / 60, (int) momentS % 60);
+    }
+
+    private static String signed(double value) {
+        String text = String.format(Locale.ROOT, "%.1f", Math.abs(value));
+        return value < 0 && !text.equals("0.0") ? "\u2212" + text : text;
+    }
+
+    private static void line(StringBuilder text, String line) {
+        AnswerText.wrapped("", "  ", AnswerText.harmless(line), AnswerText.WIDTH).forEach(one -> text.append(one).append('\n'));
+    }
+}

@@ -1,0 +1,77 @@
+package pairwright.listen;
+
+/**
+ * By how much one track is later than the other and whether it is the other way up: where the product of the two, all frequencies that belong together
+ * counted about alike, is greatest.
+ */
+final class Alignment {
+    /** Half of what is transformed; the other half keeps the end from meeting the beginning. */
+    static final int WINDOW = 1 << 14;
+    /** How strongly loud frequencies count: 0 as they are, 1 not at all more than soft ones. */
+    private static final double EVENING = 0.8;
+    private static final double LOWEST_HZ = 60;
+    private static final double HIGHEST_HZ = 16_000;
+
+    private final Fourier fourier = Fourier.faded(2 * WINDOW, WINDOW);
+    private final double binHz;
+    private final double[] crossRe = new double[WINDOW + 1];
+    private final double[] crossIm = new double[WINDOW + 1];
+    private int windows;
+
+    Alignment(double rateHz) {
+        this.binHz = rateHz / (2 * WINDOW);
+    }
+
+    /** A block as long as {@link #WINDOW}, zeros where it ends before. */
+    void add(double[] first, double[] second, int frames) {
+        if (frames == 0) {
+            return;
+        }
+        fourier.of(first, 0, second, 0, Math.min(frames, WINDOW));
+        for (int bin = 0; bin <= WINDOW; bin++) {
+            crossRe[bin] += fourier.secondRe[bin] * fourier.firstRe[bin] + fourier.secondIm[bin] * fourier.firstIm[bin];
+            crossIm[bin] += fourier.secondIm[bin] * fourier.firstRe[bin] - fourier.secondRe[bin] * fourier.firstIm[bin];
+        }
+        windows++;
+    }
+
+    /**
+     * What was found.
+     *
+     * @param laterFrames by how many samples the second is later, whole ones
+     * @param inverted whether it is the other way up
+     * @param marginDb by how much this fits better than the best that is the other way up
+     */
+    record Found(int laterFrames, boolean inverted, double marginDb) {
+    }
+
+    Found found(int mostFrames) {
+        double[] re = new double[WINDOW + 1];
+        double[] im = new double[WINDOW + 1];
+        for (int bin = 1; bin < WINDOW; bin++) {
+            double hz = bin * binHz;
+            double size = Math.hypot(crossRe[bin], crossIm[bin]);
+            if (size > 0 && hz >= LOWEST_HZ && hz <= HIGHEST_HZ) {
+                double even = Math.pow(size, -EVENING);
+                re[bin] = crossRe[bin] * even;
+                im[bin] = crossIm[bin] * even;
+            }
+        }
+        double[] product = Fourier.back(re, im);
+        int highest = 0;
+        int lowest = 0;
+        for (int shift = -mostFrames; shift <= mostFrames; shift++) {
+            double value = product[Math.floorMod(shift, product.length)];
+            highest = value > product[Math.floorMod(highest, product.length)] ? shift : highest;
+            lowest = value < product[Math.floorMod(lowest, product.length)] ? shift : lowest;
+        }
+        double up = Math.max(0, product[Math.floorMod(highest, product.length)]);
+        double down = Math.max(0, -product[Math.floorMod(lowest, product.length)]);
+        boolean inverted = down > up;
+        return new Found(inverted ? lowest : highest, inverted, 2 * Math.abs(Bands.db(Math.max(up, 1e-12)) - Bands.db(Math.max(down, 1e-12))));
+    }
+
+    int windows() {
+        return windows;
+    }
+}

@@ -1,0 +1,53 @@
+package pairwright.listen;
+
+import java.util.ArrayList;
+import java.util.List;
+import pairwright.acoustics.OctaveCurve;
+import pairwright.acoustics.Octaves;
+
+/**
+ * What one microphone hears of a neighbour, by two recordings of it at the same gain: one while only its own source plays, one while only the neighbour does.
+ *
+ * @param own what the one recording is called
+ * @param neighbour what the other is called
+ * @param separationDb own source over neighbour, A-weighted
+ * @param octavesDb the same octave by octave
+ * @param worstBand the octave in which the neighbour is nearest, from 0
+ * @param expectedOctavesDb what was reckoned for them; null where nothing was
+ * @param says what that means, in sentences
+ */
+public record BleedHeard(String own, String neighbour, double separationDb, OctaveCurve octavesDb, int worstBand, OctaveCurve expectedOctavesDb, List<String> says) {
+    /** Players, places and rooms differ by as much from what is reckoned with. */
+    private static final double AS_RECKONED_DB = 4;
+
+    public BleedHeard {
+        says = List.copyOf(says);
+    }
+
+    /**
+     * Of two recordings.
+     *
+     * @param expectedOctavesDb own over neighbour as it was reckoned, octave by octave; null for no such figures
+     */
+    public static BleedHeard of(Measured own, Measured neighbour, OctaveCurve expectedOctavesDb) {
+        OctaveCurve octaves = TakesCompared.absolute(own).minus(TakesCompared.absolute(neighbour));
+        double separationDb = TakesCompared.weightedDbfs(own) - TakesCompared.weightedDbfs(neighbour);
+        OctaveCurve ownOctaves = own.octavesDb();
+        int worst = ownOctaves.highestBand();
+        for (int band = 0; band < Octaves.COUNT; band++) {
+            // where the source itself has nothing, the neighbour is filtered away or does no harm
+            worst = ownOctaves.at(band) > -25 && octaves.at(band) < octaves.at(worst) ? band : worst;
+        }
+        List<String> says = new ArrayList<>();
+        says.add("The neighbour is " + Words.number(Math.abs(separationDb), 1) + " dB " + (separationDb >= 0 ? "under" : "over") + " its own source, nearest at " + Words.octave(worst) + " with "
+                + Words.db(octaves.at(worst)) + ".");
+        if (expectedOctavesDb != null) {
+            String better = Words.octaves(band -> octaves.at(band) - expectedOctavesDb.at(band) >= AS_RECKONED_DB);
+            String worse = Words.octaves(band -> octaves.at(band) - expectedOctavesDb.at(band) <= -AS_RECKONED_DB);
+            says.add(better.isEmpty() && worse.isEmpty() ? "That is as reckoned, to " + Words.db(AS_RECKONED_DB) + " in every octave."
+                    : "Against what was reckoned it is" + (worse.isEmpty() ? "" : " worse at " + worse) + (worse.isEmpty() || better.isEmpty() ? "" : " and") + (better.isEmpty() ? "" : " better at " + better)
+                            + ": look whether the null points where the sheet says, and what is between or behind them.");
+        }
+        return new BleedHeard(own.recording(), neighbour.recording(), separationDb, octaves, worst, expectedOctavesDb, says);
+    }
+}

@@ -1,0 +1,107 @@
+package pairwright.listen;
+
+import java.util.ArrayList;
+import java.util.List;
+import pairwright.acoustics.OctaveCurve;
+import pairwright.acoustics.Octaves;
+import pairwright.acoustics.Weighting;
+import pairwright.model.Source;
+
+/**
+ * What a recording says of a player that the catalogue does not: to be noted of a source in a line-up. Null where it says nothing.
+ *
+ * @param source id of the entry it is held against
+ * @param typicalDbSpl running level at one metre; only with a reading of a meter
+ * @param peakDbSpl highest peak at one metre; likewise
+ * @param toneDb against the average of the source, octave by octave
+ * @param lowestHz lowest fundamental, where it is lower than the entry's or by a third higher
+ * @param highestHz highest fundamental, likewise
+ * @param says what is unlike the entry, in sentences
+ * @param restsOn what to mind, in sentences
+ */
+public record Traits(String source, Double typicalDbSpl, Double peakDbSpl, OctaveCurve toneDb, Double lowestHz, Double highestHz, List<String> says, List<String> restsOn) {
+    /** What differs less is within what players of one instrument differ by. */
+    private static final double WORTH_SAYING_DB = 3;
+    private static final double WORTH_SAYING_CREST_DB = 2;
+    private static final double MOST_TONE_DB = 12;
+    /** An octave that is softer than the strongest by more tells of noise and room. */
+    private static final double HEARD_DB = -45;
+    private static final double ANOTHER_RANGE = 1.26;
+
+    public Traits {
+        says = List.copyOf(says);
+        restsOn = List.copyOf(restsOn);
+    }
+
+    /** Of a recording that can be used, of a source that sounds or of a lead. */
+    public static Traits of(Measured measured, Source source) {
+        OctaveCurve toneDb = tone(measured.octavesDb(), source.spectrumDb());
+        Measured.Fundamentals notes = measured.fundamentals();
+        Double lowestHz = notes == null || !differs(notes.lowHz(), source.fundamentalHz().low(), false) ? null : Double.valueOf(notes.lowHz());
+        Double highestHz = notes == null || !differs(notes.highHz(), source.fundamentalHz().high(), true) ? null : Double.valueOf(notes.highHz());
+        Measured.Calibrated level = source.level() == null ? null : measured.calibrated();
+        List<String> says = new ArrayList<>();
+        tone(toneDb, says);
+        if (source.crestDb() != null && (measured.crestDb() > source.crestDb().high() + WORTH_SAYING_CREST_DB || measured.crestDb() < source.crestDb().low() - WORTH_SAYING_CREST_DB)) {
+            says.add("Peaks stand " + Words.db(measured.crestDb()) + " over the note; of its kind " + Words.number(source.crestDb().low(), 0) + " to " + Words.db(source.crestDb().high()) + " are usual.");
+        }
+        if (measured.attack() != null && measured.attack() != source.attack()) {
+            says.add("Notes start in " + Words.number(measured.riseMs(), measured.riseMs() < 10 ? 1 : 0) + " ms, " + measured.attack().id() + "; of its kind " + source.attack().id() + " is usual.");
+        }
+        if (level != null && Math.abs(level.typicalDbSpl() - source.level().typicalDbSpl()) >= WORTH_SAYING_DB) {
+            double moreDb = level.typicalDbSpl() - source.level().typicalDbSpl();
+            says.add((moreDb > 0 ? "Louder by " : "Softer by ") + Words.db(Math.abs(moreDb)) + ": " + Words.db(level.typicalDbSpl()) + " SPL at one metre, its kind " + Words.db(source.level().typicalDbSpl()) + ".");
+        }
+        if (lowestHz != null || highestHz != null) {
+            says.add("The notes lie between " + Words.hz(notes.lowHz()) + " and " + Words.hz(notes.highHz()) + "; its kind is reckoned with from " + Words.hz(source.fundamentalHz().low()) + " to "
+                    + Words.hz(source.fundamentalHz().high()) + ".");
+        }
+        if (says.isEmpty()) {
+            says.add("It sounds as its kind does: nothing of it needs another choice.");
+        }
+        return new Traits(source.id(), level == null ? null : Double.valueOf(level.typicalDbSpl()), level == null ? null : Double.valueOf(Math.max(level.typicalDbSpl(), level.peakDbSpl())), toneDb,
+                lowestHz, highestHz, says, rests(measured, source));
+    }
+
+    private static List<String> rests(Measured measured, Source source) {
+        List<String> rests = new ArrayList<>();
+        rests.add("The microphone that recorded it, its place and the room are in these figures: a plain omni at a metre or more tells the source best.");
+        if (source.level() != null && measured.calibrated() == null) {
+            rests.add("How loud it is in the room a recording does not tell. Read a sound level meter while they play, and give what it shows and how far away it was.");
+        }
+        return rests;
+    }
+
+    /** A range is told wider at once, and narrower only where a good part of it was not heard, which may be the tune. */
+    private static boolean differs(double heardHz, double knownHz, boolean high) {
+        return high ? heardHz > knownHz * Math.sqrt(ANOTHER_RANGE) : heardHz < knownHz / Math.sqrt(ANOTHER_RANGE);
+    }
+
+    /** Laid over one another so that what is heard most agrees on the whole. */
+    private static OctaveCurve tone(OctaveCurve heardDb, OctaveCurve knownDb) {
+        double[] loud = new double[Octaves.COUNT];
+        for (int band = 0; band < loud.length; band++) {
+            loud[band] = Math.pow(10, (knownDb.at(band) + Weighting.octaveWeightingDb().at(band)) / 20);
+        }
+        OctaveCurve more = heardDb.minus(knownDb);
+        double shiftDb = more.weightedMean(OctaveCurve.of(loud));
+        double[] tone = new double[Octaves.COUNT];
+        for (int band = 0; band < tone.length; band++) {
+            boolean heard = heardDb.at(band) > HEARD_DB || knownDb.at(band) > HEARD_DB;
+            tone[band] = heard ? Math.rint(Math.max(-MOST_TONE_DB, Math.min(MOST_TONE_DB, more.at(band) - shiftDb)) * 10) / 10 : 0;
+        }
+        return OctaveCurve.of(tone);
+    }
+
+    private static void tone(OctaveCurve toneDb, List<String> says) {
+        List<String> parts = new ArrayList<>();
+        for (int band = 0; band < Octaves.COUNT; band++) {
+            if (Math.abs(toneDb.at(band)) >= WORTH_SAYING_DB) {
+                parts.add(Words.db(Math.abs(toneDb.at(band))) + (toneDb.at(band) > 0 ? " more" : " less") + " at " + Words.octave(band));
+            }
+        }
+        if (!parts.isEmpty()) {
+            says.add("Against its kind it has " + Words.list(parts) + ".");
+        }
+    }
+}
