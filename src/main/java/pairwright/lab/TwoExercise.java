@@ -95,7 +95,7 @@ final class TwoExercise implements Exercise {
             items.add(new Item.SomeOf(MIND, "Which of these must be minded with it? There may be none.", said(MIND), null));
         }
         if (againstAsked()) {
-            items.add(new Item.OneOf(AGAINST, "Which of these speaks against set-up " + setUps().get(againstOf()).id() + "?", titles(AGAINST)));
+            items.add(new Item.OneOf(AGAINST, "Which of these speaks against set-up " + setUps().get(againstOf()).id() + "?", said(AGAINST)));
         }
         return new Handout("One or two: " + lab.source(question.source()).name(), List.of(), said, List.of(), items);
     }
@@ -177,8 +177,9 @@ final class TwoExercise implements Exercise {
         List<String> named = lab.source(question.source()).pairs().stream().map(PairRecipe::technique).toList();
         int two = IntStream.range(0, shown.size()).filter(which -> shown.offer(which).mics().size() == 2).boxed()
                 .min(Comparator.comparingInt(which -> named.indexOf(shown.offer(which).technique()))).orElse(0);
-        return Answer.NOTHING.with(SET_UP, setUps().get(two).id()).with(REASONS, Item.Opt.lettered(rules(REASONS)).stream()
+        Answer usual = Answer.NOTHING.with(SET_UP, setUps().get(two).id()).with(REASONS, Item.Opt.lettered(rules(REASONS)).stream()
                 .sorted(Comparator.comparing((Item.Opt option) -> !lab.rules().rule(option.says()).topic().equals("custom"))).limit(2).map(Item.Opt::id).toList());
+        return againstAsked() ? usual.with(AGAINST, said(AGAINST).get(0).id()) : usual;
     }
 
     @Override
