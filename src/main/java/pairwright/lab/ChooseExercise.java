@@ -10,7 +10,6 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import pairwright.advice.Offer;
 import pairwright.advice.OfferedMic;
-import pairwright.advice.SetUpJudge;
 import pairwright.model.Caution;
 import pairwright.model.HabitRank;
 import pairwright.model.Naming;
@@ -115,12 +114,12 @@ final class ChooseExercise implements Exercise {
     private List<String> ofDistance(Option option, OfferedMic mic) {
         List<String> said = new ArrayList<>();
         for (double distanceM : new double[] {mic.distanceM() / 2, mic.distanceM() * 2}) {
-            one.judged(mic.micType().id(), mic.position().id(), distanceM).ifPresent(judged -> said.add("At " + centimetres(distanceM) + " cm " + instead(option, judged)));
+            one.judged(new OneMic.Spot(mic.micType().id(), mic.position().id(), distanceM)).ifPresent(judged -> said.add("At " + centimetres(distanceM) + " cm " + instead(option, judged)));
         }
         return said;
     }
 
-    private static String instead(Option best, SetUpJudge.Judgement judged) {
+    private static String instead(Option best, OneMic.Stood judged) {
         if (!judged.ruledOut().isEmpty()) {
             return "it cannot be used: " + judged.ruledOut().get(0).says();
         }

@@ -95,7 +95,7 @@ final class TwoExercise implements Exercise {
             items.add(new Item.SomeOf(MIND, "Which of these must be minded with it? There may be none.", said(MIND), null));
         }
         if (againstAsked()) {
-            items.add(new Item.OneOf(AGAINST, "Which of these speaks against set-up " + setUps().get(againstOf()).id() + "?", titles(AGAINST)));
+            items.add(new Item.OneOf(AGAINST, "Which of these speaks against set-up " + setUps().get(againstOf()).id() + "?", said(AGAINST)));
         }
         return new Handout("One or two: " + lab.source(question.source()).name(), List.of(), said, List.of(), items);
     }
