@@ -103,7 +103,7 @@ public final class FloorDrawing {
             squares.append('M').append(Svg.number(scale.x(good.xM() - good.sideM() / 2))).append(' ').append(Svg.number(scale.y(good.yM() + good.sideM() / 2)))
                     .append('h').append(Svg.number(side)).append('v').append(Svg.number(side)).append('h').append(Svg.number(-side)).append('z');
         }
-        svg.leaf("path", "class", "good", "d", squares, "fill", "#bcd3a4", "stroke", "none");
+        svg.leaf("path", "class", "does-as-well", "d", squares, "fill", "#bcd3a4", "stroke", "none");
     }
 
     private void box(Svg svg, double x, double y) {

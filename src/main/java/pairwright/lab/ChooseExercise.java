@@ -10,7 +10,6 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import pairwright.advice.Offer;
 import pairwright.advice.OfferedMic;
-import pairwright.advice.SetUpJudge;
 import pairwright.model.Caution;
 import pairwright.model.HabitRank;
 import pairwright.model.Naming;

@@ -79,7 +79,7 @@ final class RuleIndex {
     }
 
     private static String orNull(String field) {
-        return field.isEmpty() ? null : field;
+        return field == null || field.isEmpty() ? null : field;
     }
 
     private static <W extends Word> W word(W[] words, String id) {
