@@ -24,7 +24,9 @@ record Candidate(String technique, Judged first, Judged second, Paired pair, Lis
         return new Candidate(SINGLE, single, null, null, List.of(), single.centipoints());
     }
 
-    static Candidate of(Judged first, Judged second, Paired pair, List<Finding> findings) {
+    static Candidate of(Judged one, Judged other, Paired pair, List<Finding> findings) {
+        Judged first = one.ofTwo();
+        Judged second = other.ofTwo();
         long sum = 0;
         for (Finding finding : first.findings()) {
             sum += Judged.half(finding);

@@ -25,6 +25,11 @@ record Judged(Placed placed, List<Finding> findings, long centipoints, boolean r
         return new Judged(placed, findings, sum, out);
     }
 
+    /** The same as one of two: without what holds only of a microphone by itself. */
+    Judged ofTwo() {
+        return findings.stream().noneMatch(finding -> finding.rule().alone()) ? this : of(placed, findings.stream().filter(finding -> !finding.rule().alone()).toList());
+    }
+
     /** Which type stands where, whatever its distance, pattern and aim. */
     String place() {
         return placed.mic().id() + "@" + placed.position().id();

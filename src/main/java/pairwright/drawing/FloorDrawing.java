@@ -47,6 +47,7 @@ public final class FloorDrawing {
         boolean enlarged = players.values().stream().anyMatch(PlayerGlyph::enlarged);
         Svg svg = new Svg(key, FloorScale.WIDTH, scale.heightPx(), "Floor plan", FloorWords.says(plan, enlarged, reader));
         walls(svg);
+        shade(svg);
         // names stay off what is written beside the walls
         labels.keepFree(new Labels.Box(0, 0, scale.x(0) - 3, scale.bottomPx()));
         labels.keepFree(new Labels.Box(0, 0, FloorScale.WIDTH, scale.y(plan.depthM()) - 3));
@@ -90,6 +91,19 @@ public final class FloorDrawing {
         svg.leaf("path", "class", "axis scale", "d", "M" + Svg.number(left) + " " + Svg.number(y - 4) + "v8m0 -4H" + Svg.number(left + barM * scale.pxPerM()) + "m0 -4v8",
                 "fill", "none", "stroke", "#1d1d1b", "stroke-width", 1.5);
         text(svg, FloorWords.tape(barM, reader), "start", left + barM * scale.pxPerM() + 7, y + 4.4, null);
+    }
+
+    private void shade(Svg svg) {
+        if (plan.good().isEmpty()) {
+            return;
+        }
+        StringBuilder squares = new StringBuilder();
+        for (FloorPlan.Good good : plan.good()) {
+            double side = good.sideM() * scale.pxPerM();
+            squares.append('M').append(Svg.number(scale.x(good.xM() - good.sideM() / 2))).append(' ').append(Svg.number(scale.y(good.yM() + good.sideM() / 2)))
+                    .append('h').append(Svg.number(side)).append('v').append(Svg.number(side)).append('h').append(Svg.number(-side)).append('z');
+        }
+        svg.leaf("path", "class", "does-as-well", "d", squares, "fill", "#bcd3a4", "stroke", "none");
     }
 
     private void box(Svg svg, double x, double y) {

@@ -17,18 +17,29 @@ import pairwright.model.Source;
  * @param mics empty before there is a plan
  * @param marked ids of players and screens that are pointed out; empty for none
  * @param box where the leads end; null where nobody said
+ * @param good places that are shaded, since they would do as well; empty for none
  */
-public record FloorPlan(double widthM, double depthM, List<Who> players, List<Screen> screens, List<MicAt> mics, Set<String> marked, Box box) {
+public record FloorPlan(double widthM, double depthM, List<Who> players, List<Screen> screens, List<MicAt> mics, Set<String> marked, Box box, List<Good> good) {
     public FloorPlan {
         players = List.copyOf(players);
         screens = List.copyOf(screens);
         mics = List.copyOf(mics);
         marked = Set.copyOf(marked);
+        good = List.copyOf(good);
     }
 
     /** One of which nobody said where the leads end. */
     public FloorPlan(double widthM, double depthM, List<Who> players, List<Screen> screens, List<MicAt> mics, Set<String> marked) {
-        this(widthM, depthM, players, screens, mics, marked, null);
+        this(widthM, depthM, players, screens, mics, marked, null, List.of());
+    }
+
+    /** The same with places shaded. */
+    public FloorPlan shaded(List<Good> places) {
+        return new FloorPlan(widthM, depthM, players, screens, mics, marked, box, places);
+    }
+
+    /** A square about a place, so wide. */
+    public record Good(double xM, double yM, double sideM) {
     }
 
     /** The box or the desk in which the channels come out. */

@@ -30,6 +30,12 @@ public final class FloorWords {
         for (FloorPlan.MicAt mic : plan.mics()) {
             says.add(mic(mic, reader));
         }
+        if (!plan.good().isEmpty()) {
+            says.add("Places that do as well are shaded, from " + tape(plan.good().stream().mapToDouble(FloorPlan.Good::xM).min().orElse(0), reader) + " to "
+                    + tape(plan.good().stream().mapToDouble(FloorPlan.Good::xM).max().orElse(0), reader) + " from the left wall and from "
+                    + tape(plan.good().stream().mapToDouble(FloorPlan.Good::yM).min().orElse(0), reader) + " to "
+                    + tape(plan.good().stream().mapToDouble(FloorPlan.Good::yM).max().orElse(0), reader) + " from the front.");
+        }
         return String.join(" ", says);
     }
 
@@ -53,6 +59,9 @@ public final class FloorWords {
         }
         if (!plan.mics().isEmpty()) {
             key.add("Numbers are microphones: the arrow is the axis, dashed rays point where it hears least.");
+        }
+        if (!plan.good().isEmpty()) {
+            key.add("Shaded: places that do as well.");
         }
         return String.join(" ", key);
     }

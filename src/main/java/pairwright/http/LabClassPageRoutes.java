@@ -56,6 +56,10 @@ final class LabClassPageRoutes {
             Sent sent = pages.sent(context);
             done(context, ExerciseSetPage.opened(at(context), set(context), sent, FormBody.act(context, sent)));
         });
+        routes.post(ONE + "/answers", context -> {
+            Sent sent = pages.sent(context);
+            done(context, ExerciseSetPage.entered(at(context), set(context), sent, FormBody.act(context, sent)));
+        });
         routes.post(ONE + "/remove", context -> {
             Sent sent = pages.sent(context);
             done(context, ExerciseSetPage.removed(at(context), set(context), FormBody.act(context, sent)));

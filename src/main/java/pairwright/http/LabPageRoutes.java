@@ -34,7 +34,7 @@ final class LabPageRoutes {
 
     void add(RoutesConfig routes) {
         Routes.get(routes, "/lab", context -> PageRoutes.show(context, LabPage.of(html, PageRoutes.visit(context), Access.role(context).covers(Role.INSTRUCTOR))));
-        PageRoutes.page(routes, "/lab/course", visit -> CoursePage.of(html, knowledge.get(), visit, coverage.of(new Lab(knowledge.get(), null))));
+        PageRoutes.page(routes, "/lab/course", visit -> CoursePage.of(html, knowledge.get(), visit, coverage.state(new Lab(knowledge.get(), null))));
         Routes.get(routes, "/lab/practice/{kind}/{level}", this::any);
         Routes.get(routes, "/lab/practice/{kind}/{level}/{seed}", this::practice);
     }

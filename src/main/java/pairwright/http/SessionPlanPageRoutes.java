@@ -208,6 +208,7 @@ final class SessionPlanPageRoutes {
         pages.sent(context);
         AtPlan at = at(context);
         desk.cancel(at.id());
+        desk.cancelAgain(at.lineUp());
         LockerPageRoutes.leadOn(context, at.at(), "/sessions/" + at.id());
     }
 

@@ -38,7 +38,7 @@ final class BuyKind implements Kind {
     public Optional<Case> draw(Draw draw, int level, Lab lab) {
         Room room = draw.one(RoundFloor.rooms(lab));
         Case drawn = Case.empty().with("room", room.id());
-        List<Source> sources = draw.some(SESSIONS[level - 1] * SEATS[level - 1], RoundFloor.sources(lab));
+        List<Source> sources = draw.some(SESSIONS[level - 1] * SEATS[level - 1], RoundFloor.sources(lab, room));
         for (int session = 1; session <= SESSIONS[level - 1]; session++) {
             drawn = drawn.with("sources-" + session, sources.subList((session - 1) * SEATS[level - 1], session * SEATS[level - 1]).stream().map(Source::id).toList())
                     .with("places-" + session, RoundFloor.places(draw, room, SEATS[level - 1], RING_M));

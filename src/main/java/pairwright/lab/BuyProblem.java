@@ -32,7 +32,7 @@ final class BuyProblem {
         this.sessions = new ArrayList<>();
         for (int i = 1; !drawn.all("sources-" + i).isEmpty(); i++) {
             List<String> sources = drawn.all("sources-" + i);
-            LineUp lineUp = RoundFloor.lineUp(drawn.one("room"), sources, drawn.all("places-" + i), sources.stream().map(any -> RoundFloor.AS_IT_IS).toList(), seat -> ONE, null, lab);
+            LineUp lineUp = RoundFloor.lineUp(drawn.one("room"), sources, drawn.all("places-" + i), sources.stream().map(any -> RoundFloor.AS_IT_IS).toList(), seat -> ONE, null, null, lab);
             sessions.add(new SmallSession(lineUp, java.util.Set.copyOf(types), null, lab.knowledge()));
         }
     }

@@ -10,7 +10,6 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import pairwright.advice.Offer;
 import pairwright.advice.OfferedMic;
-import pairwright.advice.SetUpJudge;
 import pairwright.model.Caution;
 import pairwright.model.HabitRank;
 import pairwright.model.Naming;
@@ -115,12 +114,12 @@ final class ChooseExercise implements Exercise {
     private List<String> ofDistance(Option option, OfferedMic mic) {
         List<String> said = new ArrayList<>();
         for (double distanceM : new double[] {mic.distanceM() / 2, mic.distanceM() * 2}) {
-            one.judged(mic.micType().id(), mic.position().id(), distanceM).ifPresent(judged -> said.add("At " + centimetres(distanceM) + " cm " + instead(option, judged)));
+            one.judged(new OneMic.Spot(mic.micType().id(), mic.position().id(), distanceM)).ifPresent(judged -> said.add("At " + centimetres(distanceM) + " cm " + instead(option, judged)));
         }
         return said;
     }
 
-    private static String instead(Option best, SetUpJudge.Judgement judged) {
+    private static String instead(Option best, OneMic.Stood judged) {
         if (!judged.ruledOut().isEmpty()) {
             return "it cannot be used: " + judged.ruledOut().get(0).says();
         }
@@ -141,6 +140,13 @@ final class ChooseExercise implements Exercise {
     /** Of these offers what comes as near to the best as makes no difference. */
     private List<String> accepted(List<Offer> offers, java.util.function.Function<OfferedMic, String> id) {
         return offers.stream().filter(offer -> ChooseMarks.noLess(one.best(), offer)).map(OneMic::mic).map(id).toList();
+    }
+
+    @Override
+    public void ready(List<Answer> answers) {
+        one.judge(answers.stream().flatMap(answer -> ChooseMarks.spot(answer, one).stream()).toList());
+        one.explain(Stream.concat(Stream.of(one.best()), answers.stream().filter(answer -> answer.one(MIC) != null).flatMap(answer -> Stream.concat(one.best(answer.one(MIC)).stream(),
+                answer.one(PLACE) == null ? Stream.empty() : one.best(answer.one(MIC), answer.one(PLACE)).stream()))).toList());
     }
 
     @Override
@@ -176,6 +182,11 @@ final class ChooseExercise implements Exercise {
                 .filter(rule -> each.stream().anyMatch(offer -> one.forIt(offer).contains(rule) || one.mind(offer).contains(rule)));
         return Stream.of(best.reasons().stream().map(Reason::rule), best.cautions().stream().map(Caution::rule), offered,
                 drawn.all("types").stream().flatMap(type -> one.out(type).stream()).map(RuledOut::rule)).flatMap(rules -> rules).collect(Collectors.toCollection(LinkedHashSet::new));
+    }
+
+    /** As one says it: in metres from one metre on. */
+    static String far(double metres) {
+        return metres < 1 ? centimetres(metres) + " cm" : java.math.BigDecimal.valueOf(metres).setScale(2, java.math.RoundingMode.HALF_UP).stripTrailingZeros().toPlainString() + " m";
     }
 
     static String centimetres(double metres) {

@@ -39,18 +39,24 @@ final class ChooseKind implements Kind {
         }
         Case many = OneMic.surroundings(Case.empty().with("source", draw.one(OneMic.sources(lab, 3)).id())
                 .with("types", draw.some(MANY, types).stream().map(MicType::id).sorted().toList()), draw, level == 2 || level == 5, level == 3 || level == 5, level >= 4, lab);
-        List<String> few = few(draw, many, TYPES[level - 1], OneMic.of(many, lab).bestOfEach());
+        OneMic all = OneMic.of(many, lab);
+        List<String> few = few(draw, many, TYPES[level - 1], all.bestOfEach());
         if (few.size() < TYPES[level - 1]) {
             return Optional.empty();
         }
         Case drawn = many.with("types", few);
-        OneMic one = OneMic.of(drawn, lab);
+        OneMic one = all.only(drawn);
         if (!clear(one)) {
             return Optional.empty();
         }
         one.explain(one.bestOfEach());
         List<String> reasons = reasons(draw, one, lab);
-        return reasons.isEmpty() ? Optional.empty() : Optional.of(drawn.with("reasons", reasons).with("cautions", cautions(draw, one)));
+        if (reasons.isEmpty()) {
+            return Optional.empty();
+        }
+        Case asked = drawn.with("reasons", reasons).with("cautions", cautions(draw, one));
+        lab.worked(asked, one);
+        return Optional.of(asked);
     }
 
     /** Of many types one, and some that are clearly behind it or cannot stand here at all: what one type is worth does not depend on what others there are. */
@@ -106,6 +112,6 @@ final class ChooseKind implements Kind {
 
     @Override
     public Exercise of(Case drawn, int level, Lab lab) {
-        return new ChooseExercise(drawn, OneMic.of(drawn, lab), lab);
+        return new ChooseExercise(drawn, lab.worked(drawn, OneMic.class, () -> OneMic.of(drawn, lab)), lab);
     }
 }

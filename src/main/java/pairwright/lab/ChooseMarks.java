@@ -10,7 +10,6 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import pairwright.advice.Offer;
-import pairwright.advice.SetUpJudge;
 import pairwright.model.Option;
 import pairwright.model.RuledOut;
 import pairwright.model.Severity;
@@ -52,14 +51,26 @@ final class ChooseMarks {
         return noLess(shortPoints) ? 1 : Math.max(0, 1 - shortPoints / mostPoints);
     }
 
+    private static OptionalDouble distance(Answer answer) {
+        return Reckoned.in("cm", answer, ChooseExercise.DISTANCE);
+    }
+
+    /** Where an answer puts what; empty where nothing can stand as it says. */
+    static Optional<OneMic.Spot> spot(Answer answer, OneMic one) {
+        String type = answer.one(ChooseExercise.MIC);
+        String place = answer.one(ChooseExercise.PLACE);
+        OptionalDouble distance = distance(answer);
+        boolean stands = type != null && place != null && one.best(type, place).isPresent() && distance.isPresent() && distance.getAsDouble() >= 0.5 && distance.getAsDouble() <= 10_000;
+        return stands ? Optional.of(new OneMic.Spot(type, place, distance.getAsDouble() / 100)) : Optional.empty();
+    }
+
     Mark mark(Answer answer) {
         String type = answer.one(ChooseExercise.MIC);
         String place = answer.one(ChooseExercise.PLACE);
         Optional<Offer> ofType = type == null ? Optional.empty() : one.best(type);
         Optional<Offer> atPlace = ofType.isEmpty() || place == null ? Optional.empty() : one.best(type, place);
-        OptionalDouble distance = Reckoned.in("cm", answer, ChooseExercise.DISTANCE);
-        boolean stand = atPlace.isPresent() && distance.isPresent() && distance.getAsDouble() >= 0.5 && distance.getAsDouble() <= 10_000;
-        Optional<SetUpJudge.Judgement> stands = stand ? one.judged(type, place, distance.getAsDouble() / 100) : Optional.empty();
+        OptionalDouble distance = distance(answer);
+        Optional<OneMic.Stood> stands = spot(answer, one).flatMap(one::judged);
         double typeShare = ofType.map(offer -> share(missed(offer), MOST_SHORT_OF_TYPE_POINTS)).orElse(0.0);
         type(type, ofType, typeShare);
         // the best place for what should not be there is worth as little as that
@@ -109,12 +120,12 @@ final class ChooseMarks {
         return typeShare == 1 ? "" : typeShare > 0 ? " It counts for as much as the type does." : " For a type that is no answer here it earns nothing.";
     }
 
-    private void distance(OptionalDouble distance, Optional<Offer> atPlace, Optional<SetUpJudge.Judgement> stands, double placeShare) {
+    private void distance(OptionalDouble distance, Optional<Offer> atPlace, Optional<OneMic.Stood> stands, double placeShare) {
         if (stands.isEmpty()) {
             sum.add("The distance", 0, 2, distance.isEmpty() ? "No distance that can be read." : "A distance counts at a place where the microphone can stand, from 0.5 cm to 100 m.", null);
             return;
         }
-        SetUpJudge.Judgement judged = stands.get();
+        OneMic.Stood judged = stands.get();
         if (!judged.ruledOut().isEmpty()) {
             sum.add("The distance", 0, 2, judged.ruledOut().get(0).says(), judged.ruledOut().get(0).rule());
             return;
@@ -126,7 +137,7 @@ final class ChooseMarks {
         sum.add("The distance", placeShare * share(missed, MOST_SHORT_OF_DISTANCE_POINTS), 2, says + (placeShare == 1 ? "" : " It counts for as much as type and place do."), behind.rule());
     }
 
-    private void reasons(Answer answer, Optional<SetUpJudge.Judgement> stands) {
+    private void reasons(Answer answer, Optional<OneMic.Stood> stands) {
         List<String> right = stands.map(judged -> exercise.letters(ChooseExercise.REASONS, OneMic.forIt(judged.option()))).orElse(List.of());
         Set<String> given = new LinkedHashSet<>(answer.all(ChooseExercise.REASONS));
         long hit = given.stream().filter(right::contains).count();
@@ -136,7 +147,7 @@ final class ChooseMarks {
                 firstMissed(ChooseExercise.REASONS, right, given));
     }
 
-    private void minded(Answer answer, Optional<SetUpJudge.Judgement> stands) {
+    private void minded(Answer answer, Optional<OneMic.Stood> stands) {
         List<String> right = stands.map(judged -> exercise.letters(ChooseExercise.MIND, OneMic.mind(judged.option()))).orElse(List.of());
         Set<String> given = new LinkedHashSet<>(answer.all(ChooseExercise.MIND));
         Set<String> all = Stream.concat(right.stream(), given.stream()).collect(Collectors.toSet());

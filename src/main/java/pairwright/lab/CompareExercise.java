@@ -94,7 +94,7 @@ final class CompareExercise implements Exercise {
 
     private static String words(OfferedMic mic) {
         String turned = mic.aimDegrees() == 0 ? "" : ", turned " + Math.round(Math.abs(mic.aimDegrees())) + "\u00b0 off the line to the source";
-        return OneMic.called(mic.micType(), mic.pattern()) + ", " + mic.position().name() + ", " + ChooseExercise.centimetres(mic.distanceM()) + " cm" + turned;
+        return OneMic.called(mic.micType(), mic.pattern()) + ", " + mic.position().name() + ", " + ChooseExercise.far(mic.distanceM()) + turned;
     }
 
     private double moreGainDb() {
@@ -160,7 +160,7 @@ final class CompareExercise implements Exercise {
     public Key key() {
         List<Key.Entry> entries = new ArrayList<>();
         Answer best = Answer.NOTHING.with(GAIN, rounded(moreGainDb()));
-        entries.add(new Key.Entry(GAIN, decibels(moreGainDb()), List.of(), List.of("Level and sensitivity: set-up 1 needs " + decibels(first.predicted().gainDb()) + ", set-up 2 "
+        entries.add(new Key.Entry(GAIN, Math.abs(rounded(moreGainDb())) < 0.05 ? "None: 0 dB" : decibels(moreGainDb()), List.of(), List.of("Level and sensitivity: set-up 1 needs " + decibels(first.predicted().gainDb()) + ", set-up 2 "
                 + decibels(second.predicted().gainDb()) + "."), List.of("gain")));
         for (Trait trait : asked) {
             best = best.with(trait.id(), right(trait));
@@ -201,7 +201,7 @@ final class CompareExercise implements Exercise {
         OptionalDouble given = Reckoned.in("dB", answer, item);
         double off = given.isEmpty() ? Double.MAX_VALUE : Math.abs(given.getAsDouble() - right);
         double share = off <= WITHIN_DB ? 1 : off <= 2 * WITHIN_DB ? 0.5 : 0;
-        sum.add(name, share, of, (given.isEmpty() ? "No number in dB. " : share == 1 ? "Right: " : share > 0 ? "Near: " : "") + "It is " + decibels(right) + ".", rests);
+        sum.add(name, share, of, (given.isEmpty() ? "No number in dB. " : share == 1 ? "Right: " : share > 0 ? "Near: " : "") + (Math.abs(rounded(right)) < 0.05 ? "They differ by nothing." : "It is " + decibels(right) + "."), rests);
     }
 
     /** The nearer one has more of everything but the room, and both are as loud. */

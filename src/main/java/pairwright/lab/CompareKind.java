@@ -41,6 +41,7 @@ final class CompareKind implements Kind {
             for (Moved move : draw.shuffled(Moved.from(first, one.all()))) {
                 Optional<Case> found = differ.contains(move.by()) && within(move.to()) ? asked(draw, drawn, level, first, move) : Optional.empty();
                 if (found.isPresent()) {
+                    lab.worked(found.get(), one);
                     return found;
                 }
             }
@@ -77,6 +78,6 @@ final class CompareKind implements Kind {
 
     @Override
     public Exercise of(Case drawn, int level, Lab lab) {
-        return new CompareExercise(drawn, OneMic.of(drawn, lab), lab);
+        return new CompareExercise(drawn, lab.worked(drawn, OneMic.class, () -> OneMic.of(drawn, lab)), lab);
     }
 }

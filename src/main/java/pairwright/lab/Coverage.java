@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.function.IntConsumer;
 import java.util.stream.Stream;
 import pairwright.rules.RuleInfo;
 
@@ -50,9 +51,15 @@ public final class Coverage {
      * @param each how many of a kind at a level
      */
     public static Coverage of(Lab lab, Kinds kinds, int each) {
+        return of(lab, kinds, each, kind -> { });
+    }
+
+    /** @param begun told of each kind as it is begun, from 0 */
+    static Coverage of(Lab lab, Kinds kinds, int each, IntConsumer begun) {
         Map<String, Map<String, TreeSet<Integer>>> touched = new TreeMap<>();
         int drawn = 0;
         for (Kind kind : kinds.all()) {
+            begun.accept(kinds.all().indexOf(kind));
             for (int level = 1; level <= KindInfo.LEVELS; level++) {
                 int of = 0;
                 for (int row = 0; of < each && row < each * ROWS_EACH; row++) {

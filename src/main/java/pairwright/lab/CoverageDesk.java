@@ -13,28 +13,44 @@ public final class CoverageDesk {
     private final Kinds kinds;
     private String of;
     private CompletableFuture<Coverage> counting;
+    private volatile int begun;
 
     public CoverageDesk(Kinds kinds) {
         this.kinds = kinds;
     }
 
-    /** Empty while it is counted; ask again. */
-    public synchronized Optional<Coverage> of(Lab lab) {
+    /**
+     * How far it is.
+     *
+     * @param coverage empty while it is counted, and where it cannot be
+     * @param begun how many kinds have been begun
+     * @param of so many
+     * @param failed what stopped it, in a sentence; null where nothing did. It is tried again when rules or catalogue are others
+     */
+    public record State(Optional<Coverage> coverage, int begun, int of, String failed) {
+    }
+
+    /** How far it is; begins where nothing is counted yet of what is known. */
+    public synchronized State state(Lab lab) {
         String now = lab.rules().version() + " " + lab.catalogue().version();
-        if (!now.equals(of) || counting.isCompletedExceptionally()) {
+        if (!now.equals(of)) {
             of = now;
+            begun = 0;
             counting = new CompletableFuture<>();
             CompletableFuture<Coverage> into = counting;
             Thread thread = new Thread(() -> count(lab, into), "lab-coverage");
             thread.setDaemon(true);
             thread.start();
         }
-        return Optional.ofNullable(counting.isCompletedExceptionally() ? null : counting.getNow(null));
+        if (counting.isCompletedExceptionally()) {
+            return new State(Optional.empty(), begun, kinds.all().size(), counting.handle((none, failed) -> String.valueOf(failed.getMessage())).join());
+        }
+        return new State(Optional.ofNullable(counting.getNow(null)), begun, kinds.all().size(), null);
     }
 
     private void count(Lab lab, CompletableFuture<Coverage> into) {
         try {
-            into.complete(Coverage.of(lab, kinds, EACH));
+            into.complete(Coverage.of(lab, kinds, EACH, kind -> begun = kind + 1));
         } catch (RuntimeException failed) {
             into.completeExceptionally(failed);
         }

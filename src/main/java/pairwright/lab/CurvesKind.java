@@ -116,7 +116,7 @@ final class CurvesKind implements Kind {
         private String words(int setUp) {
             OfferedMic mic = OneMic.mic(setUps.get(setUp));
             String turned = mic.aimDegrees() == 0 ? "" : ", turned " + Math.round(Math.abs(mic.aimDegrees())) + "\u00b0 off";
-            return OneMic.called(mic.micType(), mic.pattern()) + ", " + mic.position().name() + ", " + ReckonProblem.plain(mic.distanceM() * 100) + " cm" + turned;
+            return OneMic.called(mic.micType(), mic.pattern()) + ", " + mic.position().name() + ", " + ChooseExercise.far(mic.distanceM()) + turned;
         }
 
         @Override

@@ -27,12 +27,14 @@ final class FaultsExercise implements Exercise {
     private final Case drawn;
     private final FaultsPlan plan;
     private final List<FaultsPlan.At> stood;
+    private final FaultsDelays delays;
 
     FaultsExercise(Case drawn, Planted planted, Lab lab) {
         this.lab = lab;
         this.drawn = drawn;
         this.plan = planted.plan();
         this.stood = planted.stood();
+        this.delays = new FaultsDelays(stood, drawn.all("delays"), lab);
     }
 
     /** A plan as it stands, and what is wrong with each of its set-ups. */
@@ -98,6 +100,7 @@ final class FaultsExercise implements Exercise {
         if (anyDanger()) {
             items.add(new Item.SomeOf(DANGER, "Which endanger somebody by the way they are set up?", all(), null));
         }
+        items.addAll(delays.items());
         return new Handout("Find the faults", List.of(), situation, shown(), items);
     }
 
@@ -112,7 +115,7 @@ final class FaultsExercise implements Exercise {
         for (int seat = 0; seat < seats(); seat++) {
             for (Line line : stood.get(seat).lines()) {
                 Placement mic = line.placement();
-                rows.add(List.of(String.valueOf(seat + 1), plan.source(seat).name(), wanted(seat), mic.name(), mic.pattern().id(), mic.positionName(), RoundFloor.plain(mic.distanceM() * 100) + " cm",
+                rows.add(List.of(String.valueOf(seat + 1), plan.source(seat).name(), wanted(seat), Naming.type(mic.name()), mic.pattern().id().replace('-', ' ').replace("figure 8", "figure-8"), mic.positionName(), ChooseExercise.far(mic.distanceM()),
                         String.valueOf(FaultsPlan.number(line))));
             }
         }
@@ -153,7 +156,7 @@ final class FaultsExercise implements Exercise {
             entries.add(new Key.Entry(DANGER, String.join("; ", dangerous().stream().map(this::says).toList()), List.of(), dangers.stream().map(SetUpFault::says).toList(),
                     dangers.stream().map(SetUpFault::rule).distinct().toList()));
         }
-        return new Key(best, entries, List.of());
+        return new Key(delays.key(best, entries), entries, List.of());
     }
 
     private List<SetUpFault> dangers() {
@@ -196,6 +199,7 @@ final class FaultsExercise implements Exercise {
             sum.add("The dangers", hits / right.size() - alarms / Math.max(1, seats() - right.size()), DANGER_POINTS, "Dangerous as they are set up: "
                     + String.join("; ", right.stream().map(this::says).toList()) + ".", dangers().get(0).rule());
         }
+        delays.mark(answer, sum);
         return sum.mark();
     }
 
@@ -215,7 +219,7 @@ final class FaultsExercise implements Exercise {
         for (int seat = 0; seat < seats(); seat++) {
             usual = usual.with(item(seat), options(seat).get(rules(seat).size()).id());
         }
-        return usual;
+        return delays.usual(usual);
     }
 
     @Override
@@ -228,6 +232,7 @@ final class FaultsExercise implements Exercise {
         Set<String> rests = new LinkedHashSet<>();
         stood.forEach(at -> at.faults().forEach(fault -> rests.add(fault.rule())));
         IntStream.range(0, seats()).forEach(seat -> rests.addAll(rules(seat)));
+        rests.addAll(delays.rules());
         return rests;
     }
 }

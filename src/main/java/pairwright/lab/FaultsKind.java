@@ -28,6 +28,7 @@ final class FaultsKind implements Kind {
     private static final int[] FAULTS = {1, 2, 2, 3, 3};
     private static final int[] RULES = {3, 4, 4, 5, 5};
     private static final int[] ODD_CHANNELS = {0, 1, 1, 2, 2};
+    private static final int[] DELAYS = {0, 1, 1, 2, 2};
     private static final int CLOSE_FROM = 4;
     private static final double WIDE_M = 2.4;
     private static final double CLOSE_M = 1.5;
@@ -91,6 +92,7 @@ final class FaultsKind implements Kind {
             }
             with = with.with("rules-" + (seat + 1), rules);
         }
+        with = with.with("delays", FaultsDelays.some(draw, DELAYS[level - 1], stood, lab));
         lab.worked(with, new FaultsExercise.Planted(plan, stood));
         return Optional.of(with);
     }
@@ -105,7 +107,7 @@ final class FaultsKind implements Kind {
         for (int seat = 0; seat < seats; seat++) {
             on.add(seat < ODD_CHANNELS[level - 1] ? odd.get(seat).name() : FaultsPlan.On.USUAL.name());
         }
-        return Case.empty().with("room", room.id()).with("sources", draw.some(seats, RoundFloor.sources(lab)).stream().map(Source::id).toList()).with("places", places)
+        return Case.empty().with("room", room.id()).with("sources", draw.some(seats, RoundFloor.sources(lab, room)).stream().map(Source::id).toList()).with("places", places)
                 .with("characters", characters(draw, seats, level, lab)).with("channels", draw.shuffled(on));
     }
 

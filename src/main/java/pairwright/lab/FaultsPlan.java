@@ -14,6 +14,7 @@ import pairwright.model.Severity;
 import pairwright.model.Source;
 import pairwright.rules.Claim;
 import pairwright.rules.RuleInfo;
+import pairwright.session.Arrival;
 import pairwright.session.Gear;
 import pairwright.session.Line;
 import pairwright.session.LineUp;
@@ -85,7 +86,7 @@ final class FaultsPlan {
         this.lab = lab;
         this.leastAgainstPoints = level >= 4 ? SLIGHT_POINTS : CLEAR_POINTS;
         this.on = drawn.all("channels").stream().map(On::valueOf).toList();
-        this.lineUp = RoundFloor.lineUp(drawn.one("room"), drawn.all("sources"), drawn.all("places"), drawn.all("characters"), seat -> limits(on.get(seat)), null, lab);
+        this.lineUp = RoundFloor.lineUp(drawn.one("room"), drawn.all("sources"), drawn.all("places"), drawn.all("characters"), seat -> limits(on.get(seat)), null, null, lab);
         this.standing = new StoodPlan(lineUp, channels(), lab.knowledge());
     }
 
@@ -135,8 +136,9 @@ final class FaultsPlan {
      * @param faults of it, gravest first
      * @param vague whether nothing is wrong with it but that little speaks for it, which nobody can find on a sheet
      * @param speaking ids of all rules that say anything of it
+     * @param late what reaches one of its lines later than another line
      */
-    record At(SeatTrials.Trial trial, List<Line> lines, List<SetUpFault> faults, boolean vague, Set<String> speaking) {
+    record At(SeatTrials.Trial trial, List<Line> lines, List<SetUpFault> faults, boolean vague, Set<String> speaking, List<Arrival> late) {
         boolean faulty() {
             return !faults.isEmpty();
         }
@@ -187,7 +189,8 @@ final class FaultsPlan {
         }
         // that all in all little speaks for it says nothing of what is wrong where anything else does
         List<SetUpFault> own = faults.stream().filter(fault -> !ofTheWhole(fault.rule())).toList();
-        return new At(trial, lines, SetUpFault.sorted(own.isEmpty() ? faults : own), own.isEmpty() && !faults.isEmpty(), speaking);
+        return new At(trial, lines, SetUpFault.sorted(own.isEmpty() ? faults : own), own.isEmpty() && !faults.isEmpty(), speaking,
+                plan.timing().stream().filter(arrival -> lines.stream().anyMatch(line -> line.number() == arrival.lines().get(1))).toList());
     }
 
     private boolean ofTheWhole(String rule) {

@@ -10,7 +10,6 @@ import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import pairwright.advice.Knowledge;
 import pairwright.advice.MoveFinder;
-import pairwright.advice.SetUpJudge;
 import pairwright.model.Catalogue;
 import pairwright.model.Complaint;
 import pairwright.model.MicType;
@@ -26,7 +25,6 @@ public final class Lab {
 
     private final Knowledge now;
     private final Map<String, Integer> units;
-    private final SetUpJudge judge;
     private final MoveFinder moves;
     private final Numbers numbers = new Numbers();
     private final Map<Case, Object> worked = new LinkedHashMap<>() {
@@ -46,7 +44,6 @@ public final class Lab {
         this.now = now;
         this.units = units == null ? null : new TreeMap<>(units.entrySet().stream()
                 .filter(of -> of.getValue() > 0 && now.catalogue().mics().containsKey(of.getKey())).collect(Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue)));
-        this.judge = new SetUpJudge(() -> now);
         this.moves = new MoveFinder(() -> now);
     }
 
@@ -66,11 +63,6 @@ public final class Lab {
 
     public Knowledge knowledge() {
         return now;
-    }
-
-    /** Judges microphones as they stand. */
-    public SetUpJudge judge() {
-        return judge;
     }
 
     /** Finds what to move. */

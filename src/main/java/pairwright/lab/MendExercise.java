@@ -61,7 +61,7 @@ final class MendExercise implements Exercise {
         OfferedMic mic = OneMic.mic(stands);
         List<String> situation = new ArrayList<>(one.situation());
         situation.add("There stands: " + OneMic.called(mic.micType(), mic.pattern()) + ", at this place: " + mic.position().name() + ", "
-                + ChooseExercise.centimetres(mic.distanceM()) + " cm.");
+                + ChooseExercise.far(mic.distanceM()) + ".");
         situation.add("What is heard: " + heard.name() + ". " + heard.says());
         return new Handout("Put it right: " + lab.source(drawn.one("source")).name(), List.of(), situation,
                 List.of(new Shown.AtSource("As it stands", drawn.one("source"), one.option(stands))),

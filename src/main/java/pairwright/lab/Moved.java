@@ -85,9 +85,9 @@ record Moved(MoveKind by, Offer to) {
     String says(Offer stands, boolean neighbour) {
         OfferedMic from = OneMic.mic(stands);
         OfferedMic then = OneMic.mic(to);
-        String distance = ChooseExercise.centimetres(then.distanceM()) + " cm";
+        String distance = ChooseExercise.far(then.distanceM());
         return switch (by) {
-            case DISTANCE -> "Go " + (nearer(stands) ? "nearer" : "farther") + ": from " + ChooseExercise.centimetres(from.distanceM()) + " cm to " + distance + ".";
+            case DISTANCE -> "Go " + (nearer(stands) ? "nearer" : "farther") + ": from " + ChooseExercise.far(from.distanceM()) + " to " + distance + ".";
             case ANGLE -> then.aimDegrees() == 0 ? "Aim it straight at the source." : "Turn it to " + Math.round(Math.abs(then.aimDegrees())) + "\u00b0 off the line to the source"
                     + (!neighbour ? "" : then.aimDegrees() > 0 ? ", away from the neighbour" : ", toward the neighbour") + ".";
             case PATTERN -> "Switch it to " + then.pattern().id() + ".";

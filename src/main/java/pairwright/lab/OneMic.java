@@ -2,6 +2,7 @@ package pairwright.lab;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -11,7 +12,6 @@ import pairwright.acoustics.OctaveCurve;
 import pairwright.advice.Offer;
 import pairwright.advice.OfferedMic;
 import pairwright.advice.Offers;
-import pairwright.advice.SetUpJudge;
 import pairwright.advice.UnusableQuestion;
 import pairwright.model.Catalogue;
 import pairwright.model.Caution;
@@ -27,7 +27,6 @@ import pairwright.model.PatternData;
 import pairwright.model.Position;
 import pairwright.model.Question;
 import pairwright.model.Reason;
-import pairwright.model.Request;
 import pairwright.model.RuledOut;
 import pairwright.model.Setup;
 import pairwright.model.Severity;
@@ -44,19 +43,29 @@ final class OneMic {
 
     private final Lab lab;
     private final Question question;
-    private final Request request;
     private final Offers offers;
     private final List<Offer> singles;
     private final Map<Offer, Option> explained = new LinkedHashMap<>();
     private final Map<String, Optional<RuledOut>> outs = new LinkedHashMap<>();
+    private final Map<Spot, Stood> stood = new HashMap<>();
 
-    private OneMic(Lab lab, Question question, Request request) {
+    private OneMic(Lab lab, Question question, Offers offers, List<Offer> singles) {
         this.lab = lab;
         this.question = question;
-        this.request = request;
-        this.offers = Offers.of(question, lab.catalogue(), lab.rules(), null, null);
-        this.singles = offers.all().stream().filter(offer -> offer.mics().size() == 1)
-                .filter(offer -> standing(lab.source(question.source())).contains(mic(offer).position())).toList();
+        this.offers = offers;
+        this.singles = singles;
+    }
+
+    /** Where somebody puts a type. */
+    record Spot(String type, String place, double distanceM) {
+    }
+
+    /**
+     * A microphone where somebody put it.
+     *
+     * @param ruledOut what forbids it; empty for nothing
+     */
+    record Stood(Option option, List<RuledOut> ruledOut) {
     }
 
     /**
@@ -66,8 +75,15 @@ final class OneMic {
      */
     static OneMic of(Case drawn, Lab lab) {
         Question question = question(drawn, lab, 1);
-        return new OneMic(lab, question, new Request(null, question.source(), null, null, question.room(), question.character(), question.limits(), question.neighbours(), null, null, null,
-                null, null, null));
+        Offers offers = Offers.of(question, lab.catalogue(), lab.rules(), null, null);
+        List<Position> standing = standing(lab.source(question.source()));
+        return new OneMic(lab, question, offers, offers.all().stream().filter(offer -> offer.mics().size() == 1).filter(offer -> standing.contains(mic(offer).position())).toList());
+    }
+
+    /** The same case with some of its types only; nothing is judged again, since what one type is worth does not depend on what others there are. */
+    OneMic only(Case drawn) {
+        List<String> types = drawn.all("types");
+        return new OneMic(lab, question(drawn, lab, 1), offers, singles.stream().filter(offer -> types.contains(mic(offer).micType().id())).toList());
     }
 
     /** What a case asks, with so many channels at most; circumstances, too, where they are said. */
@@ -206,10 +222,37 @@ final class OneMic {
     }
 
     /** A type at a place and a distance, in the pattern and at the aim that serve best nearest to there; empty where it cannot be set up. */
-    Optional<SetUpJudge.Judgement> judged(String type, String place, double distanceM) {
-        return singles.stream().map(OneMic::mic).filter(mic -> mic.micType().id().equals(type) && mic.position().id().equals(place))
-                .min(Comparator.comparingDouble(mic -> Math.abs(Math.log(mic.distanceM() / distanceM))))
-                .map(mic -> lab.judge().judge(request, new Setup(null, List.of(new Setup.Put(type, mic.pattern(), place, distanceM, mic.aimDegrees())))));
+    Optional<Stood> judged(Spot spot) {
+        judge(List.of(spot));
+        return Optional.ofNullable(stood.get(spot));
+    }
+
+    /** Judges several at once, which takes less than one by one. */
+    void judge(List<Spot> spots) {
+        List<Spot> left = spots.stream().filter(spot -> !stood.containsKey(spot) && best(spot.type(), spot.place()).isPresent()).distinct().toList();
+        if (!left.isEmpty()) {
+            judge(left, left.stream().map(this::setup).toList());
+        }
+    }
+
+    private void judge(List<Spot> spots, List<Setup> setups) {
+        Offers judged = Offers.stood(question, lab.catalogue(), lab.knowledge(), null, setups);
+        List<Option> options = judged.explained(judged.all());
+        for (int i = 0; i < options.size(); i++) {
+            stood.put(spots.get(i), new Stood(options.get(i), ruledOut(judged.all().get(i))));
+        }
+    }
+
+    private Setup setup(Spot spot) {
+        OfferedMic near = singles.stream().map(OneMic::mic).filter(mic -> mic.micType().id().equals(spot.type()) && mic.position().id().equals(spot.place()))
+                .min(Comparator.comparingDouble(mic -> Math.abs(Math.log(mic.distanceM() / spot.distanceM())))).orElseThrow();
+        return new Setup(null, List.of(new Setup.Put(spot.type(), near.pattern(), spot.place(), spot.distanceM(), near.aimDegrees())));
+    }
+
+    private static List<RuledOut> ruledOut(Offer offer) {
+        OfferedMic mic = mic(offer);
+        return offer.findings().stream().filter(finding -> finding.rule().effect() == Effect.RULES_OUT)
+                .map(finding -> new RuledOut(mic.micType().id(), mic.pattern(), mic.position().id(), finding.rule().id(), offer.says(finding), finding.values())).distinct().toList();
     }
 
     /** What rules out a type here; empty where it can be set up, and where it fits no place. */
@@ -223,7 +266,8 @@ final class OneMic {
 
     private List<RuledOut> out(String type, PatternData pattern, Position place) {
         try {
-            return lab.judge().judge(request, new Setup(null, List.of(new Setup.Put(type, pattern.pattern(), place.id(), place.distanceM().typical(), 0.0)))).ruledOut();
+            return ruledOut(Offers.stood(question, lab.catalogue(), lab.knowledge(), null,
+                    List.of(new Setup(null, List.of(new Setup.Put(type, pattern.pattern(), place.id(), place.distanceM().typical(), 0.0))))).all().get(0));
         } catch (UnusableQuestion doesNotFit) {
             return List.of();
         }

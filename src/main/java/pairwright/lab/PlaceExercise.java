@@ -31,6 +31,9 @@ final class PlaceExercise implements Exercise {
     /** Less than that nobody can tell. */
     private static final double NO_LESS_POINTS = 0.25;
     private static final double NO_LESS_DB = 1;
+    /** How finely and how far round the best spot others are tried for the picture. */
+    private static final double STEP_M = 0.15;
+    private static final int STEPS = 2;
     private static final double DANGER_SHARE = 0.4;
     private static final double CARE_SHARE = 0.6;
 
@@ -78,11 +81,30 @@ final class PlaceExercise implements Exercise {
 
     @Override
     public Key key() {
-        List<String> why = new ArrayList<>(List.of(best.at().position().brings() + ", " + ChooseExercise.centimetres(best.at().distanceM()) + " cm from what sounds; its own source is "
+        List<String> why = new ArrayList<>(List.of(best.at().position().brings() + ", " + ChooseExercise.far(best.at().distanceM()) + " from what sounds; its own source is "
                 + decibels(OnFloor.separationDb(best.stood().offer())) + " over the others. Any spot that comes out as well counts as much."));
         why.addAll(OneMic.why(bestOption));
         return new Key(marked(best.xM(), best.yM(), best.lookDegrees()),
-                List.of(new Key.Entry(SPOT, at(best.xM(), best.yM()) + ", looks to " + Math.round(best.lookDegrees()) + "\u00b0", List.of(), why, List.copyOf(restsOn()))), List.of());
+                List.of(new Key.Entry(SPOT, at(best.xM(), best.yM()) + ", looks to " + Math.round(best.lookDegrees()) + "\u00b0", List.of(), why, List.copyOf(restsOn()))), List.of(),
+                List.of(new Key.Spots(SPOT, floor.source().name(), floor.type().family(), floor.pattern(), OneMic.mic(best.stood().offer()).placed().nullDegrees(), turnOnly ? List.of() : asGood(), STEP_M)));
+    }
+
+    /** Round the best spot, where one of three turns that suit there is worth as much. */
+    private List<Key.At> asGood() {
+        double aimDegrees = OneMic.mic(best.stood().offer()).aimDegrees();
+        List<Key.At> good = new ArrayList<>();
+        for (int right = -STEPS; right <= STEPS; right++) {
+            for (int up = -STEPS; up <= STEPS; up++) {
+                double xM = best.xM() + right * STEP_M;
+                double yM = best.yM() + up * STEP_M;
+                boolean asGood = floor.at(xM, yM).flatMap(at -> OnFloor.best(floor.judged(at, List.of(aimDegrees, 0.0, aimDegrees / 2))))
+                        .filter(stood -> share(best.points() - OneMic.points(stood.offer()), NO_LESS_POINTS, MOST_SHORT_OF_PLACE_POINTS) == 1).isPresent();
+                if (asGood) {
+                    good.add(new Key.At(xM, yM));
+                }
+            }
+        }
+        return good;
     }
 
     private static Answer marked(double xM, double yM, double lookDegrees) {

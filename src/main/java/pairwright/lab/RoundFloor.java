@@ -20,6 +20,8 @@ final class RoundFloor {
     private static final double LEAST_ROOM_M = 4.5;
     private static final double LEAST_HEIGHT_M = 2;
     private static final double TO_THE_WALL_M = 0.8;
+    /** A player has no more of the width of a room than one of so many parts. */
+    private static final double PARTS = 3;
     private static final int STEP_DEGREES = 30;
 
     private RoundFloor() {
@@ -30,9 +32,10 @@ final class RoundFloor {
         return lab.catalogue().rooms().values().stream().filter(any -> any.widthM() >= LEAST_ROOM_M && any.depthM() >= LEAST_ROOM_M && any.heightM() >= LEAST_HEIGHT_M).toList();
     }
 
-    /** Sources that have more than one place for a microphone, but for whole ensembles and what sounds all round. */
-    static List<Source> sources(Lab lab) {
-        return OneMic.sources(lab, 2).stream().filter(source -> source.family() != SourceFamily.ENSEMBLES && source.family() != SourceFamily.AMBIENCE).toList();
+    /** Sources that have more than one place for a microphone and that fit into a part of a room, but for whole ensembles and what sounds all round. */
+    static List<Source> sources(Lab lab, Room room) {
+        double mostM = Math.min(room.widthM(), room.depthM()) / PARTS;
+        return OneMic.sources(lab, 2).stream().filter(source -> source.sizeM() <= mostM && source.family() != SourceFamily.ENSEMBLES && source.family() != SourceFamily.AMBIENCE).toList();
     }
 
     /** Types of one channel that take sound from the air and go straight into a microphone input. */
@@ -58,10 +61,11 @@ final class RoundFloor {
      *
      * @param characters that are wanted, {@value #AS_IT_IS} for none
      * @param limits by seat, from 0
-     * @param apart two seats by two that shall not sound alike, by their ids, which are seat-1 and so on
+     * @param apart two seats by two that shall not sound alike, by their ids, which are seat-1 and so on; null for none
+     * @param sections seats that shall sound as one; null for none
      * @throws IllegalArgumentException where the catalogue does not have something of it
      */
-    static LineUp lineUp(String roomId, List<String> sources, List<String> places, List<String> characters, IntFunction<Limits> limits, List<List<String>> apart, Lab lab) {
+    static LineUp lineUp(String roomId, List<String> sources, List<String> places, List<String> characters, IntFunction<Limits> limits, List<List<String>> apart, List<List<String>> sections, Lab lab) {
         Room room = lab.room(roomId);
         List<Seat> seats = new ArrayList<>();
         for (int i = 0; i < sources.size(); i++) {
@@ -69,7 +73,7 @@ final class RoundFloor {
             seats.add(new Seat("seat-" + (i + 1), null, lab.source(sources.get(i)).id(), Double.parseDouble(place[0]), Double.parseDouble(place[1]), Double.parseDouble(place[2]), null, null,
                     characters.get(i).equals(AS_IT_IS) ? null : List.of(characters.get(i)), null, limits.apply(i), true, null, true));
         }
-        return new LineUp(null, new Floor(room.id(), room.widthM(), room.depthM(), room.heightM(), room.reverbTimeS()), seats, null, apart, null, null, null, 1);
+        return new LineUp(null, new Floor(room.id(), room.widthM(), room.depthM(), room.heightM(), room.reverbTimeS()), seats, null, apart, sections, null, null, 1);
     }
 
     /** The room in a sentence. */

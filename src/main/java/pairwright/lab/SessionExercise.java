@@ -82,9 +82,8 @@ final class SessionExercise implements Exercise {
                 situation.add("Wanted of " + called(seat) + ": " + lab.catalogue().characters().get(character).name() + ".");
             }
         }
-        if (!drawn.all("apart").isEmpty()) {
-            situation.add("These shall not sound alike: " + drawn.all("apart").stream().map(id -> called(Integer.parseInt(id.substring("seat-".length())) - 1)).collect(Collectors.joining(" and ")) + ".");
-        }
+        beside("apart", "These shall not sound alike: ", situation);
+        beside("section", "These are one section and shall sound alike: ", situation);
         List<Item> items = new ArrayList<>();
         for (int seat = 0; seat < seats(); seat++) {
             items.add(new Item.OneOf(mic(seat), "What does " + called(seat) + " get?", units.keySet().stream().map(type -> new Item.Opt(type, lab.type(type).name())).toList()));
@@ -94,6 +93,12 @@ final class SessionExercise implements Exercise {
         return new Handout("Plan the session", List.of(), situation, List.of(new Shown.FromAbove("Who plays where", session.lineUp()),
                 new Shown.Table("What the locker has", List.of("Microphone", "Units"), units.entrySet().stream().map(of -> List.of(lab.type(of.getKey()).name(), String.valueOf(of.getValue()))).toList())),
                 items);
+    }
+
+    private void beside(String name, String says, List<String> situation) {
+        if (!drawn.all(name).isEmpty()) {
+            situation.add(says + drawn.all(name).stream().map(id -> called(Integer.parseInt(id.substring("seat-".length())) - 1)).collect(Collectors.joining(" and ")) + ".");
+        }
     }
 
     private static String channels(int count) {

@@ -22,8 +22,8 @@ final class SessionKind implements Kind {
     private static final KindInfo INFO = new KindInfo("session", "Plan the session",
             "Share out what there is among all who play, so that the session as a whole gains and nothing comes to harm.",
             "Setting up in time, running the session, and what the players say of their places.",
-            List.of("Three players, channels enough", "Three players, few channels with phantom power", "Four players, and one has a wish", "Four players, two of whom shall not sound alike",
-                    "Five players close together, a wish and two who shall not sound alike"),
+            List.of("Three players, channels enough", "Three players, few channels with phantom power", "Four players, and one has a wish", "Four players, two of whom are one section or shall not sound alike",
+                    "Five players close together, a wish, and two who are one section or shall not sound alike"),
             List.of(12, 15, 20, 25, 30), false);
     private static final int[] SEATS = {3, 3, 4, 4, 5};
     private static final int SPARE_UNITS = 2;
@@ -48,13 +48,14 @@ final class SessionKind implements Kind {
     public Optional<Case> draw(Draw draw, int level, Lab lab) {
         int seats = SEATS[level - 1];
         Room room = draw.one(RoundFloor.rooms(lab));
-        List<Source> sources = draw.some(seats, RoundFloor.sources(lab));
+        List<Source> sources = draw.some(seats, RoundFloor.sources(lab, room));
         int wishing = level < WISH_FROM || level == APART_FROM ? seats : draw.below(seats);
         String wish = draw.one(List.copyOf(lab.catalogue().characters().keySet()));
         Case drawn = Case.empty().with("room", room.id()).with("sources", sources.stream().map(Source::id).toList())
                 .with("places", RoundFloor.places(draw, room, seats, level >= CLOSE_FROM ? CLOSE_M : WIDE_M))
                 .with("characters", IntStream.range(0, seats).mapToObj(seat -> seat == wishing ? wish : RoundFloor.AS_IT_IS).toList())
-                .with("apart", level < APART_FROM ? List.of() : draw.some(2, IntStream.rangeClosed(1, seats).mapToObj(seat -> "seat-" + seat).toList()));
+                .with("apart", List.of());
+        drawn = level < APART_FROM ? drawn : beside(draw, drawn, sources);
         int switched = draw.between(1, seats - 1);
         drawn = level < SOCKETS_FROM ? drawn : drawn.with("switched", switched).with("without", seats - switched);
         List<String> types = types(draw, sources, seats + SPARE_TYPES, lab);
@@ -69,6 +70,25 @@ final class SessionKind implements Kind {
             }
         }
         return Optional.empty();
+    }
+
+    /** Two of one family as a section, where there are two; as often two of any that shall not sound alike. */
+    private static Case beside(Draw draw, Case drawn, List<Source> sources) {
+        List<List<String>> sections = new ArrayList<>();
+        for (int one = 0; one < sources.size(); one++) {
+            for (int other = one + 1; other < sources.size(); other++) {
+                if (sources.get(one).family() == sources.get(other).family()) {
+                    sections.add(List.of("seat-" + (one + 1), "seat-" + (other + 1)));
+                }
+            }
+        }
+        return sections.isEmpty() || draw.share() < 0.5 ? drawn.with("apart", draw.some(2, IntStream.rangeClosed(1, sources.size()).mapToObj(seat -> "seat-" + seat).toList()))
+                : drawn.with("section", draw.one(sections));
+    }
+
+    /** The seats under a name, as a line-up has them; null for none. */
+    static List<List<String>> group(Case drawn, String name) {
+        return drawn.all(name).isEmpty() ? null : List.of(drawn.all(name));
     }
 
     /** Half of them such as the trade reaches for at one of the sources. */
@@ -109,7 +129,7 @@ final class SessionKind implements Kind {
 
     private static SmallSession session(Case drawn, List<String> types, Lab lab) {
         LineUp lineUp = RoundFloor.lineUp(drawn.one("room"), drawn.all("sources"), drawn.all("places"), drawn.all("characters"), seat -> ONE,
-                drawn.all("apart").isEmpty() ? null : List.of(drawn.all("apart")), lab);
+                group(drawn, "apart"), group(drawn, "section"), lab);
         SmallSession.Sockets sockets = drawn.all("switched").isEmpty() ? null : new SmallSession.Sockets((int) drawn.number("switched"), (int) drawn.number("without"));
         return new SmallSession(lineUp, java.util.Set.copyOf(types), sockets, lab.knowledge());
     }

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -20,6 +21,7 @@ final class TwoExercise implements Exercise {
     private static final String SET_UP = "set-up";
     private static final String REASONS = "reasons";
     private static final String MIND = "mind";
+    private static final String AGAINST = "against";
     /** So far behind the best of them a set-up is no answer. */
     private static final double MOST_SHORT_POINTS = 4;
     private static final double DANGER_SHARE = 0.4;
@@ -44,7 +46,7 @@ final class TwoExercise implements Exercise {
     }
 
     private List<String> rules(String item) {
-        return drawn.all(item.equals(REASONS) ? "reasons" : "cautions");
+        return drawn.all(item.equals(REASONS) ? "reasons" : item.equals(AGAINST) ? AGAINST : "cautions");
     }
 
     private List<Item.Opt> said(String item) {
@@ -63,16 +65,37 @@ final class TwoExercise implements Exercise {
         return !rules(MIND).isEmpty();
     }
 
+    private boolean againstAsked() {
+        return !rules(AGAINST).isEmpty();
+    }
+
+    /** Which set-up is asked for what speaks against it. */
+    private int againstOf() {
+        return drawn.all("setUps").indexOf(drawn.one("againstOf"));
+    }
+
+    /** What speaks against it, of what is offered. */
+    private Reason against() {
+        return shown.against(againstOf()).stream().filter(reason -> rules(AGAINST).contains(reason.rule())).findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("Nothing of what the exercise offers speaks against set-up " + setUps().get(againstOf()).id() + " any more"));
+    }
+
     @Override
     public Handout handout() {
         List<String> said = new ArrayList<>(OneMic.situation(question, lab));
         if (question.circumstances().contains("stereo")) {
             said.add("Wanted: in stereo.");
         }
+        if (question.circumstances().contains("live")) {
+            said.add("It is played on a stage, over loudspeakers.");
+        }
         List<Item> items = new ArrayList<>(List.of(new Item.OneOf(SET_UP, "Which of these do you set up?", setUps()),
                 new Item.SomeOf(REASONS, "Which two of these speak for it?", said(REASONS), 2)));
         if (mindAsked()) {
             items.add(new Item.SomeOf(MIND, "Which of these must be minded with it? There may be none.", said(MIND), null));
+        }
+        if (againstAsked()) {
+            items.add(new Item.OneOf(AGAINST, "Which of these speaks against set-up " + setUps().get(againstOf()).id() + "?", said(AGAINST)));
         }
         return new Handout("One or two: " + lab.source(question.source()).name(), List.of(), said, List.of(), items);
     }
@@ -89,6 +112,12 @@ final class TwoExercise implements Exercise {
             answer = answer.with(MIND, mind);
             entries.add(entry(MIND, mind));
         }
+        if (againstAsked()) {
+            Reason against = against();
+            String right = letters(AGAINST, List.of(against.rule())).get(0);
+            answer = answer.with(AGAINST, right);
+            entries.add(new Key.Entry(AGAINST, titled(AGAINST, List.of(right)), List.of(right), List.of(against.says()), List.of(against.rule())));
+        }
         return new Key(answer, entries, List.of());
     }
 
@@ -103,7 +132,10 @@ final class TwoExercise implements Exercise {
         int taken = setUps().stream().map(Item.Opt::id).toList().indexOf(answer.one(SET_UP));
         if (taken < 0) {
             sum.add("The set-up", 0, 4, "None of those that were there was named.", null).add("The reasons", 0, 2, "Nothing stands, so nothing speaks for it.", null);
-            return (mindAsked() ? sum.add("What to mind", 0, 2, "Nothing stands, so nothing is to be minded.", null) : sum).mark();
+            if (mindAsked()) {
+                sum.add("What to mind", 0, 2, "Nothing stands, so nothing is to be minded.", null);
+            }
+            return against(sum, answer).mark();
         }
         double missed = shown.points(best) - shown.points(taken);
         Behind behind = taken == best ? Behind.of(shown.option(best)) : Behind.between(shown.option(best), shown.option(taken));
@@ -117,7 +149,16 @@ final class TwoExercise implements Exercise {
             shown.option(taken).cautions().stream().filter(caution -> forgotten.contains(caution.rule()) && caution.severity() != Severity.NOTE)
                     .forEach(caution -> sum.cap(caution.severity() == Severity.DANGER ? DANGER_SHARE : CARE_SHARE, caution.says()));
         }
-        return sum.mark();
+        return against(sum, answer).mark();
+    }
+
+    private Mark.Sum against(Mark.Sum sum, Answer answer) {
+        if (!againstAsked()) {
+            return sum;
+        }
+        Reason against = against();
+        boolean right = letters(AGAINST, List.of(against.rule())).get(0).equals(answer.one(AGAINST));
+        return sum.add("What speaks against set-up " + setUps().get(againstOf()).id(), right ? 1 : 0, 1, (right ? "Yes: " : "It is this: ") + against.says(), against.rule());
     }
 
     /** Half a point off for each that does not belong there. */
@@ -136,8 +177,9 @@ final class TwoExercise implements Exercise {
         List<String> named = lab.source(question.source()).pairs().stream().map(PairRecipe::technique).toList();
         int two = IntStream.range(0, shown.size()).filter(which -> shown.offer(which).mics().size() == 2).boxed()
                 .min(Comparator.comparingInt(which -> named.indexOf(shown.offer(which).technique()))).orElse(0);
-        return Answer.NOTHING.with(SET_UP, setUps().get(two).id()).with(REASONS, Item.Opt.lettered(rules(REASONS)).stream()
+        Answer usual = Answer.NOTHING.with(SET_UP, setUps().get(two).id()).with(REASONS, Item.Opt.lettered(rules(REASONS)).stream()
                 .sorted(Comparator.comparing((Item.Opt option) -> !lab.rules().rule(option.says()).topic().equals("custom"))).limit(2).map(Item.Opt::id).toList());
+        return againstAsked() ? usual.with(AGAINST, said(AGAINST).get(0).id()) : usual;
     }
 
     @Override
@@ -145,9 +187,11 @@ final class TwoExercise implements Exercise {
         return List.of();
     }
 
+    /** What speaks for the best and is to be minded with it, what is offered, and what makes most of what each other set-up falls short by. */
     @Override
     public Set<String> restsOn() {
-        return Stream.of(shown.option(best).reasons().stream().map(Reason::rule), shown.option(best).cautions().stream().map(Caution::rule), rules(REASONS).stream(), rules(MIND).stream())
+        Stream<String> between = IntStream.range(0, shown.size()).filter(which -> which != best).mapToObj(which -> Behind.between(shown.option(best), shown.option(which)).rule()).filter(Objects::nonNull);
+        return Stream.of(between, shown.option(best).reasons().stream().map(Reason::rule), shown.option(best).cautions().stream().map(Caution::rule), rules(REASONS).stream(), rules(MIND).stream(), rules(AGAINST).stream())
                 .flatMap(rules -> rules).collect(Collectors.toCollection(LinkedHashSet::new));
     }
 }

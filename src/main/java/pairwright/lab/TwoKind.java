@@ -6,11 +6,13 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import pairwright.advice.Offer;
 import pairwright.advice.Offers;
 import pairwright.model.MicType;
 import pairwright.model.Question;
+import pairwright.model.Reason;
 import pairwright.model.Signal;
 import pairwright.model.Source;
 
@@ -27,6 +29,9 @@ final class TwoKind implements Kind {
     /** With a lead of less, in points, one could argue for another. */
     private static final double CLEAR_LEAD_POINTS = 1;
     private static final int LEAST_REASONS = 4;
+    private static final int WRONG_AGAINST = 3;
+    private static final int LEAST_WRONG_AGAINST = 2;
+    private static final double ON_STAGE_SHARE = 0.4;
 
     @Override
     public KindInfo info() {
@@ -36,7 +41,7 @@ final class TwoKind implements Kind {
     @Override
     public Optional<Case> draw(Draw draw, int level, Lab lab) {
         List<Source> sources = lab.catalogue().sources().values().stream().filter(source -> source.signal() == Signal.ACOUSTIC && source.pairs().size() >= 2).toList();
-        List<MicType> types = lab.types().stream().filter(MicType::captures).filter(type -> lab.units(type.id()) >= 2).toList();
+        List<MicType> types = lab.types().stream().filter(MicType::captures).filter(type -> type.channels() == 1 && lab.units(type.id()) >= 2).toList();
         if (types.size() < 2) {
             return Optional.empty();
         }
@@ -44,6 +49,10 @@ final class TwoKind implements Kind {
         drawn = drawn.with("types", types(draw, lab.source(drawn.one("source")), types).stream().sorted().toList());
         if (level == 2 || level == 5) {
             drawn = drawn.with("circumstances", "stereo");
+            List<MicType> bodies = lab.types().stream().filter(MicType::captures).filter(type -> type.channels() == 2).toList();
+            drawn = bodies.isEmpty() ? drawn : drawn.with("types", Stream.concat(drawn.all("types").stream(), Stream.of(draw.one(bodies).id())).sorted().toList());
+        } else if (level >= 3 && draw.share() < ON_STAGE_SHARE) {
+            drawn = drawn.with("circumstances", "live");
         }
         drawn = OneMic.surroundings(drawn, draw, level == 3 || level == 5, level == 4, level >= 4, lab);
         Question question = OneMic.question(drawn, lab, 2);
@@ -53,11 +62,16 @@ final class TwoKind implements Kind {
             return Optional.empty();
         }
         // who asks for stereo is not served by what makes none
-        if (question.circumstances().contains("stereo") && (shown.get(0).pairing() == null || !shown.get(0).pairing().stereo())) {
+        if (question.circumstances().contains("stereo") && !stereo(shown.get(0))) {
             return Optional.empty();
         }
         Case all = drawn.with("setUps", draw.shuffled(shown.stream().map(TwoMics::name).toList()));
-        return reasoned(draw, all, new TwoMics(offers, shown));
+        TwoMics mics = new TwoMics(offers, shown);
+        return reasoned(draw, all, mics).map(asked -> against(draw, asked, mics, lab));
+    }
+
+    private static boolean stereo(Offer offer) {
+        return TwoMics.oneBody(offer) || offer.pairing() != null && offer.pairing().stereo();
     }
 
     /** What the trade reaches for here among them, with some others. */
@@ -72,8 +86,8 @@ final class TwoKind implements Kind {
         List<Offer> shown = new ArrayList<>();
         Set<String> ideas = new HashSet<>();
         for (Offer offer : draw.shuffled(offers.all())) {
-            boolean fits = offer.mics().stream().allMatch(mic -> mic.micType().channels() == 1) && !offer.matchedPair();
-            if (fits && shown.size() < SET_UPS && ideas.add(offer.technique())) {
+            boolean fits = TwoMics.oneBody(offer) || offer.mics().stream().allMatch(mic -> mic.micType().channels() == 1) && !offer.matchedPair();
+            if (fits && shown.size() < SET_UPS && ideas.add(TwoMics.oneBody(offer) ? "one body" : offer.technique())) {
                 shown.add(offer);
             }
         }
@@ -89,6 +103,23 @@ final class TwoKind implements Kind {
         }
         return Optional.of(drawn.with("reasons", draw.shuffled(Stream.concat(right.stream(), draw.some(4, wrong).stream()).toList()))
                 .with("cautions", draw.shuffled(Stream.concat(draw.some(3, shown.mind(0)).stream(), draw.some(3, shown.others(TwoMics.Why.MIND)).stream()).toList())));
+    }
+
+    /** With one rule that speaks against one of them, any rule as likely, and some that speak against others and say nothing of that one; as it was where there are too few. */
+    private static Case against(Draw draw, Case drawn, TwoMics shown, Lab lab) {
+        List<String> rules = IntStream.range(0, shown.size()).boxed().flatMap(which -> shown.against(which).stream()).map(Reason::rule).distinct().sorted().toList();
+        for (String right : draw.shuffled(rules)) {
+            int of = draw.one(IntStream.range(0, shown.size()).filter(which -> shown.against(which).stream().anyMatch(reason -> reason.rule().equals(right))).boxed().toList());
+            List<String> wrong = draw.some(WRONG_AGAINST, rules.stream().filter(rule -> !shown.counted(of).contains(rule)).filter(rule -> !title(rule, lab).equals(title(right, lab))).toList());
+            if (wrong.size() >= LEAST_WRONG_AGAINST) {
+                return drawn.with("againstOf", TwoMics.name(shown.offer(of))).with("against", draw.shuffled(Stream.concat(Stream.of(right), wrong.stream()).toList()));
+            }
+        }
+        return drawn;
+    }
+
+    private static String title(String rule, Lab lab) {
+        return lab.rules().rule(rule).title();
     }
 
     @Override

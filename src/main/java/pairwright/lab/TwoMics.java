@@ -1,6 +1,7 @@
 package pairwright.lab;
 
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -20,6 +21,7 @@ import pairwright.model.Severity;
 final class TwoMics {
     private static final String PAIRING = "PAI";
     private static final String STEREO = "STE";
+    private static final double LEAST_AGAINST_POINTS = 1;
 
     private final List<Offer> offers;
     private final List<Option> options;
@@ -73,6 +75,16 @@ final class TwoMics {
         return Stream.concat(all.stream().filter(TwoMics::onPairs), all.stream().filter(rule -> !onPairs(rule))).toList();
     }
 
+    /** What speaks against one, that costs it a point or more. */
+    List<Reason> against(int which) {
+        return options.get(which).reasons().stream().filter(reason -> reason.effect() == Effect.AGAINST && reason.points() <= -LEAST_AGAINST_POINTS).toList();
+    }
+
+    /** Ids of all rules that say anything for or against one. */
+    Set<String> counted(int which) {
+        return options.get(which).reasons().stream().map(Reason::rule).collect(Collectors.toSet());
+    }
+
     /** Ids of the rules whose cautions must be minded with one: all on pairs, and of the others those that harm somebody or something. */
     List<String> mind(int which) {
         return options.get(which).cautions().stream().filter(caution -> onPairs(caution.rule()) || caution.severity() != Severity.NOTE).map(Caution::rule).distinct().toList();
@@ -92,17 +104,22 @@ final class TwoMics {
         return rule.startsWith(PAIRING) || rule.startsWith(STEREO);
     }
 
+    /** Whether it is one microphone of two channels. */
+    static boolean oneBody(Offer offer) {
+        return offer.mics().size() == 1 && offer.channels() == 2;
+    }
+
     /** As somebody sets it up. */
     String says(int which) {
         Offer offer = offers.get(which);
         String mics = offer.mics().stream().map(TwoMics::says).collect(Collectors.joining("; "));
-        return (offer.pairing() == null ? "One microphone" : offer.pairing().name()) + ": " + mics + (offer.secondInverted() ? "; the second inverted" : "") + ".";
+        return (oneBody(offer) ? "One body with two channels" : offer.pairing() == null ? "One microphone" : offer.pairing().name()) + ": " + mics + (offer.secondInverted() ? "; the second inverted" : "") + ".";
     }
 
     private static String says(OfferedMic mic) {
         String turned = mic.aimDegrees() == 0 ? "" : ", turned " + Math.round(Math.abs(mic.aimDegrees())) + "\u00b0 off";
         // what touches the source or takes its line has no distance
-        String far = mic.position().mount() == Mount.CONTACT || mic.position().mount() == Mount.LEAD ? "" : ", " + ChooseExercise.centimetres(mic.distanceM()) + " cm";
+        String far = mic.position().mount() == Mount.CONTACT || mic.position().mount() == Mount.LEAD ? "" : ", " + ChooseExercise.far(mic.distanceM());
         return OneMic.called(mic.micType(), mic.pattern()) + ", " + mic.position().name() + far + turned;
     }
 }

@@ -1,5 +1,9 @@
 package pairwright.lab;
 
+import java.util.List;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+
 /**
  * One exercise of a kind, with how hard it is.
  *
@@ -14,10 +18,13 @@ public record Variant(Case drawn, Exercise exercise, double hardnessShare) {
     static Variant of(Case drawn, Exercise exercise) {
         Draw draw = Draw.named("hardness");
         Handout handout = exercise.handout();
+        List<Answer> guesses = IntStream.range(0, GUESSES).mapToObj(i -> Guess.of(handout, draw)).toList();
+        Answer usual = exercise.usual();
+        exercise.ready(Stream.concat(guesses.stream(), Stream.of(usual)).toList());
         double guessed = 0;
-        for (int i = 0; i < GUESSES; i++) {
-            guessed += exercise.mark(Guess.of(handout, draw)).share();
+        for (Answer guess : guesses) {
+            guessed += exercise.mark(guess).share();
         }
-        return new Variant(drawn, exercise, 1 - (guessed / GUESSES + exercise.mark(exercise.usual()).share()) / 2);
+        return new Variant(drawn, exercise, 1 - (guessed / GUESSES + exercise.mark(usual).share()) / 2);
     }
 }

@@ -30,6 +30,7 @@ final class RuleIndex {
             line(text, "on", info.on().id());
             line(text, "basis", info.basis());
             line(text, "treat", info.treat() == null ? "" : info.treat());
+            line(text, "alone", Boolean.toString(info.alone()));
             info.practice().forEach(one -> line(text, "practice", one.id() + " " + one.says()));
             line(text, "teachable", Boolean.toString(info.teachable()));
             line(text, "instead", String.join(" ", info.inPlan().instead()));
@@ -73,12 +74,12 @@ final class RuleIndex {
                 word(Effect.values(), fields.get("effect")), word(Severity.values(), fields.get("severity")),
                 Double.parseDouble(fields.get("points")), fields.get("says"), orNull(fields.get("claim")), fields.get("why"),
                 word(Basis.values(), fields.get("on")), fields.get("basis"), List.copyOf(practice), Boolean.parseBoolean(fields.get("teachable")),
-                orNull(fields.get("treat")), new RuleInfo.InPlan(fields.get("instead").isEmpty() ? List.of() : List.of(fields.get("instead").split(" ")),
+                orNull(fields.get("treat")), Boolean.parseBoolean(fields.get("alone")), new RuleInfo.InPlan(fields.get("instead").isEmpty() ? List.of() : List.of(fields.get("instead").split(" ")),
                 Boolean.parseBoolean(fields.get("settled")), Boolean.parseBoolean(fields.get("each"))), List.copyOf(cases));
     }
 
     private static String orNull(String field) {
-        return field.isEmpty() ? null : field;
+        return field == null || field.isEmpty() ? null : field;
     }
 
     private static <W extends Word> W word(W[] words, String id) {

@@ -24,6 +24,7 @@ import pairwright.model.Severity;
  * @param practice statements of trade practice it embodies, from rules/practice.yaml; empty where it has none
  * @param teachable whether an exercise can be built on it
  * @param treat what is to be done about the arrival it speaks of: align, leave or watch; null for rules of anything else
+ * @param alone whether it judges a microphone only where that stands by itself; one of two does not hear of it
  * @param inPlan how it is told once there is a plan
  * @param cases situations in which it fires or stays silent, in words
  */
@@ -43,6 +44,7 @@ public record RuleInfo(
         List<Practice> practice,
         boolean teachable,
         String treat,
+        boolean alone,
         InPlan inPlan,
         List<Case> cases) {
     static final String PLAN = "plan";

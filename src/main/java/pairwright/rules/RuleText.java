@@ -30,7 +30,7 @@ final class RuleText {
     private static final List<String> IN_A_HOUSE =
             List.of("title", "effect", "points", "severity", "says", "claim", "why", "on", "basis", "teachable");
     private static final List<String> BUILT_IN =
-            List.of("title", "effect", "points", "severity", "says", "claim", "why", "on", "basis", "practice", "teachable", "treat", "instead", "settled", "each");
+            List.of("title", "effect", "points", "severity", "says", "claim", "why", "on", "basis", "practice", "teachable", "treat", "alone", "instead", "settled", "each");
 
     private final String file;
     private final String text;
@@ -87,6 +87,10 @@ final class RuleText {
         }
         consequence(call, subject, says, effect);
         String treat = value("treat");
+        String alone = value("alone");
+        if (alone != null && (subject != Placed.class || effect != Effect.FOR && effect != Effect.AGAINST || !alone.equals("true"))) {
+            wrong("@alone", "@alone(true) is for what speaks for or against a Placed that stands by itself. Take it out");
+        }
         if (subject != null) {
             place(concern.equals(RuleInfo.PLAN), subject, effect, treat);
         }
@@ -94,7 +98,7 @@ final class RuleText {
             return null;
         }
         return new RuleInfo(rule.getName(), title, concern, topic, effect, severity, points, says, claim, why, on, basis, practice,
-                teachable, treat, inPlan, cases);
+                teachable, treat, "true".equals(alone), inPlan, cases);
     }
 
     private boolean truth(String name) {

@@ -193,6 +193,11 @@ public final class PlanDesk implements AutoCloseable {
         return shorter.of(asked(lineUp, gear, before, lost, pricePoints), progress -> planning.again(lineUp, gear, before, lost, pricePoints, progress));
     }
 
+    /** Stops what is being planned anew from a line-up, at its next step. */
+    public void cancelAgain(LineUp lineUp) {
+        shorter.stop(asked -> asked instanceof Again again && again.lineUp().equals(lineUp));
+    }
+
     /** How far that has come, where it takes longer. */
     public Progress far(LineUp lineUp, Gear gear, Picks before, Lost lost, double pricePoints) {
         return shorter.far(asked(lineUp, gear, before, lost, pricePoints));

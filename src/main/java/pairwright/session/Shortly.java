@@ -2,14 +2,15 @@ package pairwright.session;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.concurrent.CancellationException;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.FutureTask;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
-import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.function.Predicate;
 
 /**
  * What takes no longer than a reader waits, most of the time: worked out once for each state of things it was asked for, one after the other. Safe to share
@@ -23,6 +24,7 @@ final class Shortly implements AutoCloseable {
 
     private final ExecutorService thread;
     private static final Progress WAITING = new Progress("Waiting for something else to be worked out", 0, 0);
+    private static final Progress BEGINNING = new Progress("Beginning", 0, 0);
 
     private final Map<Object, Task<?>> tasks = new LinkedHashMap<>(KEPT * 2, 0.75f, true);
 
@@ -31,16 +33,32 @@ final class Shortly implements AutoCloseable {
         this.thread = OneThread.named(name);
     }
 
-    /** One thing, and how far it has come. */
+    /** How far one thing has come, and whether anybody still wants it. */
+    private static final class Far implements Consumer<Progress> {
+        private volatile Progress progress = WAITING;
+        private volatile boolean stopped;
+
+        @Override
+        public void accept(Progress come) {
+            if (stopped) {
+                throw new CancellationException("stopped");
+            }
+            progress = come;
+        }
+    }
+
     private static final class Task<T> extends FutureTask<T> {
-        private final AtomicReference<Progress> far;
+        private final Far far;
 
         Task(Function<Consumer<Progress>, T> work) {
-            this(work, new AtomicReference<>(WAITING));
+            this(work, new Far());
         }
 
-        private Task(Function<Consumer<Progress>, T> work, AtomicReference<Progress> far) {
-            super(() -> work.apply(far::set));
+        private Task(Function<Consumer<Progress>, T> work, Far far) {
+            super(() -> {
+                far.accept(BEGINNING);
+                return work.apply(far);
+            });
             this.far = far;
         }
     }
@@ -74,6 +92,9 @@ final class Shortly implements AutoCloseable {
             Thread.currentThread().interrupt();
             return null;
         } catch (ExecutionException failed) {
+            if (failed.getCause() instanceof CancellationException) {
+                return null; // somebody stopped it meanwhile; asked again it begins anew
+            }
             throw said(asked, failed.getCause());
         }
     }
@@ -82,7 +103,18 @@ final class Shortly implements AutoCloseable {
     Progress far(Object asked) {
         synchronized (tasks) {
             Task<?> task = tasks.get(asked);
-            return task == null ? WAITING : task.far.get();
+            return task == null ? WAITING : task.far.progress;
+        }
+    }
+
+    /** Stops what is being worked out, at its next step; what is there stays. */
+    void stop(Predicate<Object> asked) {
+        synchronized (tasks) {
+            tasks.entrySet().removeIf(one -> {
+                boolean stops = asked.test(one.getKey()) && !one.getValue().isDone();
+                one.getValue().far.stopped |= stops;
+                return stops;
+            });
         }
     }
 

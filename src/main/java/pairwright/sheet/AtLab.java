@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import pairwright.lab.Answer;
 import pairwright.lab.Key;
 import pairwright.lab.KindInfo;
 import pairwright.lab.LabDesk;
@@ -69,8 +70,13 @@ public record AtLab(AtLocker at, LabDesk desk, String who) {
         return ExerciseViews.of(at.known().catalogue(), at.visit(), key).view(handout, form);
     }
 
-    List<MarkView.Right> right(pairwright.lab.Handout handout, Key key) {
-        return MarkView.right(handout, key, links());
+    /** What is right, with nobody's answer beside it. */
+    List<MarkView.Right> right(pairwright.lab.Handout handout, Key key, String before) {
+        return MarkView.right(handout, key, pictures(Answer.NOTHING, before), links());
+    }
+
+    KeyPictures pictures(Answer answer, String before) {
+        return KeyPictures.of(at.known().catalogue(), at.visit(), answer, before);
     }
 
     /** What stands around the page of a set, or of something in it. */

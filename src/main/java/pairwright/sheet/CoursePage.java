@@ -8,6 +8,7 @@ import java.util.stream.Collectors;
 import pairwright.advice.Knowledge;
 import pairwright.lab.Course;
 import pairwright.lab.Coverage;
+import pairwright.lab.CoverageDesk;
 import pairwright.lab.KindInfo;
 import pairwright.lab.Kinds;
 import pairwright.model.Lesson;
@@ -39,14 +40,17 @@ public final class CoursePage {
      *
      * @param left rules that could be taught and are in no lesson
      * @param counted how the coverage was counted, in a sentence; null while it is counted
+     * @param counting how far it is, or why it cannot be counted and what to do; null where it is counted
+     * @param again where to look again; null where that helps nothing
      * @param untouched what no exercise has touched
      * @param touched what some have
      */
-    public record Content(List<LessonView> lessons, String whole, List<Link> left, String counted, String again, List<Link> untouched, List<Touched> touched) {
+    public record Content(List<LessonView> lessons, String whole, List<Link> left, String counted, String counting, String again, List<Link> untouched, List<Touched> touched) {
     }
 
     /** The page; without the coverage while that is still counted. */
-    public static String of(Html html, Knowledge known, Visit visit, Optional<Coverage> coverage) {
+    public static String of(Html html, Knowledge known, Visit visit, CoverageDesk.State state) {
+        Optional<Coverage> coverage = state.coverage();
         Desk desk = new Desk(html, known, visit);
         Course course = Course.of(known.catalogue(), known.rules());
         List<LessonView> lessons = course.parts().stream().map(part -> lesson(desk, part)).toList();
@@ -55,9 +59,14 @@ public final class CoursePage {
         LabLinks links = new LabLinks(desk);
         Content content = new Content(lessons, whole, course.left().stream().map(desk.at()::rule).toList(),
                 coverage.map(one -> one.drawn() + " exercises were drawn to count this, " + one.each() + " of each kind at each level. What is rare may be missed.").orElse(null),
-                visit.same(visit.reader().imperial()), coverage.map(one -> one.untouched().stream().map(row -> links.rests(row.id())).toList()).orElse(List.of()),
+                counting(state), state.failed() == null ? visit.same(visit.reader().imperial()) : null, coverage.map(one -> one.untouched().stream().map(row -> links.rests(row.id())).toList()).orElse(List.of()),
                 coverage.map(one -> one.rows().stream().filter(Coverage.Row::touched).map(row -> new Touched(links.rests(row.id()), by(row))).toList()).orElse(List.of()));
         return html.fill("lab/course.jte", Map.of("frame", LabFrame.below(html, visit, "Course", List.of(), ""), "content", content));
+    }
+
+    private static String counting(CoverageDesk.State state) {
+        return state.coverage().isPresent() ? null : state.failed() == null ? "This is being counted: " + Math.max(1, state.begun()) + " of " + state.of() + " kinds of exercises. That takes half a minute or so."
+                : "This cannot be counted: " + state.failed() + (state.failed().endsWith(".") ? "" : ".") + " Most often a rule of the house stops it: mend that, look with \"pairwright check\", and it is counted anew.";
     }
 
     private static LessonView lesson(Desk desk, Course.Part part) {

@@ -55,16 +55,16 @@ public final class ExerciseBenchPage {
         boolean sees = lab.sees(set);
         Key key = sees ? lab.desk().key(set, bench.number(), lab.at().role()) : null;
         MarkView mark = key == null || last == null ? null
-                : MarkView.of(handout, key, lab.desk().handing(set, bench.number(), LabDesk.answer(last), lab.at().role()).mark(), lab.links());
+                : MarkView.of(handout, key, lab.desk().handing(set, bench.number(), LabDesk.answer(last), lab.at().role()).mark(), lab.pictures(LabDesk.answer(last), ""), lab.links());
         String came = last == null ? "" : "Handed in " + lab.at().moments().moment(last.at()) + (lab.teaches() ? " by " + last.by() : "")
-                + (last.late() ? ", when the keys were open: what came in before counts" : "") + ". Hand in again to put another answer in its place.";
+                + (last.late() ? ", when the keys were open: what came in before counts" : "") + ". Hand in again to put another answer in its place." + (lab.teaches() ? "" : " Whoever shares your token sees and replaces it, too.");
         List<String> facts = new ArrayList<>(List.of("Bench " + bench.number() + " of " + set.benches().size()));
         if (lab.kind(set) != null) {
             facts.add("about " + lab.kind(set).minutes().get(set.level() - 1) + " minutes");
         }
         SendForm keyed = SendForm.to(lab.at().visit(), AtLab.path(set, "bench/" + bench.number()), "exercise", List.of());
         Content content = new Content(facts, kit(lab, bench), view, keyed.action(), sentKey == null ? keyed.key() : sentKey, lab.at().visit().reader().imperial(), faults, came, mark,
-                key == null ? List.of() : lab.right(handout, key), key == null ? List.of() : key.lesson(), onward(lab, set, bench));
+                key == null ? List.of() : mark != null ? mark.right() : lab.right(handout, key, ""), key == null ? List.of() : key.lesson(), onward(lab, set, bench));
         return lab.page(status, "bench", LabFrame.below(lab.at().html(), lab.at().visit(), handout.title(),
                 List.of(lab.at().at().link(AtLab.SETS, "Classes"), lab.link(set, "", lab.name(set))),
                 "handed-in".equals(lab.at().visit().first("done")) ? "It is handed in." : ""), content);

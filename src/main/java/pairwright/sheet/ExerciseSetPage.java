@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import pairwright.lab.BenchMark;
+import pairwright.lab.Handing;
 import pairwright.locker.Act;
 import pairwright.locker.ExerciseSet;
 import pairwright.locker.LockerFault;
@@ -18,6 +19,7 @@ import pairwright.sheet.UnitWritePages.Done;
 
 /** The exercises of one class: its benches, its sheets, and for an instructor what came in and when the keys open. */
 public final class ExerciseSetPage {
+    private static final String ANSWERS = "answers";
     private static final String OPENS_AT = "opensAt";
 
     private ExerciseSetPage() {
@@ -30,9 +32,10 @@ public final class ExerciseSetPage {
      * @param sheets what can be printed
      * @param teaches whether to show what is for an instructor
      * @param opens the form that opens the keys; null for whoever may not
+     * @param answers likewise, the form that brings in the answers of all benches at once
      * @param remove likewise
      */
-    public record Content(List<Fact> facts, String aim, String notTaught, List<Bench> benches, List<Link> sheets, boolean teaches, SendForm opens, SendForm remove, String zone) {
+    public record Content(List<Fact> facts, String aim, String notTaught, List<Bench> benches, List<Link> sheets, boolean teaches, SendForm opens, SendForm answers, SendForm remove, String zone) {
     }
 
     /**
@@ -48,7 +51,7 @@ public final class ExerciseSetPage {
     /** The page. */
     public static Page of(AtLab lab, ExerciseSet set) {
         String done = lab.at().visit().first("done");
-        return page(lab, set, 200, opens(lab, set), "made".equals(done) ? "They are made." : "opens".equals(done) ? "The keys are " + lab.keys(set) + "." : "");
+        return page(lab, set, 200, opens(lab, set), answers(lab, set), "entered".equals(done) ? "The answers are handed in." : "made".equals(done) ? "They are made." : "opens".equals(done) ? "The keys are " + lab.keys(set) + "." : "");
     }
 
     private static SendForm opens(AtLab lab, ExerciseSet set) {
@@ -57,12 +60,38 @@ public final class ExerciseSetPage {
         return SendForm.to(lab.at().visit(), AtLab.path(set, "opens"), "opens", List.of(field)).hiding(UnitWritePages.VERSION, Long.toString(set.version()));
     }
 
-    private static Page page(AtLab lab, ExerciseSet set, int status, SendForm opens, String done) {
+    private static SendForm answers(AtLab lab, ExerciseSet set) {
+        return SendForm.to(lab.at().visit(), AtLab.path(set, "answers"), "answer-table", List.of(FormField.lines(ANSWERS, "The answers").needed()
+                .hint("As CSV, its first line bench,item,answer. Those words are what the table of marks and the command line call each question.")));
+    }
+
+    /** Hands in what a table says of the benches; all of it or nothing. */
+    public static Done entered(AtLab lab, ExerciseSet set, Sent sent, Act act) {
+        SendForm form = answers(lab, set).typed(sent).underAnotherKey();
+        String table = sent.lines(ANSWERS);
+        if (table.isBlank()) {
+            return new Done(null, page(lab, set, 400, opens(lab, set), form.wrong(List.of(new Fault("/" + ANSWERS, "There are no answers yet. Paste a table"))), ""));
+        }
+        try {
+            List<Handing> handings = lab.desk().handings(set, lab.desk().answers(set, table), lab.at().role());
+            lab.at().locker().change(act, changes -> {
+                handings.forEach(handing -> lab.desk().handIn(changes, handing));
+                return set.id();
+            });
+            return new Done(AtLab.path(set, "") + "?done=entered", null);
+        } catch (LockerFault.Unusable wrong) {
+            return new Done(null, page(lab, set, 400, opens(lab, set), form.wrong(wrong.faults().stream().map(fault -> new Fault("/" + ANSWERS, fault.says())).toList()), ""));
+        } catch (LockerFault.KeyUsedOtherwise again) {
+            return new Done(null, page(lab, set, 409, opens(lab, set), form.wrong(again.getMessage()), ""));
+        }
+    }
+
+    private static Page page(AtLab lab, ExerciseSet set, int status, SendForm opens, SendForm answers, String done) {
         boolean teaches = lab.teaches();
         Map<Integer, BenchMark> marks = teaches ? lab.desk().marks(set, lab.at().role()).stream().collect(Collectors.toMap(BenchMark::bench, mark -> mark)) : Map.of();
         List<Bench> benches = set.benches().stream().map(bench -> bench(lab, set, bench, marks.get(bench.number()))).toList();
         var info = lab.kind(set);
-        Content content = new Content(facts(lab, set), info == null ? "" : info.aim(), info == null ? "" : info.notTaught(), benches, sheets(lab, set), teaches, teaches ? opens : null,
+        Content content = new Content(facts(lab, set), info == null ? "" : info.aim(), info == null ? "" : info.notTaught(), benches, sheets(lab, set), teaches, teaches ? opens : null, teaches ? answers : null,
                 teaches ? SendForm.to(lab.at().visit(), AtLab.path(set, "remove"), "remove", List.of()) : null, lab.at().moments().zone());
         return lab.page(status, "set", lab.frame(set, "", done), content);
     }
@@ -126,10 +155,10 @@ public final class ExerciseSetPage {
                 });
                 return new Done(AtLab.path(set, "") + "?done=opens", null);
             } catch (LockerFault.Changed | LockerFault.KeyUsedOtherwise meanwhile) {
-                return new Done(null, page(lab, lab.desk().set(set.id()), 409, opens(lab, lab.desk().set(set.id())).wrong("Somebody altered this meanwhile, so nothing was done. This is how it is now"), ""));
+                return new Done(null, page(lab, lab.desk().set(set.id()), 409, opens(lab, lab.desk().set(set.id())).wrong("Somebody altered this meanwhile, so nothing was done. This is how it is now"), answers(lab, set), ""));
             }
         }
-        return new Done(null, page(lab, set, 400, opens(lab, set).typed(sent).wrong(faults), ""));
+        return new Done(null, page(lab, set, 400, opens(lab, set).typed(sent).wrong(faults), answers(lab, set), ""));
     }
 
     /** Takes them away with all that was handed in. */

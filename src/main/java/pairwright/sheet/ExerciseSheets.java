@@ -66,7 +66,7 @@ public final class ExerciseSheets {
         List<BenchKey> keys = lab.desk().key(set, lab.at().role());
         List<KeyLeaf> leaves = keys.stream().map(one -> {
             Handout handout = lab.desk().handout(set, one.bench());
-            return new KeyLeaf(one.bench(), handout.title(), lab.right(handout, one.key()), one.key().lesson());
+            return new KeyLeaf(one.bench(), handout.title(), lab.right(handout, one.key(), "bench-" + one.bench() + "-"), one.key().lesson());
         }).toList();
         return lab.page(200, "keys", lab.frame(set, "Keys", ""), new Keys(of(lab, set), leaves));
     }
@@ -78,7 +78,7 @@ public final class ExerciseSheets {
             Handout handout = lab.desk().handout(set, marked.bench());
             Key key = keys.stream().filter(one -> one.bench() == marked.bench()).map(BenchKey::key).findFirst().orElseThrow();
             return marked.mark() == null ? new FeedbackLeaf(marked.bench(), handout.title(), null, List.of())
-                    : new FeedbackLeaf(marked.bench(), handout.title(), MarkView.of(handout, key, marked.mark(), lab.links()), given(handout, marked.answer()));
+                    : new FeedbackLeaf(marked.bench(), handout.title(), MarkView.of(handout, key, marked.mark(), lab.pictures(marked.answer(), "bench-" + marked.bench() + "-"), lab.links()), given(handout, marked.answer()));
         }).toList();
         return lab.page(200, "feedback", lab.frame(set, "What goes back", ""), new Back(of(lab, set), leaves));
     }

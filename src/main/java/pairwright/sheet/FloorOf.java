@@ -34,7 +34,7 @@ final class FloorOf {
                 .map(gobo -> new FloorPlan.Screen(goboId.apply(gobo), goboName(gobo), gobo.x1M(), gobo.y1M(), gobo.x2M(), gobo.y2M(), gobo.heightM())).toList();
         Floor.Patch patch = floor.patch();
         return new FloorPlan(widthM, depthM, players, screens, mics, marked, patch == null || !within(patch.xM(), widthM) || !within(patch.yM(), depthM) ? null
-                : new FloorPlan.Box(patch.xM(), patch.yM()));
+                : new FloorPlan.Box(patch.xM(), patch.yM()), List.of());
     }
 
     private static double sound(double sizeM) {

@@ -55,14 +55,15 @@ public record MarkView(String mark, String of, String share, String capped, List
      * @param also what earns as much, in words; empty for nothing
      * @param why the reasons, or the way there
      * @param rests where those can be read
+     * @param picture with what is right drawn into it, and what was answered; null for none
      */
-    public record Right(int number, String asks, String right, List<String> also, List<String> why, List<Link> rests) {
+    public record Right(int number, String asks, String right, List<String> also, List<String> why, List<Link> rests, ExerciseView.Picture picture) {
     }
 
-    static MarkView of(Handout handout, Key key, Mark mark, LabLinks links) {
+    static MarkView of(Handout handout, Key key, Mark mark, KeyPictures pictures, LabLinks links) {
         Measures measures = links.desk().measures();
         return new MarkView(measures.number(mark.mark(), 1), measures.number(mark.of(), 1), measures.number(100 * mark.share(), 0), mark.capped(),
-                checks(mark, links), right(handout, key, links), key.lesson());
+                checks(mark, links), right(handout, key, pictures, links), key.lesson());
     }
 
     static List<Line> checks(Mark mark, LabLinks links) {
@@ -78,13 +79,13 @@ public record MarkView(String mark, String of, String share, String capped, List
     }
 
     /** The key, question by question. */
-    static List<Right> right(Handout handout, Key key, LabLinks links) {
+    static List<Right> right(Handout handout, Key key, KeyPictures pictures, LabLinks links) {
         List<Item> items = handout.items();
         List<Key.Entry> entries = key.items();
         return IntStream.range(0, entries.size()).mapToObj(i -> {
             Key.Entry entry = entries.get(i);
             Item item = items.get(i);
-            return new Right(i + 1, item.asks(), entry.right(), also(item, entry, key), entry.why(), links.rests(entry.rests()));
+            return new Right(i + 1, item.asks(), entry.right(), also(item, entry, key), entry.why(), links.rests(entry.rests()), pictures.of(handout, key, item));
         }).toList();
     }
 

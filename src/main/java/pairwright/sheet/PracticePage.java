@@ -108,7 +108,7 @@ public final class PracticePage {
         List<String> facts = List.of(info.name() + ", level " + wanted.level() + ": " + info.levels().get(wanted.level() - 1).toLowerCase(java.util.Locale.ROOT),
                 "about " + info.minutes().get(wanted.level() - 1) + " minutes");
         Content content = new Content(facts, links.kit(exercise.kit()), view, visit.to(wanted.address(seed)), visit.reader().imperial(), faults,
-                marked ? MarkView.of(handout, exercise.key(), exercise.mark(form.answer()), links) : null,
+                marked ? MarkView.of(handout, exercise.key(), exercise.mark(form.answer()), KeyPictures.of(known.catalogue(), visit, form.answer(), ""), links) : null,
                 desk.at().link(next(wanted, seed), "Another one"), desk.at().link(wanted.address(seed), "The same again"), levels(desk, wanted));
         return new Page(sent && !marked ? UNUSABLE : OK, html.fill("lab/practice.jte",
                 Map.of("frame", LabFrame.below(html, visit, handout.title(), List.of(), ""), "content", content)));

@@ -2,9 +2,14 @@ package pairwright.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import pairwright.drawing.Reader;
 import pairwright.model.Lead;
+import pairwright.model.Mount;
+import pairwright.model.PowerNeed;
+import pairwright.session.Between;
 import pairwright.session.Leads;
 import pairwright.session.Line;
 import pairwright.session.Plan;
@@ -104,8 +109,36 @@ public final class StandSheet {
         if (boosters > 0) {
             leads.add(boosters + (boosters == 1 ? " short lead" : " short leads") + " between a microphone and its booster.");
         }
+        List<String> besides = besides(at, plan);
+        if (!besides.isEmpty()) {
+            leads.add("Besides: " + String.join(", ", besides) + ".");
+        }
         leads.add("Setting all of it up takes about " + plan.setUp().words() + ".");
         return leads;
+    }
+
+    /** What is easily forgotten, as no locker counts it. */
+    private static List<String> besides(AtPlan at, Plan plan) {
+        List<String> besides = new ArrayList<>();
+        Map<Integer, Line> byNumber = plan.lines().stream().collect(Collectors.toMap(Line::number, line -> line));
+        add(besides, "sandbag", plan.lines().stream().filter(line -> line.standKind() == StandKind.OVERHEAD && line.sharesStandWith() == null));
+        // the two halves of one stereo microphone share its stand without a bar
+        add(besides, "bar for two microphones on one stand", plan.lines().stream().filter(line -> line.sharesStandWith() != null && byNumber.get(line.sharesStandWith()).mic() != line.mic()));
+        add(besides, "pop screen", plan.lines().stream().filter(line -> line.placement().positionName().contains("pop screen")));
+        add(besides, "clip for an instrument", plan.lines().stream().filter(line -> line.placement().mount() == Mount.CLIP));
+        add(besides, "supply of its own, with its cable", plan.lines().stream().filter(line -> at.catalogue().mics().get(line.placement().micType()).power() == PowerNeed.OWN_SUPPLY));
+        add(besides, "fresh cell", plan.lines().stream().filter(line -> line.between().box() != null && line.between().box().power() == Between.BoxPower.BATTERY));
+        if (!at.lineUp().gobos().isEmpty()) {
+            besides.add(at.lineUp().gobos().size() + (at.lineUp().gobos().size() == 1 ? " screen" : " screens") + " for the floor");
+        }
+        return besides;
+    }
+
+    private static void add(List<String> besides, String thing, Stream<Line> lines) {
+        List<String> numbers = lines.map(line -> Integer.toString(line.number())).toList();
+        if (!numbers.isEmpty()) {
+            besides.add(numbers.size() + " \u00d7 " + thing + " (" + (numbers.size() == 1 ? "line " : "lines ") + String.join(", ", numbers) + ")");
+        }
     }
 
     /** As the plan is drawn, the lower wall is the front. */

@@ -71,6 +71,34 @@ class OffersTest extends LockersOfAllKinds {
         }
     }
 
+    private static Offers harp(int channels, String... circumstances) {
+        Question question = new Question("", "harp", List.of(), List.of(), null, List.of(), new Limits(channels, null, null, null, null, null, List.of(PENCIL, "stereo-coincident"), null), List.of(),
+                List.of(circumstances), List.of(), 1, null, null);
+        return Offers.of(question, Asking.KNOWLEDGE.current().catalogue(), Asking.KNOWLEDGE.current().rules(), null, null);
+    }
+
+    /** Half of a stereo pair is no microphone that makes no picture, and where there is one channel there is no other choice. */
+    @Test
+    void oneChannelIsWorthLessWhereStereoIsAskedForAndNoPairHearsOfThat() {
+        Map<String, Long> asked = points(harp(2, "stereo"));
+        Map<String, Long> not = points(harp(2));
+        harp(2, "stereo").all().stream().filter(offer -> offer.mics().size() == 1).forEach(offer -> {
+            boolean mono = offer.channels() == 1;
+            assertEquals(mono ? -500 : 600, asked.get(key(offer)) - not.get(key(offer)), key(offer));
+            assertEquals(mono, rules(offer).contains("STE-020"), key(offer));
+        });
+        assertTrue(harp(2, "stereo").all().stream().filter(offer -> offer.mics().size() == 2).noneMatch(offer -> rules(offer).contains("STE-020")));
+        assertEquals(points(harp(1)), points(harp(1, "stereo")));
+    }
+
+    private static String key(Offer offer) {
+        return offer.matchedPair() + " " + place(offer);
+    }
+
+    private static List<String> rules(Offer offer) {
+        return offer.findings().stream().map(finding -> finding.rule().id()).toList();
+    }
+
     @Test
     void aMatchedPairIsOfferedAsOneAndAsTwo() {
         Offers offers = offers("grand-piano", MATCHED);

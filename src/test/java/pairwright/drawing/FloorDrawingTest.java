@@ -58,7 +58,7 @@ class FloorDrawingTest {
     void whereTheLeadsEndIsDrawnAndSaidWhereSomebodySaidIt() {
         FloorPlan plan = two(Set.of());
         assertTrue(Picture.of(FloorDrawing.of(plan, "floor", Reader.METRIC)).all("g", "lead-box").isEmpty());
-        Drawing drawing = FloorDrawing.of(new FloorPlan(8, 6, plan.players(), plan.screens(), plan.mics(), Set.of(), new FloorPlan.Box(8, 1.5)), "floor", Reader.METRIC);
+        Drawing drawing = FloorDrawing.of(new FloorPlan(8, 6, plan.players(), plan.screens(), plan.mics(), Set.of(), new FloorPlan.Box(8, 1.5), List.of()), "floor", Reader.METRIC);
         Picture picture = Picture.of(drawing);
         double[] box = at(picture.all("g", "lead-box").get(0));
         Element wall = picture.all("rect", "wall").get(0);

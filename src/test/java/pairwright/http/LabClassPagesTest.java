@@ -176,6 +176,23 @@ class LabClassPagesTest {
     }
 
     @Test
+    void theAnswersOfAllBenchesCanBeBroughtInAsOneTable() {
+        String address = made();
+        String item = desk.handout(set(address), 1).items().get(0).id();
+        String answer = best(address, 1).one(item);
+        LockerSite.Got wrong = site.post(address + "/answers", Map.of("key", "k1", "answers", "bench,item,answer\n9," + item + ",3\n1,nothing,3\n"), TEACHER);
+        assertEquals(400, wrong.status());
+        assertTrue(wrong.text().contains("there is no such bench. Give 1 to 3") && wrong.text().contains("there is no item"), wrong.text());
+        assertTrue(wrong.page().page().select("textarea").text().contains("9," + item), "what was typed stays");
+        assertTrue(desk.marks(set(address), Role.INSTRUCTOR).stream().allMatch(mark -> mark.mark() == null));
+        LockerSite.Got done = site.post(address + "/answers", Map.of("key", "k2", "answers", "bench,item,answer\n1," + item + "," + answer + "\n"), TEACHER);
+        assertEquals(303, done.status(), done.text());
+        assertTrue(sound(done.location(), TEACHER).text().contains("The answers are handed in."));
+        assertTrue(desk.marks(set(address), Role.INSTRUCTOR).get(0).mark().mark() > 0);
+        assertEquals(403, site.post(address + "/answers", Map.of("key", "k3", "answers", "bench,item,answer\n1," + item + ",3\n"), STUDENT).status());
+    }
+
+    @Test
     void whatSomebodyHandsInStandsThereForThemAndForNoOtherReader() {
         String address = made("kind", "mend", "benches", "1");
         assertTrue(sound(address + "/bench/1", STUDENT).page().page().select("[checked]").isEmpty());
@@ -183,6 +200,7 @@ class LabClassPagesTest {
         LockerSite.Got again = sound(address + "/bench/1?done=handed-in", STUDENT);
         assertEquals("b", again.page().page().select("[checked]").attr("value"));
         assertTrue(again.text().contains("It is handed in.") && again.text().contains("Handed in"), again.text());
+        assertTrue(again.text().contains("Whoever shares your token sees and replaces it, too."), again.text());
         assertTrue(again.page().page().select(".marked, .lab-key").isEmpty());
         assertTrue(sound(address + "/bench/1", ENGINEER).page().page().select("[checked]").isEmpty());
     }

@@ -6,7 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import pairwright.advice.KnowledgeStore;
@@ -73,10 +75,37 @@ class CourseTest {
     @Test
     void theDeskCountsOnceForOneStateOfWhatIsKnown() throws InterruptedException {
         CoverageDesk desk = new CoverageDesk(new Kinds(List.of(new ReckonKind())));
-        assertTrue(desk.of(LAB).isEmpty());
-        for (int wait = 0; wait < 600 && desk.of(LAB).isEmpty(); wait++) {
+        assertTrue(desk.state(LAB).coverage().isEmpty());
+        for (int wait = 0; wait < 600 && desk.state(LAB).coverage().isEmpty(); wait++) {
             Thread.sleep(50);
         }
-        assertTrue(desk.of(LAB).orElseThrow() == desk.of(LAB).orElseThrow());
+        assertTrue(desk.state(LAB).coverage().orElseThrow() == desk.state(LAB).coverage().orElseThrow());
+    }
+
+    @Test
+    void aCountThatFailsSaysSoAndDoesNotBeginAgainUntilSomethingIsMended() throws InterruptedException {
+        AtomicInteger drawn = new AtomicInteger();
+        CoverageDesk desk = new CoverageDesk(new Kinds(List.of(new Kind() {
+            @Override
+            public KindInfo info() {
+                return new ReckonKind().info();
+            }
+
+            @Override
+            public Optional<Case> draw(Draw draw, int level, Lab lab) {
+                drawn.incrementAndGet();
+                throw new IllegalStateException("The rule HOUSE-001 compares what is not there");
+            }
+
+            @Override
+            public Exercise of(Case one, int level, Lab lab) {
+                throw new IllegalStateException();
+            }
+        })));
+        for (int wait = 0; wait < 600 && desk.state(LAB).failed() == null; wait++) {
+            Thread.sleep(20);
+        }
+        assertTrue(desk.state(LAB).failed().contains("HOUSE-001"), desk.state(LAB).toString());
+        assertEquals(1, drawn.get());
     }
 }

@@ -60,6 +60,24 @@ class EveryKindTest {
         assertTrue(guessed < usual && usual < 1, found);
     }
 
+    /** What was worked out while it was drawn, and what was worked out for several answers at once, saves time and changes nothing. */
+    @ParameterizedTest
+    @MethodSource("kinds")
+    void madeAnewOfItsCaseAndMarkedOneByOneItIsTheSame(Kind kind) {
+        for (int level : List.of(1, 4)) {
+            Variant variant = new Variants(kind, Variants.Purpose.CLASS, "anew", level, LAB).some(1).get(0);
+            Exercise anew = kind.of(variant.drawn(), level, new Lab(KnowledgeStore.builtIn().current(), null));
+            assertEquals(variant.exercise().handout(), anew.handout());
+            assertEquals(variant.exercise().key(), anew.key());
+            assertEquals(variant.exercise().restsOn(), anew.restsOn());
+            Draw draw = Draw.named("hardness");
+            for (int i = 0; i < 6; i++) {
+                Answer guess = Guess.of(anew.handout(), draw);
+                assertEquals(variant.exercise().mark(guess), anew.mark(guess), guess.toString());
+            }
+        }
+    }
+
     private static void sound(Exercise exercise) {
         Handout handout = exercise.handout();
         Key key = exercise.key();

@@ -4,7 +4,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import pairwright.advice.KnowledgeStore;
@@ -27,7 +30,7 @@ class FaultsKindTest {
     private static List<Item.OneOf> setUps(Exercise exercise) {
         List<Item.OneOf> items = new ArrayList<>();
         exercise.handout().items().forEach(item -> {
-            if (item instanceof Item.OneOf one) {
+            if (item instanceof Item.OneOf one && one.id().startsWith("set-up-")) {
                 items.add(one);
             }
         });
@@ -79,6 +82,25 @@ class FaultsKindTest {
             }
         }
         assertTrue(asked > 0, "no ribbon on a live channel among all of them");
+    }
+
+    /** What is done about it is what a rule of arrivals says, whatever the rule of thumb. */
+    @Test
+    void whatComesLateIsTreatedAsTheRuleSaysThatItsKeyNames() {
+        Set<String> treats = new HashSet<>();
+        for (Variant variant : some(4, 12)) {
+            for (Key.Entry entry : variant.exercise().key().items()) {
+                if (entry.item().startsWith("delay-")) {
+                    String treat = LAB.rules().rule(entry.rests().get(0)).treat();
+                    treats.add(treat);
+                    assertEquals(Map.of("align", "a", "leave", "b", "watch", "c").get(treat), entry.accepted().get(0), entry.toString());
+                    assertTrue(variant.exercise().restsOn().contains(entry.rests().get(0)));
+                    Mark missed = variant.exercise().mark(variant.exercise().key().best().with(entry.item(), entry.accepted().get(0).equals("a") ? "b" : "a"));
+                    assertEquals(missed.of() - 1, missed.mark(), missed.toString());
+                }
+            }
+        }
+        assertTrue(treats.size() >= 2, treats.toString());
     }
 
     @Test

@@ -66,4 +66,19 @@ class PlaceKindTest {
         assertEquals(spot.leftM(), spot.rightM());
         assertEquals(spot.lowM(), spot.highM());
     }
+
+    @Test
+    void whereTheKeyShadesThePictureAnAnswerEarnsAllThatAPlaceCanEarn() {
+        int shaded = 0;
+        for (Variant variant : new Variants(new PlaceKind(), Variants.Purpose.CLASS, "shaded", 3, LAB).some(6)) {
+            Exercise exercise = variant.exercise();
+            Key key = exercise.key();
+            for (Key.At at : key.spots().get(0).asGood()) {
+                Mark mark = exercise.mark(Answer.NOTHING.with("spot", List.of(Double.toString(at.xM()), Double.toString(at.yM()), key.best().all("spot").get(2))));
+                assertEquals(4, mark.checks().get(0).points(), at + " of " + key + ": " + mark);
+                shaded++;
+            }
+        }
+        assertTrue(shaded > 6, "shaded: " + shaded);
+    }
 }

@@ -25,7 +25,7 @@ class SessionKindTest {
     }
 
     private static SmallSession two(SmallSession.Sockets sockets) {
-        LineUp lineUp = RoundFloor.lineUp("large-live-room", List.of("violin", "accordion"), List.of("3.0 4.0 90", "7.0 4.0 270"), List.of(RoundFloor.AS_IT_IS, RoundFloor.AS_IT_IS), seat -> ONE, null, LAB);
+        LineUp lineUp = RoundFloor.lineUp("large-live-room", List.of("violin", "accordion"), List.of("3.0 4.0 90", "7.0 4.0 270"), List.of(RoundFloor.AS_IT_IS, RoundFloor.AS_IT_IS), seat -> ONE, null, null, LAB);
         return new SmallSession(lineUp, UNITS.keySet(), sockets, LAB.knowledge());
     }
 
@@ -58,7 +58,7 @@ class SessionKindTest {
             Case drawn = variant.drawn();
             Map<String, Integer> units = SessionKind.units(drawn.all("units"));
             LineUp lineUp = RoundFloor.lineUp(drawn.one("room"), drawn.all("sources"), drawn.all("places"), drawn.all("characters"), seat -> ONE,
-                    drawn.all("apart").isEmpty() ? null : List.of(drawn.all("apart")), LAB);
+                    SessionKind.group(drawn, "apart"), SessionKind.group(drawn, "section"), LAB);
             SmallSession session = new SmallSession(lineUp, units.keySet(),
                     drawn.all("switched").isEmpty() ? null : new SmallSession.Sockets((int) drawn.number("switched"), (int) drawn.number("without")), LAB.knowledge());
             Answer best = variant.exercise().key().best();
@@ -70,6 +70,25 @@ class SessionKindTest {
             }
             assertFalse(variant.exercise().key().items().isEmpty());
         }
+    }
+
+    /** Who plays in one section is shared out so that it blends, and that counts. */
+    @Test
+    void aSectionIsOfOneFamilyAndIsSaidAndWeighed() {
+        int sections = 0;
+        int weighed = 0;
+        for (Variant variant : some(4, 16)) {
+            List<String> section = variant.drawn().all("section");
+            assertTrue(section.isEmpty() != variant.drawn().all("apart").isEmpty(), variant.drawn().toString());
+            if (!section.isEmpty()) {
+                sections++;
+                List<String> sources = variant.drawn().all("sources");
+                assertEquals(1, section.stream().map(seat -> LAB.source(sources.get(seat.charAt(5) - '1')).family()).distinct().count());
+                assertTrue(variant.exercise().handout().situation().stream().anyMatch(said -> said.startsWith("These are one section and shall sound alike: ")));
+                weighed += variant.exercise().restsOn().stream().anyMatch(Set.of("PLN-014", "PLN-015", "PLN-016")::contains) ? 1 : 0;
+            }
+        }
+        assertTrue(sections > 0 && weighed > 0, sections + " sections, " + weighed + " of them weighed");
     }
 
     @Test

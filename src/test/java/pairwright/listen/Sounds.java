@@ -27,13 +27,13 @@ public final class Sounds {
         return noise;
     }
 
-    static double[] sine(int frames, double hz, double height) {
+    public static double[] sine(int frames, double hz, double height) {
         double[] sine = new double[frames];
         Arrays.setAll(sine, i -> height * Math.sin(2 * Math.PI * hz * i / RATE_HZ));
         return sine;
     }
 
-    static double[] plus(double[] one, double[] other) {
+    public static double[] plus(double[] one, double[] other) {
         double[] sum = new double[one.length];
         Arrays.setAll(sum, i -> one[i] + other[i]);
         return sum;
@@ -67,7 +67,7 @@ public final class Sounds {
         return all[0];
     }
 
-    static double rms(double[] sound) {
+    public static double rms(double[] sound) {
         return Math.sqrt(Arrays.stream(sound).map(value -> value * value).average().orElseThrow());
     }
 

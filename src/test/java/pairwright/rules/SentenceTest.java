@@ -42,7 +42,7 @@ class SentenceTest {
     void anArticleSuitsTheNameThatFollowsIt() throws Exception {
         Situation open = Situation.differing(Situation.YAML.readTree("{placed: {habitWhy: open door}}"));
         RuleInfo rule = new RuleInfo("TST-001", "Test", "test", "test", Effect.FOR, null, 1,
-                "A {why}, then a {why}, extra {why}, a {wanted} one.", null, "why", Basis.PHYSICS, "none", List.of(), false, null, RuleInfo.InPlan.PLAIN, List.of());
+                "A {why}, then a {why}, extra {why}, a {wanted} one.", null, "why", Basis.PHYSICS, "none", List.of(), false, null, false, RuleInfo.InPlan.PLAIN, List.of());
         assertEquals("An open door, then an open door, extra open door, a natural one.",
                 Sentence.says(new Finding(rule, open.placed(), 1, new Object[0]), open.setting()));
     }
@@ -52,7 +52,7 @@ class SentenceTest {
     void aDifferenceIsSaidByTheWordThatSuitsItsSign(double separationDb, String said) {
         Situation base = Situation.base();
         RuleInfo rule = new RuleInfo("TST-001", "Test", "test", "test", Effect.FOR, null, 1, "It is {separationDb|over|under} the neighbours.", null, "why",
-                Basis.PHYSICS, "none", List.of(), false, null, RuleInfo.InPlan.PLAIN, List.of());
+                Basis.PHYSICS, "none", List.of(), false, null, false, RuleInfo.InPlan.PLAIN, List.of());
         assertEquals("It is " + said + " the neighbours.",
                 Sentence.says(new Finding(rule, base.placed(), 1, new Object[] {"separationDb", separationDb}), base.setting()));
         assertEquals(List.of("separationDb"), Sentence.placeholders(rule.says()));
@@ -63,7 +63,7 @@ class SentenceTest {
     void aNameKeepsOnlyTheCapitalsThatAreItsOwn(String name, String said) throws Exception {
         Situation situation = Situation.differing(Situation.YAML.readTree("{setting: {source.name: " + name + "}}"));
         RuleInfo rule = new RuleInfo("TST-001", "Test", "test", "test", Effect.FOR, null, 1, "Near {source}.", null, "why", Basis.PHYSICS, "none",
-                List.of(), false, null, RuleInfo.InPlan.PLAIN, List.of());
+                List.of(), false, null, false, RuleInfo.InPlan.PLAIN, List.of());
         assertEquals("Near " + said + ".", Sentence.says(new Finding(rule, situation.placed(), 1, new Object[0]), situation.setting()));
     }
 
@@ -71,7 +71,7 @@ class SentenceTest {
     void namesAreFilledInWithTheirArticleAndACapitalWhereASentenceStarts() {
         Situation base = Situation.base();
         RuleInfo rule = new RuleInfo("TST-001", "Test", "test", "test", Effect.FOR, null, 1,
-                "{mic} in front of {source}, {position}, hears {distanceM}. {source}: {pattern}.", null, "why", Basis.PHYSICS, "none", List.of(), false, null, RuleInfo.InPlan.PLAIN, List.of());
+                "{mic} in front of {source}, {position}, hears {distanceM}. {source}: {pattern}.", null, "why", Basis.PHYSICS, "none", List.of(), false, null, false, RuleInfo.InPlan.PLAIN, List.of());
         assertEquals("The small-diaphragm condenser in front of the test source, in front, hears 40 cm. The test source: cardioid.",
                 Sentence.says(new Finding(rule, base.placed(), 1, new Object[] {"distanceM", 0.4}), base.setting()));
     }

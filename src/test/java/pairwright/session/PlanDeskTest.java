@@ -77,6 +77,7 @@ class PlanDeskTest {
             } catch (InterruptedException left) {
                 throw new IllegalStateException(left);
             }
+            progress.accept(new Progress("Writing the plan", 0, 1));
             throw new IllegalStateException("no plan is left without " + lost.units());
         }
     }
@@ -230,6 +231,21 @@ class PlanDeskTest {
         assertNull(desk.again(named("a"), Gear.ANYTHING, none, Lost.NOTHING, 5));
         assertEquals(new Progress("Searching for what can stay", 0, 1), desk.far(named("a"), Gear.ANYTHING, none, Lost.NOTHING, 5));
         assertEquals("Waiting for something else to be worked out", desk.far(named("a"), Gear.ANYTHING, none, Lost.NOTHING, 4).doing());
+    }
+
+    @Test
+    void whatIsPlannedAnewIsStoppedAndCanBeBegunAnew() {
+        slow.gate = new CountDownLatch(1);
+        Picks none = new Picks(List.of());
+        assertNull(desk.again(named("a"), Gear.ANYTHING, none, Lost.NOTHING, 5));
+        desk.cancelAgain(named("b"));
+        assertEquals("Searching for what can stay", desk.far(named("a"), Gear.ANYTHING, none, Lost.NOTHING, 5).doing(), "another line-up was meant");
+        desk.cancelAgain(named("a"));
+        assertEquals("Waiting for something else to be worked out", desk.far(named("a"), Gear.ANYTHING, none, Lost.NOTHING, 5).doing(), "it is forgotten");
+        slow.gate.countDown();
+        assertThrows(IllegalStateException.class, () -> desk.again(named("a"), Gear.ANYTHING, none, Lost.NOTHING, 5), "begun anew, and told");
+        desk.cancelAgain(named("a"));
+        assertThrows(IllegalStateException.class, () -> desk.again(named("a"), Gear.ANYTHING, none, Lost.NOTHING, 5), "what is there stays");
     }
 
     @Test

@@ -37,6 +37,7 @@ import pairwright.session.Planned;
 import pairwright.session.Progress;
 import pairwright.session.SetUpTime;
 import pairwright.session.SmallPlan;
+import pairwright.session.StandKind;
 import pairwright.session.allocation.NotDecided;
 
 /** What the pages of a plan say of a plan that is known. */
@@ -69,7 +70,7 @@ class PlanPagesTest {
         }
     }
 
-    private static AtPlan at(Fixed fixed, Picks taken, Role role, Reader reader, String path, String... query) {
+    private static AtPlan at(PlanDesk.Planning fixed, Picks taken, Role role, Reader reader, String path, String... query) {
         Map<String, List<String>> asked = new TreeMap<>();
         for (int i = 0; i < query.length; i += 2) {
             asked.put(query[i], List.of(query[i + 1]));
@@ -236,6 +237,26 @@ class PlanPagesTest {
     }
 
     @Test
+    void whatNoLockerCountsStandsOnTheSheetOfStandsAsWell() {
+        Plan plan = SmallPlan.plan(1);
+        int second = plan.lines().stream().filter(line -> line.mic() == 2).findFirst().orElseThrow().number();
+        List<Line> lines = plan.lines().stream().map(line -> line.number() == second - 1 ? held(line, StandKind.OVERHEAD, null)
+                : line.number() == second ? held(line, StandKind.OVERHEAD, second - 1) : held(line, StandKind.BOOM, null)).toList();
+        Plan tall = new Plan(plan.rank(), plan.score(), plan.proven(), plan.bound(), plan.served(), plan.leftOut(), lines, plan.bleed(), plan.timing(), plan.supplies(), plan.counts(),
+                plan.setUp(), plan.patch(), plan.reasons(), plan.cautions());
+        String besides = StandSheet.of(engineer("sheets"), tall).leads().stream().filter(says -> says.startsWith("Besides: ")).findFirst().orElseThrow();
+        assertTrue(besides.contains("1 \u00d7 sandbag (line " + (second - 1) + ")"), besides);
+        assertTrue(besides.contains("1 \u00d7 bar for two microphones on one stand (line " + second + ")"), besides);
+        assertTrue(besides.endsWith("1 screen for the floor."), besides);
+    }
+
+    private static Line held(Line line, StandKind kind, Integer with) {
+        return new Line(line.number(), line.channel(), line.channelLabel(), line.bank(), line.unit(), line.seat(), line.name(), line.source(), line.mic(), line.placement(), line.spot(),
+                line.stand(), line.standLabel(), kind, line.standRatio(), with, line.booster(), line.boosterGainDb(), line.phantom(), line.phantomWanted(), line.currentMa(),
+                line.gainDb(), line.highPassHz(), line.between(), line.cautions());
+    }
+
+    @Test
     void lostMinutesArePlannedWithAndAreNoMoreThanThereWere() {
         Document page = page(RePlanPage.of(engineer("replan", "minutes", "30"), (before, lost, pricePoints) -> {
             assertEquals(30, lost.minutes());
@@ -251,6 +272,34 @@ class PlanPagesTest {
             assertEquals(400, wrong.status(), minutes);
             assertTrue(whole(wrong).select(".fault").text().contains(minutes), whole(wrong).select(".fault").text());
         }
+    }
+
+    /** Finds plans, and comes to its limit with whatever was taken. */
+    private static final class Undecided implements PlanDesk.Planning {
+        @Override
+        public Planned plan(LineUp lineUp, Gear gear, Consumer<Progress> progress) {
+            return SmallPlan.planned();
+        }
+
+        @Override
+        public Plan rebuilt(LineUp lineUp, Gear gear, Picks picks) {
+            throw new NotDecided();
+        }
+
+        @Override
+        public Change again(LineUp lineUp, Gear gear, Picks before, Lost lost, double pricePoints, Consumer<Progress> progress) {
+            throw new NotDecided();
+        }
+    }
+
+    @Test
+    void whatCameToItsLimitIsSaidOnThePageInWords() {
+        AtPlan check = at(new Undecided(), Picks.of(SmallPlan.plan(1)), Role.ENGINEER, Reader.METRIC, "check");
+        assertTrue(page(CheckPage.of(check, Map.of())).select(".fault").text().startsWith("No plan was found in the time there is for it"), "not a fault of the page");
+        AtPlan again = at(new Undecided(), Picks.of(SmallPlan.plan(1)), Role.ENGINEER, Reader.METRIC, "replan", "seat", "bass");
+        Document replan = page(RePlanPage.of(again, (before, lost, pricePoints) -> again.desk().again(again.lineUp(), again.gear(), before, lost, pricePoints)));
+        assertTrue(replan.select(".fault").text().startsWith("No plan was found in the time there is for it"), replan.text());
+        assertFalse(replan.select("form.replan").isEmpty(), "something else can be asked");
     }
 
     @Test
