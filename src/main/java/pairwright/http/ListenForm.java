@@ -113,7 +113,7 @@ final class ListenForm {
         if (text == null) {
             return null;
         }
-        double number = parsed(text);
+        double number = parsed(text.replace(',', '.')); // a page is read where people write a comma
         if (!Double.isFinite(number)) {
             fault(name, name + " must be a number, but was \"" + Shown.of(text) + "\"");
             return null;

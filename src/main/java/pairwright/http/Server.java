@@ -103,6 +103,7 @@ public final class Server implements AutoCloseable {
             new PageRoutes(knowledge, atHand, assets, html).add(config.routes);
             new SessionPlanRoutes(locker, knowledge::current, planner, json, patience.bodyMs()).add(config.routes);
             new ListenRoutes(listening, json).add(config.routes);
+            new ListenPageRoutes(listening, knowledge::current, html).add(config.routes);
             new LabPracticeRoutes(knowledge::current, json, patience.bodyMs()).add(config.routes);
             if (locker != null) {
                 new LabRoutes(locker, knowledge::current, json, patience.bodyMs()).add(config.routes);
