@@ -1,12 +1,9 @@
 package pairwright.http;
 
 import io.javalin.http.Context;
-import java.io.FilterInputStream;
 import java.io.IOException;
-import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -17,8 +14,6 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.CompletionException;
-import java.util.concurrent.TimeUnit;
-import java.util.concurrent.TimeoutException;
 import java.util.stream.Stream;
 import org.eclipse.jetty.http.MultiPart;
 import org.eclipse.jetty.http.MultiPartFormData;
@@ -30,8 +25,6 @@ import pairwright.catalogue.Shown;
 /** Takes in forms with files, which lie in a folder of their own until they have been read, and no longer. Safe to share between threads. */
 final class Uploads implements AutoCloseable {
     private static final Logger LOG = LoggerFactory.getLogger(Uploads.class);
-    private static final String TOO_SLOW = "The files did not arrive in time. Send them over a faster line, or shorter parts of them";
-    private static final String BROKEN = "The form with the files broke off, or is not put together as multipart/form-data has it. Send it again, and in full";
     private static final int IN_MEMORY_BYTES = 4 * 1024;
     private static final int LONGEST_FIELD_BYTES = 1000;
     private static final int LONGEST_BOUNDARY = 70;
@@ -105,8 +98,9 @@ final class Uploads implements AutoCloseable {
         }
         Taken taken = null;
         try {
+            Files.createDirectories(folder); // a system may clear away what has passed things for long
             taken = new Taken(Files.createTempDirectory(folder, "sent-"));
-            read(new Watched(context.bodyInputStream(), mostMs, limits), boundary, taken);
+            read(new Arriving(context.bodyInputStream(), mostMs, limits), boundary, taken);
             return taken;
         } catch (IOException | RuntimeException wrong) {
             if (taken != null) {
@@ -120,7 +114,7 @@ final class Uploads implements AutoCloseable {
         }
     }
 
-    private void read(Watched in, String boundary, Taken taken) throws IOException {
+    private void read(Arriving in, String boundary, Taken taken) throws IOException {
         MultiPartFormData.Parser parser = new MultiPartFormData.Parser(boundary);
         parser.setFilesDirectory(taken.folder);
         parser.setMaxMemoryFileSize(IN_MEMORY_BYTES);
@@ -183,7 +177,7 @@ final class Uploads implements AutoCloseable {
         return boundary;
     }
 
-    private static BadRequest tooLarge(Limits limits) {
+    static BadRequest tooLarge(Limits limits) {
         return new BadRequest(Problem.of(413, "The files are too large: at most " + megabytes(limits.fileBytes()) + " each and " + megabytes(limits.allBytes())
                 + " together. Send a shorter part of them, as a minute tells as much as an hour; or measure them where they lie: pairwright listen FILE"));
     }
@@ -192,11 +186,11 @@ final class Uploads implements AutoCloseable {
         return bytes >= 1 << 30 ? (bytes >> 30) + " GB" : bytes >= 1 << 20 ? (bytes >> 20) + " MB" : bytes + " bytes";
     }
 
-    private static BadRequest tooMany(Limits limits) {
+    static BadRequest tooMany(Limits limits) {
         return new BadRequest(Problem.of(400, "The form has more than " + limits.parts() + " parts. Send only those that are listed in /openapi.yaml"));
     }
 
-    private static BadRequest noRoom() {
+    static BadRequest noRoom() {
         return new BadRequest(Problem.of(503, "The files could not be put aside while they are measured: there may be no room. Try again later, with shorter ones, "
                 + "or measure them where they lie: pairwright listen FILE"));
     }
@@ -215,68 +209,5 @@ final class Uploads implements AutoCloseable {
     @Override
     public void close() {
         delete(folder);
-    }
-
-    /** What comes from a sender, of a size and within a time; remembers what went wrong with it. */
-    private static final class Watched extends FilterInputStream {
-        private final long startNanos = System.nanoTime();
-        private final int mostMs;
-        private final Limits limits;
-        private long count;
-        private BadRequest bad;
-
-        Watched(InputStream in, int mostMs, Limits limits) {
-            super(in);
-            this.mostMs = mostMs;
-            this.limits = limits;
-        }
-
-        @Override
-        public int read() throws IOException {
-            byte[] one = new byte[1];
-            return read(one, 0, 1) < 0 ? -1 : one[0] & 0xff;
-        }
-
-        @Override
-        public int read(byte[] to, int offset, int length) throws IOException {
-            int more;
-            try {
-                more = super.read(to, offset, length);
-            } catch (IOException broken) {
-                bad = broken.getCause() instanceof TimeoutException ? new BadRequest(Problem.of(408, TOO_SLOW)) : new BadRequest(Problem.of(400, BROKEN));
-                throw broken;
-            }
-            count += Math.max(0, more);
-            if (count > limits.allBytes()) {
-                bad = tooLarge(limits);
-                throw new IOException("too large");
-            }
-            long tookMs = TimeUnit.NANOSECONDS.toMillis(System.nanoTime() - startNanos);
-            if (tookMs > mostMs + count * 1000 / limits.bytesPerS()) {
-                bad = new BadRequest(Problem.of(408, TOO_SLOW));
-                throw new IOException("too slow");
-            }
-            return more;
-        }
-
-        /** What to say of a form that could not be taken in. */
-        BadRequest why(Throwable broken) {
-            if (bad != null) {
-                return bad;
-            }
-            for (Throwable cause = broken; cause != null; cause = cause.getCause()) {
-                String says = Objects.requireNonNullElse(cause.getMessage(), "").toLowerCase(Locale.ROOT);
-                if (cause instanceof FileSystemException || says.contains("no space")) {
-                    return noRoom();
-                }
-                if (says.contains("max file size")) {
-                    return tooLarge(limits);
-                }
-                if (says.contains("too many keys")) {
-                    return tooMany(limits);
-                }
-            }
-            return new BadRequest(Problem.of(400, BROKEN));
-        }
     }
 }

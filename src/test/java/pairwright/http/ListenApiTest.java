@@ -123,17 +123,14 @@ class ListenApiTest {
         assertProblem(400, mixed);
         assertEquals(2, mixed.json().path("errors").size());
         Multipart seven = Multipart.form();
-        IntegerNames.upTo(7).forEach(name -> seven.file("file", name, SOUND));
+        names(7).forEach(name -> seven.file("file", name, SOUND));
         Reply many = send(seven, PAIR);
         assertProblem(400, many);
         assertEquals("there are 7 files under file. Send 1 to 6", many.json().at("/errors/0/says").asText());
     }
 
-    /** Names for files. */
-    private static final class IntegerNames {
-        static Stream<String> upTo(int count) {
-            return Stream.iterate(1, i -> i + 1).limit(count).map(i -> i + ".wav");
-        }
+    private static Stream<String> names(int count) {
+        return Stream.iterate(1, i -> i + 1).limit(count).map(i -> i + ".wav");
     }
 
     @Test
@@ -159,7 +156,7 @@ class ListenApiTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"averageDb,9,/averageDb", "averageDb,NaN,/averageDb", "averageDb,Infinity,/averageDb", "averageDb,-0,/averageDb", "distanceM,1,/averageDb", "distanceM,far,/distanceM"})
+    @CsvSource({"averageDb,9,/averageDb", "averageDb,NaN,/averageDb", "averageDb,Infinity,/averageDb", "averageDb,-0,/averageDb", "averageDb,1.2.3,/averageDb", "distanceM,1,/averageDb", "distanceM,far,/distanceM"})
     void aReadingThatCannotBeIsRefused(String name, String value, String at) {
         Reply reply = send(Multipart.form().file("file", "a.wav", SOUND).field(name, value), SOURCE);
         assertProblem(400, reply);
@@ -259,6 +256,12 @@ class ListenApiTest {
         }
     }
 
+    @Test
+    void aFolderThatWasClearedAwayMeanwhileIsMadeAnew() throws IOException {
+        Files.delete(server.uploads());
+        assertEquals(200, send(Multipart.form().file("file", "a.wav", SOUND), SOURCE).status());
+    }
+
     private static Reply chunked(Server to, byte[] body) {
         byte[] head = Serving.joined("POST " + SOURCE + " HTTP/1.1\r\nHost: localhost\r\nConnection: close\r\nContent-Type: multipart/form-data; boundary=" + Multipart.BOUNDARY
                 + "\r\nTransfer-Encoding: chunked\r\n\r\n" + Integer.toHexString(body.length) + "\r\n", body);
@@ -301,7 +304,7 @@ class ListenApiTest {
         try (Server hurried = started(new Server.Patience(300, 20_000, 5_000), Uploads.Limits.USUAL)) {
             Multipart six = Multipart.form();
             double[] sound = Sounds.noise(1 << 19, 1);
-            IntegerNames.upTo(6).forEach(name -> six.file("file", name, Multipart.wav(sound)));
+            names(6).forEach(name -> six.file("file", name, Multipart.wav(sound)));
             long start = System.nanoTime();
             Reply reply = six.to(hurried.port(), PAIR);
             assertEquals(200, reply.status(), reply.body());
