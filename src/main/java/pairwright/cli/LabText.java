@@ -127,7 +127,7 @@ final class LabText {
             out.println();
             say(out, "", item.item() + ": " + percent(item.rightShare()) + " right, " + item.answered() + " of " + item.asked() + " answered; discrimination (point-biserial, n = "
                     + item.discriminationOf() + ") " + (item.discriminationRatio() == null ? "cannot be told" : String.format(Locale.ROOT, "%.2f", item.discriminationRatio())));
-            item.options().forEach(option -> say(out, "  ", percent(option.chosenShare()) + " of " + option.offered() + " chose: " + option.says()
+            item.options().forEach(option -> say(out, "  ", percent(option.chosenShare()) + " of " + option.offered() + " chose: " + option.says() + (option.rule() == null ? "" : " [" + option.rule() + "]")
                     + (option.right() == 0 ? "" : option.right() == option.offered() ? " (right)" : " (right for " + option.right() + ")")));
         }
     }

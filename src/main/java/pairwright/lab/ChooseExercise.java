@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -173,6 +174,11 @@ final class ChooseExercise implements Exercise {
     }
 
     /** The rules that decide on the best, those that rule a type out, and of those that are offered the ones that hold for another type; the rest only fill a list. */
+    @Override
+    public Map<String, String> claims(String item) {
+        return item.equals(REASONS) || item.equals(MIND) ? Item.Opt.behind(rules(item)) : Map.of();
+    }
+
     @Override
     public Set<String> restsOn() {
         List<Offer> each = one.bestOfEach();

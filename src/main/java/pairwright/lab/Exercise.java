@@ -1,6 +1,7 @@
 package pairwright.lab;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 
 /** An exercise for one bench, worked out. */
@@ -23,6 +24,11 @@ public interface Exercise {
 
     /** What the bench needs in its hands, by type; none where it is done on paper. */
     List<Need> kit();
+
+    /** Of an item whose options state rules, by the id of an option the id of its rule; an option that is not there states none. Of any other item nothing. */
+    default Map<String, String> claims(String item) {
+        return Map.of();
+    }
 
     /** Ids of the rules and calculations that decide it. */
     Set<String> restsOn();

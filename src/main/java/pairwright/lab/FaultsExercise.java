@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -225,6 +226,11 @@ final class FaultsExercise implements Exercise {
     @Override
     public List<Need> kit() {
         return List.of();
+    }
+
+    @Override
+    public Map<String, String> claims(String item) {
+        return IntStream.range(0, seats()).filter(seat -> item(seat).equals(item)).mapToObj(seat -> Item.Opt.behind(rules(seat))).findFirst().orElse(Map.of());
     }
 
     @Override

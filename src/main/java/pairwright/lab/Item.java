@@ -1,6 +1,8 @@
 package pairwright.lab;
 
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
 
 /** One thing that is asked. Ids are unique within an exercise, and those of options within an item. */
 public sealed interface Item {
@@ -21,6 +23,11 @@ public sealed interface Item {
         /** Options in the order given, lettered. */
         public static List<Opt> lettered(List<String> says) {
             return java.util.stream.IntStream.range(0, says.size()).mapToObj(i -> new Opt(LETTERS.substring(i, i + 1), says.get(i))).toList();
+        }
+
+        /** By the letter that each gets so, what is behind it. */
+        static Map<String, String> behind(List<String> ids) {
+            return lettered(ids).stream().collect(Collectors.toMap(Opt::id, Opt::says));
         }
     }
 

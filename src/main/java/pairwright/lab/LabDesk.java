@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
@@ -235,7 +236,7 @@ public final class LabDesk {
     /** What the class as a whole got right and missed. @throws KeysShut for anybody but an instructor */
     public Summary summary(ExerciseSet set, Role role) {
         instructor(role);
-        return made(set, exercises -> Summary.of(marks(set, exercises), bench -> exercises.apply(bench(set, bench)), knowledge.get().rules()));
+        return made(set, (lab, exercises) -> Summary.of(marks(set, exercises), bench -> exercises.apply(bench(set, bench)), lab));
     }
 
     private static void instructor(Role role) {
@@ -254,12 +255,16 @@ public final class LabDesk {
 
     /** Does something with exercises of a set, each made once, by one and the same knowledge. */
     private <T> T made(ExerciseSet set, Function<Function<ExerciseSet.Bench, Exercise>, T> work) {
+        return made(set, (lab, exercises) -> work.apply(exercises));
+    }
+
+    private <T> T made(ExerciseSet set, BiFunction<Lab, Function<ExerciseSet.Bench, Exercise>, T> work) {
         Kind kind = kinds.kind(set.kind()).orElseThrow(() -> new OutOfDate("These exercises cannot be made any more: this program knows no kind \"" + set.kind()
                 + "\". Make new exercises; what was handed in is kept", null));
         return Knowledge.answered(knowledge, known -> {
             Lab lab = new Lab(known, null);
             Map<Integer, Exercise> made = new LinkedHashMap<>();
-            return work.apply(bench -> made.computeIfAbsent(bench.number(), number -> Remade.of(kind, bench.drawn(), set.level(), lab)));
+            return work.apply(lab, bench -> made.computeIfAbsent(bench.number(), number -> Remade.of(kind, bench.drawn(), set.level(), lab)));
         });
     }
 

@@ -1,6 +1,7 @@
 package pairwright.lab;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Supplier;
@@ -58,6 +59,11 @@ final class Remade implements Exercise {
     @Override
     public List<Need> kit() {
         return asked(Exercise::kit);
+    }
+
+    @Override
+    public Map<String, String> claims(String item) {
+        return asked(made -> made.claims(item));
     }
 
     @Override

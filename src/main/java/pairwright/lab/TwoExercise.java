@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -188,6 +189,11 @@ final class TwoExercise implements Exercise {
     }
 
     /** What speaks for the best and is to be minded with it, what is offered, and what makes most of what each other set-up falls short by. */
+    @Override
+    public Map<String, String> claims(String item) {
+        return List.of(REASONS, MIND, AGAINST).contains(item) ? Item.Opt.behind(rules(item)) : Map.of();
+    }
+
     @Override
     public Set<String> restsOn() {
         Stream<String> between = IntStream.range(0, shown.size()).filter(which -> which != best).mapToObj(which -> Behind.between(shown.option(best), shown.option(which)).rule()).filter(Objects::nonNull);

@@ -40,8 +40,8 @@ public final class ExerciseMarksPage {
     public record Asked(int number, String asks, int asked, int answered, String right, String apart, List<Chosen> options) {
     }
 
-    /** How often an option was chosen. */
-    public record Chosen(String says, int offered, int chosen, int right) {
+    /** How often an option was chosen; the rule that it states is null where it states none. */
+    public record Chosen(String says, Link rests, int offered, int chosen, int right) {
     }
 
     /** The page; it is for whoever teaches. */
@@ -80,7 +80,7 @@ public final class ExerciseMarksPage {
             String asks = handouts.stream().flatMap(handout -> handout.items().stream()).filter(item -> item.id().equals(count.item())).map(Item::asks).findFirst().orElse(count.item());
             return new Asked(i + 1, asks, count.asked(), count.answered(), measures.number(100 * count.rightShare(), 0) + " %",
                     count.discriminationRatio() == null ? "\u2013" : measures.signed(count.discriminationRatio(), 2),
-                    count.options().stream().map(option -> new Chosen(option.says(), option.offered(), option.chosen(), option.right())).toList());
+                    count.options().stream().map(option -> new Chosen(option.says(), lab.links().rests(option.rule()), option.offered(), option.chosen(), option.right())).toList());
         }).toList();
     }
 }
