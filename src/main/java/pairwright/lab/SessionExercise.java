@@ -86,7 +86,7 @@ final class SessionExercise implements Exercise {
         beside("section", "These are one section and shall sound alike: ", situation);
         List<Item> items = new ArrayList<>();
         for (int seat = 0; seat < seats(); seat++) {
-            items.add(new Item.OneOf(mic(seat), "What does " + called(seat) + " get?", units.keySet().stream().map(type -> new Item.Opt(type, lab.type(type).name())).toList()));
+            items.add(new Item.OneOf(mic(seat), "Which microphone goes to " + called(seat) + "?", units.keySet().stream().map(type -> new Item.Opt(type, lab.type(type).name())).toList()));
             items.add(new Item.OneOf(place(seat), "Where does it go at " + called(seat) + "?",
                     OneMic.standing(sources.get(seat)).stream().map(position -> new Item.Opt(position.id(), position.name())).toList()));
         }

@@ -14,12 +14,14 @@ import pairwright.session.allocation.Solution;
  * Which of the channels that do for it a microphone gets. What needs phantom power stays where the search put it, so that no supply is asked for more; all others trade places and take what is
  * empty, the passive ribbons first: where there cannot be phantom power, then with the best load, then with enough gain left, then with the least noise, then not in a bank with one switch.
  * Of ways that are as good the one that moves fewest is taken. It is the best of all ways (an assignment of least cost), and no point of the plan changes by it.
+ * Where some of it stands, what is plugged stays; what comes new to a seat rather takes the channel that its player had, since that leaves the lead where it is.
  */
 final class ChannelsHandedOut {
     /** Costs of so many feeds add up without one level reaching into the next. */
     private static final int MOST_FEEDS = 64;
 
-    private record Slot(int seat, int feed, OfferedMic mic, Feed of, Channel on) {
+    /** @param rather of channels that are as good: where it is, or where the seat was plugged before */
+    private record Slot(int seat, int feed, OfferedMic mic, Feed of, Channel rather) {
     }
 
     private final ChannelPool pool;
@@ -34,12 +36,16 @@ final class ChannelsHandedOut {
         this.solution = solution;
     }
 
-    /** For each seat the channel of each feed. */
-    static List<List<Channel>> of(ChannelPool pool, List<SeatChoices.Way> ways, Solution solution) {
-        return new ChannelsHandedOut(pool, solution).handedOut(ways);
+    /**
+     * For each seat the channel of each feed.
+     *
+     * @param before for each seat the channels on which its feeds were plugged before; none where it was not
+     */
+    static List<List<Channel>> of(ChannelPool pool, List<SeatChoices.Way> ways, Solution solution, List<List<Channel>> before) {
+        return new ChannelsHandedOut(pool, solution).handedOut(ways, before);
     }
 
-    private List<List<Channel>> handedOut(List<SeatChoices.Way> ways) {
+    private List<List<Channel>> handedOut(List<SeatChoices.Way> ways, List<List<Channel>> before) {
         List<List<Channel>> all = new ArrayList<>();
         List<Channel> kept = new ArrayList<>();
         for (int seat = 0; seat < ways.size(); seat++) {
@@ -48,10 +54,11 @@ final class ChannelsHandedOut {
             List<OfferedMic> mics = mics(ways.get(seat));
             for (int feed = 0; feed < choice.feeds().size(); feed++) {
                 Channel on = all.get(seat).get(feed);
-                if (choice.feeds().get(feed).phantom() == PhantomNeed.NEEDED) {
+                Channel was = feed < before.get(seat).size() ? before.get(seat).get(feed) : null;
+                if (choice.feeds().get(feed).phantom() == PhantomNeed.NEEDED || on.equals(was)) {
                     kept.add(on);
                 } else {
-                    slots.add(new Slot(seat, feed, mics.get(feed), choice.feeds().get(feed), on));
+                    slots.add(new Slot(seat, feed, mics.get(feed), choice.feeds().get(feed), was == null ? on : was));
                 }
             }
         }
@@ -85,7 +92,7 @@ final class ChannelsHandedOut {
 
     private long cost(Slot slot, Channel to) {
         long of = rank.of(slot.mic(), slot.of(), to);
-        return of == ChannelRank.FORBIDDEN ? of : of << 7 | (to.equals(slot.on()) ? 0 : 1);
+        return of == ChannelRank.FORBIDDEN ? of : of << 7 | (to.equals(slot.rather()) ? 0 : 1);
     }
 
     /** For each feed its channel, at the least cost in all: shortest augmenting paths, one feed after the other. */

@@ -54,9 +54,7 @@ final class PlanMaker {
     Draft draft(List<SeatChoices.Way> ways, Solution solution) {
         List<Taken> taken = new ArrayList<>();
         List<String> leftOut = new ArrayList<>();
-        // what stands stays plugged where it is
-        List<List<Channel>> channels = standing.isEmpty() && resources.channels().counted() ? SideBySide.of(resources.channels(), solution.liveBanks(), ways,
-                ChannelsHandedOut.of(resources.channels(), ways, solution), sections) : solution.channels();
+        List<List<Channel>> channels = channels(ways, solution);
         for (int seat = 0; seat < ways.size(); seat++) {
             if (ways.get(seat).offer() == null) {
                 leftOut.add(seats.get(seat).seat().id());
@@ -81,6 +79,20 @@ final class PlanMaker {
             boosters = add(one, at, option, units.get(i), stands, boosters, pads, gone, solution, lines);
         }
         return new Draft(List.copyOf(served), List.copyOf(leftOut), numbered(lines, taken));
+    }
+
+    private List<List<Channel>> channels(List<SeatChoices.Way> ways, Solution solution) {
+        if (!resources.channels().counted()) {
+            return solution.channels();
+        }
+        List<List<Channel>> channels = ChannelsHandedOut.of(resources.channels(), ways, solution, seats.stream().map(this::plugged).toList());
+        // what stands stays plugged where it is
+        return standing.isEmpty() ? SideBySide.of(resources.channels(), solution.liveBanks(), ways, channels, sections) : channels;
+    }
+
+    private List<Channel> plugged(AtSeat at) {
+        Picks.AtSeat picked = standing.get(at.seat().id());
+        return picked == null ? List.of() : picked.mics().stream().map(Picks.Mic::channel).filter(Objects::nonNull).map(resources.channels()::at).filter(Objects::nonNull).toList();
     }
 
     private List<String> standing(Taken taken) {
