@@ -30,10 +30,11 @@ class ArchitectureTest {
             entry("session", Set.of("advice", "locker", "rules", "catalogue", "model", "acoustics")),
             entry("numbers", Set.of("model", "acoustics")),
             entry("drawing", Set.of("model", "acoustics")),
+            entry("listen", Set.of("model", "acoustics")),
             entry("lab", Set.of("session", "locker", "numbers", "advice", "rules", "catalogue", "model", "acoustics")),
-            entry("sheet", Set.of("lab", "session", "drawing", "locker", "numbers", "advice", "rules", "catalogue", "search", "model", "acoustics")),
-            entry("http", Set.of("sheet", "lab", "session", "drawing", "locker", "numbers", "advice", "rules", "catalogue", "search", "model", "acoustics")),
-            entry("cli", Set.of("http", "sheet", "lab", "session", "drawing", "locker", "numbers", "advice", "rules", "catalogue", "search", "model", "acoustics")));
+            entry("sheet", Set.of("lab", "session", "drawing", "listen", "locker", "numbers", "advice", "rules", "catalogue", "search", "model", "acoustics")),
+            entry("http", Set.of("sheet", "lab", "session", "drawing", "listen", "locker", "numbers", "advice", "rules", "catalogue", "search", "model", "acoustics")),
+            entry("cli", Set.of("http", "sheet", "lab", "session", "drawing", "listen", "locker", "numbers", "advice", "rules", "catalogue", "search", "model", "acoustics")));
 
     @ArchTest
     void arrowsGoOneWay(com.tngtech.archunit.core.domain.JavaClasses program) {

@@ -20,7 +20,7 @@ import pairwright.model.Range;
 
 class UnitsTest {
     /** Names that carry no unit because they have none; each says why in docs/units.md. */
-    private static final Set<String> PURE = Set.of("score", "bound", "points", "factor", "coefficient", "share", "weights", "value", "threshold", "usual", "least", "most", "x", "y",
+    private static final Set<String> PURE = Set.of("score", "bound", "points", "factor", "coefficient", "coherence", "share", "weights", "value", "threshold", "usual", "least", "most", "x", "y",
             "mark", "of", "right", "step", "tolerance");
 
     @Test

@@ -12,6 +12,7 @@ import pairwright.listen.PairHeard;
 import pairwright.listen.PairWords;
 import pairwright.listen.TakesCompared;
 import pairwright.listen.Traits;
+import pairwright.sheet.HeardLines;
 
 /** What was heard, on a terminal. */
 final class ListenText {
@@ -50,30 +51,9 @@ final class ListenText {
             traits.restsOn().forEach(says -> line(text, "Mind: " + says));
             text.append('\n');
             line(text, "For its seat in the line-up:");
-            text.append(heard(traits));
+            text.append(HeardLines.of(traits));
         }
         return text.toString();
-    }
-
-    /** As a line-up has it. */
-    private static String heard(Traits traits) {
-        StringBuilder text = new StringBuilder("  heard:\n");
-        field(text, "typicalDbSpl", traits.typicalDbSpl(), 0);
-        field(text, "peakDbSpl", traits.peakDbSpl(), 0);
-        List<String> tone = new ArrayList<>();
-        for (int band = 0; band < Octaves.COUNT; band++) {
-            tone.add(String.format(Locale.ROOT, "%.1f", traits.toneDb().at(band) + 0.0));
-        }
-        text.append("    toneDb: [").append(String.join(", ", tone)).append("]\n");
-        field(text, "lowestHz", traits.lowestHz(), 0);
-        field(text, "highestHz", traits.highestHz(), 0);
-        return text.toString();
-    }
-
-    private static void field(StringBuilder text, String name, Double value, int digits) {
-        if (value != null) {
-            text.append("    ").append(name).append(": ").append(String.format(Locale.ROOT, "%." + digits + "f", value)).append('\n');
-        }
     }
 
     static String pairs(List<PairHeard> pairs) {

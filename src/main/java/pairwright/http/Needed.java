@@ -9,7 +9,7 @@ enum Needed {
     /** How the server is, and what a page that asks for a token is made of. */
     OPEN("GET|HEAD", "/health/?|/assets/[^/]+", null),
     /** Questions, though some are too long for an address. */
-    ASK("POST", "/api/ask(/.*)?|/api/numbers/.*", Role.READER),
+    ASK("POST", "/api/ask(/.*)?|/api/numbers/.*|/api/listen/[^/]+|/listen", Role.READER),
     /** Whoever works at a bench, or tries alone. */
     HAND_IN("POST", "(/api)?/lab/(exercises/[^/]+/(mark|bench/[^/]+)|practice(/mark)?)", Role.READER),
     MARKS("GET|HEAD", "(/api)?/lab/exercises/(new|[^/]+/(marks|marks\\.csv|summary|feedback))", Role.INSTRUCTOR),

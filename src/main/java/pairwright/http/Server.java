@@ -13,6 +13,7 @@ import io.micrometer.prometheusmetrics.PrometheusMeterRegistry;
 import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
 import java.util.Optional;
@@ -58,6 +59,7 @@ public final class Server implements AutoCloseable {
     private final CoverageDesk coverage;
     private final PlanDesk plans;
     private final PurchaseDesk purchases;
+    private final ListenWork listening;
     private final ServerConnector[] connector = new ServerConnector[1];
 
     /**
@@ -71,7 +73,7 @@ public final class Server implements AutoCloseable {
         static final Patience USUAL = new Patience(15_000, 10_000, 5_000);
     }
 
-    private Server(KnowledgeStore knowledge, Locker locker, Listen listen, Patience patience) {
+    private Server(KnowledgeStore knowledge, Locker locker, Listen listen, Patience patience, Uploads.Limits uploads) {
         ObjectMapper json = Json.mapper();
         PrometheusMeterRegistry metrics = new PrometheusMeterRegistry(PrometheusConfig.DEFAULT);
         Assets assets = new Assets();
@@ -84,6 +86,7 @@ public final class Server implements AutoCloseable {
         Planner planner = new Planner(knowledge::current, memory);
         plans = PlanDesk.of(knowledge::current, () -> locker == null ? 0 : locker.marks().revision(), planner);
         purchases = new PurchaseDesk(knowledge::current, memory);
+        listening = new ListenWork(knowledge::current, new Uploads(uploads), patience.bodyMs());
         app = Javalin.create(config -> {
             config.startup.showJavalinBanner = false;
             config.startup.showOldJavalinVersionWarning = false;
@@ -99,6 +102,8 @@ public final class Server implements AutoCloseable {
             new Routes(knowledge, atHand, json, metrics, patience.bodyMs()).add(config.routes);
             new PageRoutes(knowledge, atHand, assets, html).add(config.routes);
             new SessionPlanRoutes(locker, knowledge::current, planner, json, patience.bodyMs()).add(config.routes);
+            new ListenRoutes(listening, json).add(config.routes);
+            new ListenPageRoutes(listening, knowledge::current, html).add(config.routes);
             new LabPracticeRoutes(knowledge::current, json, patience.bodyMs()).add(config.routes);
             if (locker != null) {
                 new LabRoutes(locker, knowledge::current, json, patience.bodyMs()).add(config.routes);
@@ -144,12 +149,21 @@ public final class Server implements AutoCloseable {
     }
 
     static Server start(KnowledgeStore knowledge, Locker locker, Listen listen, Patience patience) {
+        return start(knowledge, locker, listen, patience, Uploads.Limits.USUAL);
+    }
+
+    static Server start(KnowledgeStore knowledge, Locker locker, Listen listen, Patience patience, Uploads.Limits uploads) {
         if (!listen.open() && (locker == null || locker.tokens().all().isEmpty())) {
             throw new NoToken(listen);
         }
-        Server server = new Server(knowledge, locker, listen, patience);
+        Server server = new Server(knowledge, locker, listen, patience, uploads);
         server.app.start();
         return server;
+    }
+
+    /** Where recordings lie while they are measured. */
+    Path uploads() {
+        return listening.folder();
     }
 
     /** Every address that is answered, as in {@code GET /api/rooms/{id}}. */
@@ -170,6 +184,7 @@ public final class Server implements AutoCloseable {
         coverage.close();
         plans.close();
         purchases.close();
+        listening.close();
     }
 
     private void jetty(JavalinConfig config, Faults faults, Listen listen, Patience patience) {

@@ -9,9 +9,21 @@ import pairwright.session.Progress;
 
 /** Lets few plan at once, as each keeps a processor busy: others wait shortly, and are then asked to come again. Safe to share between threads. */
 final class SessionTurns {
+    private static final String PLANNING = "Others are planning just now, and it takes all there is. Try again in a moment";
+
     private final Semaphore places;
     private final Duration patience;
     private final Duration budget;
+    private final Says says;
+
+    /**
+     * What those who cannot be served are told.
+     *
+     * @param busy where others are at it
+     * @param tooLong where it takes too long
+     */
+    record Says(String busy, String tooLong) {
+    }
 
     /** It cannot be planned just now. */
     static final class Later extends RuntimeException {
@@ -35,6 +47,13 @@ final class SessionTurns {
      * @param budget how long a plan may take
      */
     SessionTurns(int places, Duration patience, Duration budget) {
+        this(places, patience, budget, new Says(PLANNING, "Planning took longer than the " + budget.toSeconds() + " s there are for it. Plan fewer sources at a time, allow fewer types with onlyMicTypes, "
+                + "or plan from the terminal, which waits as long as it takes"));
+    }
+
+    /** For other work that takes all there is. */
+    SessionTurns(int places, Duration patience, Duration budget, Says says) {
+        this.says = says;
         this.places = new Semaphore(places, true);
         this.patience = patience;
         this.budget = budget;
@@ -47,15 +66,23 @@ final class SessionTurns {
      * @throws Later where others are at it, or it takes too long
      */
     <T> T taken(Function<Consumer<Progress>, T> work) {
+        return inTurn(inTime -> work.apply(progress -> inTime.run()));
+    }
+
+    /**
+     * The same for work that tells nobody how far it is.
+     *
+     * @param work is given what it has to run now and then
+     */
+    <T> T inTurn(Function<Runnable, T> work) {
         if (!comes()) {
-            throw new Later("Others are planning just now, and it takes all there is. Try again in a moment", 1 + patience.toSeconds());
+            throw new Later(says.busy(), 1 + patience.toSeconds());
         }
         try {
             long start = System.nanoTime();
-            return work.apply(progress -> {
+            return work.apply(() -> {
                 if (System.nanoTime() - start > budget.toNanos()) {
-                    throw new Later("Planning took longer than the " + budget.toSeconds() + " s there are for it. Plan fewer sources at a time, allow fewer types with onlyMicTypes, "
-                            + "or plan from the terminal, which waits as long as it takes", 1 + budget.toSeconds());
+                    throw new Later(says.tooLong(), 1 + budget.toSeconds());
                 }
             });
         } finally {

@@ -18,7 +18,7 @@ import java.util.Map;
 public final class Assets {
     private static final List<String> STYLES = List.of("base.css", "ask.css", "read.css", "numbers.css", "locker.css", "locker-time.css", "locker-desk.css", "session.css", "plan.css", "lab.css", "suggest.css", "print.css");
     private static final List<String> FIRST = List.of("first.js");
-    private static final List<String> SCRIPTS = List.of("base.js", "ask.js", "suggest.js", "numbers.js", "locker.js", "session.js", "plan.js", "lab.js");
+    private static final List<String> SCRIPTS = List.of("base.js", "ask.js", "suggest.js", "numbers.js", "locker.js", "session.js", "plan.js", "lab.js", "listen.js");
 
     private final Map<String, Asset> byPath = new LinkedHashMap<>();
     private final String style;

@@ -20,7 +20,11 @@ final class HeldToDescription {
     }
 
     Reply ask(LockerServing serving, String method, String path, String target, String body, String... headers) {
-        Reply reply = serving.send(method, target, body, headers);
+        return see(method, path, serving.send(method, target, body, headers));
+    }
+
+    /** The same with an answer that is already there. */
+    Reply see(String method, String path, Reply reply) {
         String what = method + " " + path + " " + reply.status();
         seen.add(what);
         Serving.OPEN_API.faults(method, path, reply).forEach(fault -> wrong.add(what + ": " + fault));

@@ -11,7 +11,7 @@ import pairwright.locker.Role;
 
 class NeededTest {
     @ParameterizedTest
-    @CsvSource({"GET,/", "GET,/api/locker/units", "HEAD,/locker", "GET,/metrics", "OPTIONS,/api/ask", "POST,/api/ask", "POST,/api/ask/why-not", "POST,/api/numbers/proximity"})
+    @CsvSource({"GET,/", "GET,/api/locker/units", "HEAD,/locker", "GET,/metrics", "OPTIONS,/api/ask", "POST,/api/ask", "POST,/api/ask/why-not", "POST,/api/numbers/proximity", "POST,/api/listen/pair", "POST,/listen"})
     void readersAskAndRead(String method, String path) {
         assertEquals(Role.READER, Needed.role(method, path));
     }
@@ -19,7 +19,7 @@ class NeededTest {
     @ParameterizedTest
     @CsvSource({"POST,/api/locker/bookings", "PATCH,/api/locker/units/a", "DELETE,/api/locker/units/a", "POST,/locker/units", "PUT,/api/ask", "DELETE,/api/ask",
             "POST,/api/asking", "POST,/health", "DELETE,/assets/a.css", "POST,/api/numbers", "BREW,/whatever-comes", "POST,/api/locker/../ask",
-            "POST,/api/sessions/plan", "POST,/api/sessions/replan"})
+            "POST,/api/sessions/plan", "POST,/api/sessions/replan", "PUT,/api/listen/pair", "POST,/api/listen", "POST,/listen/pair"})
     void whateverChangesSomethingIsForEngineers(String method, String path) {
         assertEquals(Role.ENGINEER, Needed.role(method, path));
     }

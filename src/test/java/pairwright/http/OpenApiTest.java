@@ -17,11 +17,17 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import pairwright.acoustics.OctaveCurve;
 import pairwright.lab.Summary;
+import pairwright.listen.BleedHeard;
+import pairwright.listen.Measured;
+import pairwright.listen.PairHeard;
+import pairwright.listen.TakesCompared;
+import pairwright.listen.Traits;
 import pairwright.locker.BookingDraft;
 import pairwright.locker.Place;
 import pairwright.locker.Unit;
@@ -105,6 +111,15 @@ class OpenApiTest {
         List<String> wrong = new ArrayList<>();
         for (Class<?> record : List.of(LabView.ExerciseLines.class, LabView.ExercisesMade.class, LabView.ExerciseKeys.class, LabView.AnswerMarked.class, LabView.AnswerReceived.class,
                 LabView.ExerciseMarks.class, LabView.PracticeTried.class, LabView.PracticeMarked.class, LabMarkRoutes.AnswersMarked.class, LabPracticeRoutes.ExerciseKinds.class, Summary.class)) {
+            compare(record, record.getSimpleName(), SCHEMAS.path(record.getSimpleName()), true, new TreeSet<>(), wrong);
+        }
+        assertEquals(List.of(), wrong);
+    }
+
+    @Test
+    void whatWasHeardIsDescribedFieldByFieldAsTheRecordsItIsMadeOf() {
+        List<String> wrong = new ArrayList<>();
+        for (Class<?> record : List.of(Measured.class, Traits.class, PairHeard.class, TakesCompared.class, BleedHeard.class)) {
             compare(record, record.getSimpleName(), SCHEMAS.path(record.getSimpleName()), true, new TreeSet<>(), wrong);
         }
         assertEquals(List.of(), wrong);
@@ -242,6 +257,12 @@ class OpenApiTest {
             // a reason is only ever for or against
             if (!(at.endsWith("reasons[].effect") ? known.containsAll(words) && !words.isEmpty() : words.equals(known))) {
                 wrong.add(at + " is one of " + known + ", not of " + words);
+            }
+        } else if (kind.isEnum()) {
+            Set<String> written = new TreeSet<>();
+            schema.path("enum").forEach(word -> written.add(word.asText()));
+            if (!written.equals(Stream.of(kind.getEnumConstants()).map(Object::toString).collect(Collectors.toSet()))) {
+                wrong.add(at + " is one of " + List.of(kind.getEnumConstants()) + ", not of " + written);
             }
         } else if (kind == OffsetDateTime.class) {
             if (!schema.path("format").asText().equals("date-time")) {

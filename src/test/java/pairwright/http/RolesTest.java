@@ -21,7 +21,7 @@ class RolesTest {
     private static final List<String> READS = List.of("GET", "HEAD");
     /** Pages that are a form and nothing else. */
     private static final String FORMS = "/locker/.*/(new|alter|cancel|remove)|/sessions(/.*)?/(new|remove)";
-    private static final String QUESTIONS = "/api/ask(/.*)?|/api/numbers/.*|(/api)?/lab/(exercises/[^/]+/(mark|bench/[^/]+)|practice(/mark)?)";
+    private static final String QUESTIONS = "/api/ask(/.*)?|/api/numbers/.*|(/api)?/lab/(exercises/[^/]+/(mark|bench/[^/]+)|practice(/mark)?)|/api/listen/.*|/listen";
     /** What is for those who teach. */
     private static final String MARKS = "(/api)?/lab/exercises/(new|[^/]+/(marks|marks\\.csv|summary|feedback))";
 
