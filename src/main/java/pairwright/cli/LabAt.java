@@ -4,7 +4,6 @@ import java.util.function.ToIntBiFunction;
 import pairwright.lab.LabDesk;
 import pairwright.locker.ExerciseSet;
 import pairwright.locker.Locker;
-import pairwright.locker.LockerFault;
 import picocli.CommandLine.Mixin;
 
 /** What every command of the lab takes: where the locker is that keeps its exercises. Whoever sits at the terminal teaches. */
@@ -31,13 +30,5 @@ final class LabAt {
 
     private LabDesk desk(Locker locker) {
         return new LabDesk(locker, at::knowledge);
-    }
-
-    /** One bench of a set, or all of them. */
-    static int[] benches(ExerciseSet set, Integer bench) {
-        if (bench != null && set.benches().stream().noneMatch(one -> one.number() == bench)) {
-            throw new LockerFault.NotThere("There is no bench " + bench + ". Give one from 1 to " + set.benches().size());
-        }
-        return set.benches().stream().mapToInt(ExerciseSet.Bench::number).filter(number -> bench == null || number == bench).toArray();
     }
 }

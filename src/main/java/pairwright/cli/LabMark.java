@@ -24,15 +24,13 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "mark",
         description = {"Marks the answers of a class from a CSV file and keeps them: one row an item, in the columns bench, item and answer. Several options of one item stand in one cell, blanks between.",
+            "The first line names the columns: bench,item,answer. A row is such as 1,mic,long-ribbon.",
             "One fault, and nothing is kept."},
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
         exitCodeOnInvalidInput = Main.UNUSABLE,
         footer = {"", "Try: pairwright lab mark ID answers.csv --checks"})
 final class LabMark implements Callable<Integer> {
-    @Parameters(index = "0", paramLabel = "ID", description = "Of the exercises.")
-    private String id;
-
     @Parameters(index = "1", paramLabel = "FILE", description = "CSV in UTF-8.")
     private Path file;
 
@@ -40,7 +38,7 @@ final class LabMark implements Callable<Integer> {
     private boolean checks;
 
     @Mixin
-    private LabAt at;
+    private LabSet exercises;
 
     @Spec
     private CommandSpec spec;
@@ -53,11 +51,11 @@ final class LabMark implements Callable<Integer> {
         } catch (IOException unreadable) {
             throw new LockerFault.NotThere("The file " + file + " cannot be read. Name one that is there");
         }
-        return at.locker().with(locker -> {
-            LabDesk desk = new LabDesk(locker, at.locker()::knowledge);
-            ExerciseSet set = desk.set(id);
+        return exercises.locker().with(locker -> {
+            LabDesk desk = new LabDesk(locker, exercises.locker()::knowledge);
+            ExerciseSet set = desk.set(exercises.id());
             List<Handing> handings = new ArrayList<>(desk.handings(set, desk.answers(set, text), Role.INSTRUCTOR));
-            at.locker().change(locker, changes -> {
+            exercises.locker().change(locker, changes -> {
                 handings.forEach(handing -> desk.handIn(changes, handing));
                 return "Marked " + handings.size() + (handings.size() == 1 ? " bench." : " benches.");
             });

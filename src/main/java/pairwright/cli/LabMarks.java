@@ -12,7 +12,6 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** What every bench earned. */
@@ -23,14 +22,11 @@ import picocli.CommandLine.Spec;
         versionProvider = Version.class,
         exitCodeOnInvalidInput = Main.UNUSABLE)
 final class LabMarks implements Callable<Integer> {
-    @Parameters(paramLabel = "ID", description = "Of the exercises.")
-    private String id;
-
     @ArgGroup
     private How how = new How();
 
     @Mixin
-    private LabAt at;
+    private LabSet exercises;
 
     @Spec
     private CommandSpec spec;
@@ -46,10 +42,10 @@ final class LabMarks implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        return at.with(id, (desk, set) -> {
+        return exercises.with((desk, set) -> {
             List<BenchMark> marks = desk.marks(set, Role.INSTRUCTOR);
             if (how.csv != null) {
-                at.locker().write(how.csv.toString().equals("-") ? null : how.csv, LabMarkTable.of(marks), "The marks are in ");
+                exercises.locker().write(how.csv.toString().equals("-") ? null : how.csv, LabMarkTable.of(marks), "The marks are in ");
                 return 0;
             }
             PrintWriter out = spec.commandLine().getOut();

@@ -5,8 +5,6 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** What the benches get. */
@@ -17,23 +15,20 @@ import picocli.CommandLine.Spec;
         versionProvider = Version.class,
         exitCodeOnInvalidInput = Main.UNUSABLE)
 final class LabShow implements Callable<Integer> {
-    @Parameters(paramLabel = "ID", description = "Of the exercises.")
-    private String id;
-
-    @Option(names = "--bench", paramLabel = "N", description = "Only of this bench.")
-    private Integer bench;
+    @Mixin
+    private LabBench bench;
 
     @Mixin
-    private LabAt at;
+    private LabSet exercises;
 
     @Spec
     private CommandSpec spec;
 
     @Override
     public Integer call() {
-        return at.with(id, (desk, set) -> {
+        return exercises.with((desk, set) -> {
             PrintWriter out = spec.commandLine().getOut();
-            for (int number : LabAt.benches(set, bench)) {
+            for (int number : bench.of(set)) {
                 LabText.handout(out, set.benches().get(number - 1), desk.handout(set, number));
             }
             return 0;

@@ -6,7 +6,6 @@ import pairwright.locker.Role;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** What a class got right and missed. */
@@ -17,18 +16,15 @@ import picocli.CommandLine.Spec;
         versionProvider = Version.class,
         exitCodeOnInvalidInput = Main.UNUSABLE)
 final class LabSummary implements Callable<Integer> {
-    @Parameters(paramLabel = "ID", description = "Of the exercises.")
-    private String id;
-
     @Mixin
-    private LabAt at;
+    private LabSet exercises;
 
     @Spec
     private CommandSpec spec;
 
     @Override
     public Integer call() {
-        return at.with(id, (desk, set) -> {
+        return exercises.with((desk, set) -> {
             PrintWriter out = spec.commandLine().getOut();
             LabText.summary(out, desk.summary(set, Role.INSTRUCTOR));
             return 0;

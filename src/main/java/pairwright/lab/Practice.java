@@ -1,6 +1,7 @@
 package pairwright.lab;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Supplier;
 import pairwright.advice.Knowledge;
 import pairwright.locker.LockerFault;
@@ -64,11 +65,13 @@ public final class Practice {
 
     private Exercise exercise(Kind kind, int level, String seed) {
         return Knowledge.answered(knowledge, now -> {
-            List<Variant> found = new Variants(kind, Variants.Purpose.PRACTICE, seed, level, new Lab(now, null)).some(1);
-            if (found.isEmpty()) {
-                throw new LockerFault.Unusable(List.of(new Fault("/seed", "this seed makes no exercise of that kind and level. Try another")));
-            }
-            return found.get(0).exercise();
+            return exercise(kind, level, seed, now).orElseThrow(() ->
+                    new LockerFault.Unusable(List.of(new Fault("/seed", "this seed makes no exercise of that kind and level. Try another"))));
         });
+    }
+
+    /** The exercise that a seed makes by what is known; empty where nothing that can be asked clearly comes of it. */
+    public static Optional<Exercise> exercise(Kind kind, int level, String seed, Knowledge now) {
+        return new Variants(kind, Variants.Purpose.PRACTICE, seed, level, new Lab(now, null)).some(1).stream().map(Variant::exercise).findFirst();
     }
 }

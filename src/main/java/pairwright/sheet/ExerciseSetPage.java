@@ -8,6 +8,8 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import pairwright.lab.BenchMark;
 import pairwright.lab.Handing;
+import pairwright.lab.Item;
+import pairwright.lab.OutOfDate;
 import pairwright.locker.Act;
 import pairwright.locker.ExerciseSet;
 import pairwright.locker.LockerFault;
@@ -62,7 +64,35 @@ public final class ExerciseSetPage {
 
     private static SendForm answers(AtLab lab, ExerciseSet set) {
         return SendForm.to(lab.at().visit(), AtLab.path(set, "answers"), "answer-table", List.of(FormField.lines(ANSWERS, "The answers").needed()
-                .hint("As CSV, its first line bench,item,answer. Those words are what the table of marks and the command line call each question.")));
+                .hint(columns(lab, set))));
+    }
+
+    /** What a table of answers holds, with a line as it may be: the first option, or a number, so that it tells nothing. */
+    private static String columns(AtLab lab, ExerciseSet set) {
+        int bench = set.benches().get(0).number();
+        return "As CSV with the columns bench, item and answer, named in its first line: bench,item,answer. Then a line for each question of a bench" + example(lab, set, bench)
+                + ". Several options of one question stand in one cell, blanks between.";
+    }
+
+    private static String example(AtLab lab, ExerciseSet set, int bench) {
+        if (!lab.teaches()) {
+            return "";
+        }
+        try {
+            List<Item> items = lab.desk().handout(set, bench).items();
+            return ", such as " + bench + "," + items.get(0).id() + "," + answer(items.get(0)) + ". The items of bench " + bench + " are " + String.join(", ", items.stream().map(Item::id).toList());
+        } catch (OutOfDate gone) {
+            // the page has to come all the same: they can be removed there
+            return "";
+        }
+    }
+
+    private static String answer(Item item) {
+        if (item instanceof Item.Amount) {
+            return "12.5";
+        }
+        return item instanceof Item.OneOf one ? one.options().get(0).id() : item instanceof Item.SomeOf some ? some.options().get(0).id()
+                : item instanceof Item.InOrder order ? String.join(" ", order.options().stream().map(Item.Opt::id).toList()) : "0.5 1.2 90";
     }
 
     /** Hands in what a table says of the benches; all of it or nothing. */
@@ -70,7 +100,7 @@ public final class ExerciseSetPage {
         SendForm form = answers(lab, set).typed(sent).underAnotherKey();
         String table = sent.lines(ANSWERS);
         if (table.isBlank()) {
-            return new Done(null, page(lab, set, 400, opens(lab, set), form.wrong(List.of(new Fault("/" + ANSWERS, "There are no answers yet. Paste a table"))), ""));
+            return new Done(null, page(lab, set, 400, opens(lab, set), form.wrong(List.of(new Fault("/" + ANSWERS, "There are no answers yet. Paste a table whose first line is bench,item,answer"))), ""));
         }
         try {
             List<Handing> handings = lab.desk().handings(set, lab.desk().answers(set, table), lab.at().role());

@@ -12,9 +12,7 @@ import pairwright.lab.Handout;
 import pairwright.lab.Kind;
 import pairwright.lab.KindInfo;
 import pairwright.lab.Kinds;
-import pairwright.lab.Lab;
-import pairwright.lab.Variant;
-import pairwright.lab.Variants;
+import pairwright.lab.Practice;
 import pairwright.sheet.ReadingParts.Link;
 
 /**
@@ -88,11 +86,8 @@ public final class PracticePage {
             return new Page(NONE, html.fault("No such exercise", List.of("\"" + Shown.of(seed) + "\" is no number of an exercise. Take any of up to 20 letters and digits, or one at "
                     + address(info.id(), wanted.level()) + "."), visit));
         }
-        List<Variant> drawn = new Variants(wanted.kind(), Variants.Purpose.PRACTICE, seed, wanted.level(), new Lab(known, null)).some(1);
-        if (drawn.isEmpty()) {
-            return new Page(NONE, html.fault("No such exercise", List.of("Nothing that can be asked clearly came of number " + seed + ". Take another number."), visit));
-        }
-        return of(html, known, visit, wanted, seed, drawn.get(0).exercise());
+        return Practice.exercise(wanted.kind(), wanted.level(), seed, known).map(exercise -> of(html, known, visit, wanted, seed, exercise)).orElseGet(() ->
+                new Page(NONE, html.fault("No such exercise", List.of("Nothing that can be asked clearly came of number " + seed + ". Take another number."), visit)));
     }
 
     private static Page of(Html html, Knowledge known, Visit visit, Wanted wanted, String seed, Exercise exercise) {

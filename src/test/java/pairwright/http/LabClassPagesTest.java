@@ -13,6 +13,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -23,8 +24,10 @@ import pairwright.lab.BenchKey;
 import pairwright.lab.Handout;
 import pairwright.lab.Item;
 import pairwright.lab.LabDesk;
+import pairwright.locker.Act;
 import pairwright.locker.DemoLocker;
 import pairwright.locker.ExerciseSet;
+import pairwright.locker.ExerciseSetDraft;
 import pairwright.locker.Role;
 
 /** The exercises of a class as pages: made, handed out, handed in, given back, and shut to whoever may not see a key yet. */
@@ -176,10 +179,41 @@ class LabClassPagesTest {
     }
 
     @Test
+    void ofMoreThanAHundredTheNewestAreListedAndThatOthersAreKeptIsSaid() {
+        made("seed", "the first of them");
+        ExerciseSet one = site.locker.exercises().all(1).get(0);
+        Act act = Act.by(TEACHER);
+        site.locker.change(act, changes -> {
+            IntStream.range(1, 100).forEach(more -> changes.makeExercises(draft(one), null));
+            return "";
+        });
+        LockerSite.Got hundred = sound("/lab/exercises", TEACHER);
+        assertEquals(100, hundred.page().page().select("tbody tr").size());
+        assertFalse(hundred.text().contains("The newest"), "all of them are there");
+        site.locker.change(act, changes -> {
+            IntStream.range(0, 2).forEach(more -> changes.makeExercises(draft(one), null));
+            return "";
+        });
+        LockerSite.Got more = sound("/lab/exercises", TEACHER);
+        assertEquals(100, more.page().page().select("tbody tr").size());
+        assertTrue(more.text().contains("The newest 100 are shown; 2 that are older are kept"), more.text());
+        List<String> listed = more.page().page().select("tbody a").eachAttr("href");
+        List<String> others = site.locker.exercises().all(200).stream().map(set -> "/lab/exercises/" + set.id()).filter(address -> !listed.contains(address)).toList();
+        assertEquals(2, others.size(), others.toString());
+        others.forEach(address -> sound(address, TEACHER));
+    }
+
+    private static ExerciseSetDraft draft(ExerciseSet like) {
+        return new ExerciseSetDraft(like.kind(), like.level(), like.seed(), "CLASS", null, null, null, like.benches());
+    }
+
+    @Test
     void theAnswersOfAllBenchesCanBeBroughtInAsOneTable() {
         String address = made();
         String item = desk.handout(set(address), 1).items().get(0).id();
         String answer = best(address, 1).one(item);
+        String hint = sound(address, TEACHER).text();
+        assertTrue(hint.contains("bench,item,answer") && hint.contains("such as 1," + item + ","), "it is said what to paste: " + hint);
         LockerSite.Got wrong = site.post(address + "/answers", Map.of("key", "k1", "answers", "bench,item,answer\n9," + item + ",3\n1,nothing,3\n"), TEACHER);
         assertEquals(400, wrong.status());
         assertTrue(wrong.text().contains("there is no such bench. Give 1 to 3") && wrong.text().contains("there is no item"), wrong.text());
