@@ -77,8 +77,8 @@ final class Steps {
                 steps.add(step(task, seat, says(task, seat, i + 1, old)));
             }
             if (old != null && now != null) {
-                changed(seat, i + 1, old.box(), now.box(), steps);
-                changed(seat, i + 1, old.pad(), now.pad(), steps);
+                changed(seat, i + 1, old, old.box(), now.box(), steps);
+                changed(seat, i + 1, old, old.pad(), now.pad(), steps);
             }
         }
     }
@@ -125,10 +125,10 @@ final class Steps {
     }
 
     /** What is in the line besides: a box or a pad that comes, goes or is another. */
-    private void changed(String seat, int number, String was, String is, List<Change.Step> steps) {
+    private void changed(String seat, int number, Picks.Mic old, String was, String is, List<Change.Step> steps) {
         if (!Objects.equals(was, is)) {
             steps.add(step(REPATCH, seat, was == null ? "Put " + label.apply(is) + " into " + line(seat, number) + "." : is == null
-                    ? "Take " + label.apply(was) + " out of " + line(seat, number) + "." : "Put " + label.apply(is) + " in the place of " + label.apply(was) + " into " + line(seat, number) + "."));
+                    ? "Take " + label.apply(was) + " off the lead of " + called(old) + "." : "Put " + label.apply(is) + " in the place of " + label.apply(was) + " into " + line(seat, number) + "."));
         }
     }
 
