@@ -3,7 +3,7 @@ package pairwright.session;
 import java.util.HashMap;
 import java.util.Map;
 
-/** What seats are called in a sentence: by their player, by their source, or by their id where a source sits there twice, and by both where a player is named twice. */
+/** What seats are called in a sentence: by their player, by their source, with their id where a source sits there twice, and with their source where a player is named twice. */
 final class SeatNames {
     private final Map<String, String> byId = new HashMap<>();
 

@@ -78,7 +78,7 @@ class FaultsKindTest {
             if (live >= 0 && variant.drawn().all("setUps").get(live).split(" \\+")[0].matches(".*\\b(" + RIBBONS + ")\\b.*")) {
                 Key.Entry entry = variant.exercise().key().items().stream().filter(item -> item.item().equals("set-up-" + (live + 1))).findFirst().orElseThrow();
                 assertTrue(entry.rests().contains("PLN-034"), entry.toString());
-                asked += entry.right().equals(LAB.rules().rule("PLN-034").title()) ? 1 : 0;
+                asked += entry.right().equals(LAB.rules().rule("PLN-034").claim()) ? 1 : 0;
             }
         }
         assertTrue(asked > 0, "no ribbon on a live channel among all of them");

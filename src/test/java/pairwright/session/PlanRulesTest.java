@@ -88,10 +88,10 @@ class PlanRulesTest {
     }
 
     @Test
-    void aSeatIsCalledByItsPlayerOrItsSourceOrByItsIdWhereASourceSitsThereTwice() {
+    void aSeatIsCalledByItsPlayerOrItsSourceAndByItsIdAsWellWhereASourceSitsThereTwice() {
         SeatNames names = SeatNames.of(lineUp(null, null, seat("one", "Ana", "trumpet", true), seat("trumpet-2", null, "trumpet", true),
                 seat("third", null, "tenor-saxophone", true), seat("left-fiddle", null, "violin", true), seat("right-fiddle", null, "violin", true)));
-        assertEquals(List.of("Ana", "the trumpet", "the tenor saxophone", "the left fiddle", "the right fiddle", "unknown"),
+        assertEquals(List.of("Ana", "the trumpet", "the tenor saxophone", "the violin (left-fiddle)", "the violin (right-fiddle)", "unknown"),
                 List.of("one", "trumpet-2", "third", "left-fiddle", "right-fiddle", "unknown").stream().map(names::of).toList());
     }
 
