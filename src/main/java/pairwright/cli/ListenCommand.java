@@ -42,6 +42,7 @@ import picocli.CommandLine.Spec;
         footer = {"", "Try: pairwright listen rehearsal.wav --source violin --level 82 --at 1", "     pairwright listen inside.wav outside.wav", "     pairwright listen --change before.wav after.wav"})
 final class ListenCommand implements Callable<Integer> {
     private static final int MOST_TRACKS = 6;
+    private static final double USUAL_M = 1;
 
     /** What to make of several. */
     static final class As {
@@ -68,10 +69,10 @@ final class ListenCommand implements Callable<Integer> {
     private Double levelDb;
 
     @Option(names = "--at", paramLabel = "M", description = "How far the meter was from what sounds. Usually 1.")
-    private double atM = 1;
+    private Double atM;
 
     @Option(names = "--weighting", paramLabel = "A|Z", description = "How the meter weighed frequencies: ${COMPLETION-CANDIDATES}. Usually A.")
-    private MeterReading.Weighting weighting = MeterReading.Weighting.A;
+    private MeterReading.Weighting weighting;
 
     @Mixin
     private Printed printed;
@@ -95,8 +96,8 @@ final class ListenCommand implements Callable<Integer> {
     private int listen(Source known, MeterReading reading) {
         List<Recording> recordings = recordings();
         if (as.change || as.bleed) {
-            Measured one = measured(recordings.get(0), reading, known);
-            Measured other = measured(recordings.get(1), reading, known);
+            Measured one = measured(recordings.get(0), null, null);
+            Measured other = measured(recordings.get(1), null, null);
             if (as.change) {
                 TakesCompared compared = TakesCompared.of(one, other);
                 return printed.print(ListenView.of(one, other, compared), ListenText.change(compared));
@@ -125,9 +126,12 @@ final class ListenCommand implements Callable<Integer> {
 
     private MeterReading reading() {
         if (levelDb == null) {
+            if (atM != null || weighting != null) {
+                throw new ParameterException(spec.commandLine(), (atM != null ? "--at" : "--weighting") + " is of a meter, but there is no --level that it showed. Give it, or leave this out");
+            }
             return null;
         }
-        MeterReading reading = new MeterReading(levelDb, atM, weighting);
+        MeterReading reading = new MeterReading(levelDb, atM == null ? USUAL_M : atM, weighting == null ? MeterReading.Weighting.A : weighting);
         List<String> faults = reading.faults().stream().map(fault -> option(fault) + " " + fault.says()).toList();
         if (!faults.isEmpty()) {
             throw new ParameterException(spec.commandLine(), String.join(". ", faults));
@@ -145,6 +149,9 @@ final class ListenCommand implements Callable<Integer> {
         }
         if (as.pair && files.size() != 1) {
             throw new ParameterException(spec.commandLine(), "--pair takes one stereo recording, but there are " + files.size() + ". Leave it out to compare several");
+        }
+        if ((source != null || levelDb != null) && (files.size() > 1 || as.pair)) {
+            throw new ParameterException(spec.commandLine(), (source != null ? "--source" : "--level") + " is for one recording of a source. Leave it out, or measure one recording by itself");
         }
         if (files.size() > MOST_TRACKS) {
             throw new ParameterException(spec.commandLine(), "At most " + MOST_TRACKS + " tracks are compared, but there are " + files.size());

@@ -16,7 +16,6 @@ final class Alignment {
     private final double binHz;
     private final double[] crossRe = new double[WINDOW + 1];
     private final double[] crossIm = new double[WINDOW + 1];
-    private int windows;
 
     Alignment(double rateHz) {
         this.binHz = rateHz / (2 * WINDOW);
@@ -32,7 +31,6 @@ final class Alignment {
             crossRe[bin] += fourier.secondRe[bin] * fourier.firstRe[bin] + fourier.secondIm[bin] * fourier.firstIm[bin];
             crossIm[bin] += fourier.secondIm[bin] * fourier.firstRe[bin] - fourier.secondRe[bin] * fourier.firstIm[bin];
         }
-        windows++;
     }
 
     /**
@@ -69,9 +67,5 @@ final class Alignment {
         double down = Math.max(0, -product[Math.floorMod(lowest, product.length)]);
         boolean inverted = down > up;
         return new Found(inverted ? lowest : highest, inverted, 2 * Math.abs(Bands.db(Math.max(up, 1e-12)) - Bands.db(Math.max(down, 1e-12))));
-    }
-
-    int windows() {
-        return windows;
     }
 }

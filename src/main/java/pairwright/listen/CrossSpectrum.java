@@ -63,10 +63,6 @@ final class CrossSpectrum {
         windows++;
     }
 
-    int windows() {
-        return windows;
-    }
-
     int bins() {
         return one.length;
     }

@@ -79,8 +79,4 @@ final class Fourier {
         FastFourierTransformer.transformInPlace(all, DftNormalization.STANDARD, TransformType.INVERSE);
         return all[0];
     }
-
-    int size() {
-        return size;
-    }
 }

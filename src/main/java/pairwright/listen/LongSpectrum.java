@@ -25,7 +25,6 @@ final class LongSpectrum {
     /** Sums of levels, band by band; a band that is loud now and then counts little here. */
     private final double[] levels;
     private double loudest;
-    private int stretches;
     private int told;
     private int filled;
 
@@ -75,7 +74,6 @@ final class LongSpectrum {
             power[bin] += now[bin];
             all += now[bin];
         }
-        stretches++;
         loudest = Math.max(loudest, all);
         if (all > HEARD_SHARE * loudest && all > 0) {
             told++;
@@ -85,20 +83,11 @@ final class LongSpectrum {
         }
     }
 
-    int stretches() {
-        return stretches;
-    }
-
     /** Octave by octave, as shares of all the power between the lowest and the highest. */
     double[] octaveShares() {
         double[] octaves = Bands.sums(power, binHz);
         double all = Arrays.stream(octaves).sum();
         return Arrays.stream(octaves).map(octave -> all <= 0 ? 0 : octave / all).toArray();
-    }
-
-    /** The power of all stretches between two frequencies, for a curve. */
-    double between(double fromHz, double untilHz) {
-        return Bands.between(power, binHz, fromHz, untilHz) / Math.max(1, stretches);
     }
 
     /** What stands out over half an octave to either side in the mean of all levels, the most first. */

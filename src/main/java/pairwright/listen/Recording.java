@@ -125,11 +125,6 @@ public final class Recording {
         return format.getSampleSizeInBits();
     }
 
-    /** Whether samples are floating point. */
-    public boolean floating() {
-        return format.getEncoding().equals(Encoding.PCM_FLOAT);
-    }
-
     /** How many samples of each channel its head says there are; below 0 where it does not. */
     public long promisedFrames() {
         return promisedFrames;

@@ -89,7 +89,7 @@ public final class SourceMeter {
                 loudness.playingShare(), relative, loudness.crestDb(), loudness.peakDbfs() + SINE_CREST_DB - runningDbfs, riseMs,
                 riseMs == null ? null : attack(riseMs), onsets.count(), loudness.noiseDbfs(), fundamentals, spectrum.resonances(),
                 fundamentals == null || 12 * Math.log(fundamentals.highHz() / fundamentals.lowHz()) / Math.log(2) >= LEAST_SEMITONES,
-                loudness.passage(0.95, PASSAGE_S), loudness.passage(0.05, PASSAGE_S), clips.count(),
+                loudness.passage(1, PASSAGE_S), loudness.passage(0, PASSAGE_S), clips.count(),
                 reading == null ? null : calibrated(reading, octaves, runningDbfs, loudness.peakDbfs(), centreOffsetM), flaws(recording, done, loudness, clips));
     }
 

@@ -83,6 +83,10 @@ class ListenCommandTest {
         refused("--pair takes one stereo recording, but there are 2", "listen", "--pair", near, far);
         refused("--pair takes a stereo recording, but near.wav has one channel", "listen", "--pair", near);
         refused("stereo.wav is stereo", "listen", near, stereo);
+        refused("--at is of a meter, but there is no --level", "listen", near, "--at", "2");
+        refused("--weighting is of a meter", "listen", near, "--weighting", "Z");
+        refused("--source is for one recording", "listen", near, far, "--source", "violin");
+        refused("--level is for one recording", "listen", "--pair", stereo, "--level", "80");
         refused("At most 6 tracks", "listen", near, far, near, far, near, far, near);
     }
 }

@@ -153,6 +153,19 @@ class SourceMeterTest {
     }
 
     @Test
+    void theLoudestAndTheSoftestPassageAreFoundWhereTheyAre() throws IOException {
+        double[] sound = Sounds.noise(FRAMES, 1);
+        for (int i = 0; i < sound.length; i++) {
+            double atS = i / Sounds.RATE_HZ;
+            sound[i] *= atS >= 8 && atS < 12 ? 2 : atS >= 16 && atS < 20 ? 0.5 : 1;
+        }
+        Measured measured = measured(24, sound);
+        assertEquals(8, measured.loud().fromS());
+        assertEquals(16, measured.soft().fromS());
+        assertEquals(12.04, measured.loud().runningDbfs() - measured.soft().runningDbfs(), 0.1);
+    }
+
+    @Test
     void aStereoRecordingIsMeasuredAsOneSource() throws IOException {
         double[] sound = Sounds.noise(FRAMES, 1);
         assertEquals(measured(24, sound).runningDbfs(), measured(24, sound, sound).runningDbfs(), 0.01);
