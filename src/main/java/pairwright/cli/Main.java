@@ -2,6 +2,7 @@ package pairwright.cli;
 
 import java.util.List;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import pairwright.locker.BookingKind;
 import pairwright.locker.Condition;
 import pairwright.locker.LockerFault;
@@ -22,10 +23,11 @@ import picocli.CommandLine.Spec;
         description = "Which microphones to put on which source, and why.",
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
-        subcommands = {Ask.class, PlanCommand.class, ReplanCommand.class, LockerCommand.class, LabCommand.class, ListenCommand.class, NumberCommand.class, Serve.class, TokenCommand.class, BackupCommand.class, RestoreCommand.class, Demo.class, Buy.class, Check.class},
         footer = {"", "Try: pairwright ask \"brushed snare, quiet jazz trio, small room\""})
 public final class Main implements Runnable {
     static final int UNUSABLE = 2;
+    private static final List<Class<?>> COMMANDS = List.of(Ask.class, PlanCommand.class, ReplanCommand.class, LockerCommand.class, LabCommand.class, ListenCommand.class,
+            NumberCommand.class, Serve.class, TokenCommand.class, BackupCommand.class, RestoreCommand.class, Demo.class, Buy.class, Check.class);
     private static final Pattern FIELD_LEFT_OUT = Pattern.compile("(is|are|has|holds|must|may|cannot|needs|names) ");
 
     @Spec
@@ -33,12 +35,28 @@ public final class Main implements Runnable {
 
     /** Runs a command and ends with its exit code. */
     public static void main(String[] arguments) {
-        System.exit(commandLine().execute(arguments));
+        System.exit(commandLine(arguments).execute(arguments));
     }
 
+    /** All there is. */
     static CommandLine commandLine() {
-        return new CommandLine(new Main())
-                .setCaseInsensitiveEnumValuesAllowed(true)
+        return with(COMMANDS);
+    }
+
+    /** What these arguments need: to read what every command takes costs more than some commands do, so where one is named only that is read. */
+    static CommandLine commandLine(String... arguments) {
+        List<Class<?>> named = arguments.length == 0 ? List.of() : COMMANDS.stream().filter(command -> nameOf(command).equals(arguments[0])).toList();
+        return with(named.isEmpty() ? COMMANDS : named);
+    }
+
+    private static String nameOf(Class<?> command) {
+        return command.getAnnotation(Command.class).name();
+    }
+
+    private static CommandLine with(List<Class<?>> commands) {
+        CommandLine program = new CommandLine(new Main());
+        commands.forEach(program::addSubcommand);
+        return program.setCaseInsensitiveEnumValuesAllowed(true)
                 .registerConverter(Role.class, new WordOf<>(Role.values()))
                 .registerConverter(Condition.class, new WordOf<>(Condition.values()))
                 .registerConverter(UnitKind.class, new WordOf<>(UnitKind.values()))
@@ -75,6 +93,7 @@ public final class Main implements Runnable {
 
     @Override
     public void run() {
-        throw new ParameterException(spec.commandLine(), "Say what to do: ask, plan, replan, locker, lab, listen, number, serve, token, backup, restore, demo, buy or check");
+        throw new ParameterException(spec.commandLine(), "Say what to do: " + COMMANDS.stream().limit(COMMANDS.size() - 1).map(Main::nameOf).collect(Collectors.joining(", "))
+                + " or " + nameOf(COMMANDS.get(COMMANDS.size() - 1)));
     }
 }

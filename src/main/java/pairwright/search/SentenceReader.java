@@ -1,5 +1,7 @@
 package pairwright.search;
 
+import java.io.IOException;
+import java.io.OutputStream;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.HashMap;
@@ -8,12 +10,15 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import java.util.TreeMap;
 import pairwright.model.Catalogue;
 import pairwright.model.Meaning;
 import pairwright.model.Reading;
 
 /** Reads what an engineer types. Built once from a catalogue; any number of threads may ask it. */
 public final class SentenceReader {
+    /** Where the build keeps the phrases of the catalogue as they are cut into words, among the classes. */
+    public static final String CUTS = "META-INF/pairwright/cuts.bin";
 
     /** Words to each side that may belong to one phrase with a misspelt word. */
     private static final int AROUND = 5;
@@ -31,13 +36,27 @@ public final class SentenceReader {
 
     /** Takes the words of the catalogue's entries and of its vocabulary. */
     public SentenceReader(Catalogue catalogue) {
-        var cutter = new Cutter();
+        this(catalogue, new Cutter(Cuts.shipped()));
+    }
+
+    private SentenceReader(Catalogue catalogue, Cutter cutter) {
         tagger = new Tagger(catalogue, cutter);
         speller = new Speller(tagger.correctStems(), Ordinary.words());
         lexicon = new Lexicon(catalogue);
         ambiguities = new Ambiguities(catalogue.words().ambiguities().stream()
                 .filter(entry -> catalogue.sources().keySet().containsAll(entry.readings())).toList(), cutter);
         names = new Names(catalogue, speller, cutter);
+    }
+
+    /**
+     * Writes how the phrases of a catalogue are cut into words, for {@link #CUTS}.
+     *
+     * @throws IOException where it cannot be written
+     */
+    public static void writeCuts(Catalogue catalogue, OutputStream to) throws IOException {
+        var cuts = new TreeMap<String, List<Token>>();
+        new SentenceReader(catalogue, new Cutter(cuts));
+        Cuts.write(cuts, to);
     }
 
     /**

@@ -37,8 +37,17 @@ final class Program implements AutoCloseable {
      * @param arguments as on a command line
      */
     static Program start(Path folder, String... arguments) throws IOException {
-        List<String> command = new ArrayList<>(List.of(Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-Dfile.encoding=UTF-8",
-                "--enable-native-access=ALL-UNNAMED", "-cp", System.getProperty("java.class.path"), "pairwright.cli.Main"));
+        return started(folder, List.of("-Dfile.encoding=UTF-8", "--enable-native-access=ALL-UNNAMED", "-cp", System.getProperty("java.class.path"), "pairwright.cli.Main"), arguments);
+    }
+
+    /** The same as people start it. */
+    static Program ofJar(Path folder, Path jar, String... arguments) throws IOException {
+        return started(folder, List.of("-jar", jar.toString()), arguments);
+    }
+
+    private static Program started(Path folder, List<String> options, String... arguments) throws IOException {
+        List<String> command = new ArrayList<>(List.of(Path.of(System.getProperty("java.home"), "bin", "java").toString()));
+        command.addAll(options);
         command.addAll(List.of(arguments));
         ProcessBuilder builder = new ProcessBuilder(command).directory(folder.toFile());
         builder.environment().keySet().removeAll(List.of("JAVA_TOOL_OPTIONS", "JDK_JAVA_OPTIONS", "NO_COLOR"));
@@ -62,6 +71,16 @@ final class Program implements AutoCloseable {
     /** Asks it to end, as a service manager does. */
     void terminate() {
         process.toHandle().destroy(); // unlike process.destroy(), leaves what it printed readable
+    }
+
+    /** Ends it without a chance to say so. */
+    void kill() {
+        process.toHandle().destroyForcibly();
+    }
+
+    /** Those it started itself. */
+    List<ProcessHandle> children() {
+        return process.children().toList();
     }
 
     int exit() throws InterruptedException {

@@ -14,7 +14,7 @@ record Run(int exit, String out, String err) {
     static Run of(String... arguments) {
         StringWriter out = new StringWriter();
         StringWriter err = new StringWriter();
-        int exit = Main.commandLine().setOut(new PrintWriter(out, true)).setErr(new PrintWriter(err, true)).execute(arguments);
+        int exit = Main.commandLine(arguments).setOut(new PrintWriter(out, true)).setErr(new PrintWriter(err, true)).execute(arguments);
         return new Run(exit, out.toString(), err.toString());
     }
 }
