@@ -23,6 +23,8 @@ final class Engine {
     private final Map<String, RuleInfo> byId = new HashMap<>();
     /** What moves a score or rules out: asked of every placement that is possible. Null where there is none. */
     private final KieBase scoring;
+    /** The same without an engine; null where some of them need one. */
+    private final OneByOne again;
     /** What only warns: asked of the few that are shown. Null where there is none. */
     private final KieBase warning;
 
@@ -31,6 +33,7 @@ final class Engine {
         infos.forEach(info -> byId.put(info.id(), info));
         this.scoring = ready(ids(false));
         this.warning = ready(ids(true));
+        this.again = OneByOne.of(models, ids(false));
     }
 
     /** The rules it has, by id. */
@@ -69,6 +72,19 @@ final class Engine {
         facts.add(setting);
         facts.addAll(subjects);
         judge(warn, facts, out);
+    }
+
+    /**
+     * Lets the rules that do not warn speak of a few subjects that are judged over and over.
+     *
+     * @throws RuntimeException what a rule trips over
+     */
+    void judgeAgain(Setting setting, List<?> subjects, Out out) {
+        if (again == null) {
+            judge(false, setting, subjects, out);
+        } else {
+            again.judge(setting, subjects, out);
+        }
     }
 
     /**
