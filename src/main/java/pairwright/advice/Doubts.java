@@ -99,7 +99,7 @@ final class Doubts {
         }
         Map<Object, List<Finding>> findings = new IdentityHashMap<>();
         subjects.forEach(subject -> findings.put(subject, new ArrayList<>()));
-        for (Finding finding : rules.scoreAgain(drawn.scene().setting(), subjects)) {
+        for (Finding finding : rules.score(drawn.scene().setting(), subjects)) {
             List<Finding> found = findings.get(finding.subject());
             if (found != null) {
                 found.add(finding);

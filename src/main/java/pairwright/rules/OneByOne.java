@@ -18,10 +18,12 @@ import org.drools.model.functions.Predicate2;
 
 /**
  * Compiled rules asked one after another, without an engine: the same conditions and the same consequences as they stand in the model. An engine pays where many facts
- * meet; to judge a handful of set-ups hundreds of times over, each time with other numbers, most of the work would be its bookkeeping. It takes rules of one kind
- * only: of the setting, of one subject, or of both. Never changes; safe to share between threads.
+ * meet; a score is of one placement or pair at a time, and there its bookkeeping was more than half of an answer. It takes rules of one kind only: of the setting,
+ * of one subject, or of both. Never changes; safe to share between threads.
  */
 final class OneByOne {
+    private static final Set<Class<?>> SUBJECTS = Set.of(Placed.class, Paired.class);
+
     private final Line[] lines;
 
     /**
@@ -118,6 +120,9 @@ final class OneByOne {
             }
             boolean ofSetting = pattern.getPatternVariable().getType() == Setting.class;
             if (ofSetting ? setting != null || subject != null : subject != null) {
+                return null;
+            }
+            if (!ofSetting && !SUBJECTS.contains(pattern.getPatternVariable().getType())) {
                 return null;
             }
             setting = ofSetting ? pattern.getPatternVariable() : setting;

@@ -97,24 +97,10 @@ public final class RuleBase {
         return sorted(parts, out.findings());
     }
 
-    /**
-     * The same as {@link #score} for a few subjects that are judged over and over, each time with other numbers; not more than that, as it asks every rule of every subject.
-     *
-     * @throws HouseRuleStopped where a house rule fails; then the question has to be judged anew
-     */
-    public List<Finding> scoreAgain(Setting setting, List<?> subjects) {
-        Out out = new Out(builtIn.rules(), null);
-        builtIn.judgeAgain(setting, subjects, out);
-        return withHouse(false, setting, subjects, out.findings());
-    }
-
     private List<Finding> judge(boolean warn, Setting setting, List<?> subjects) {
         Out out = new Out(builtIn.rules(), null);
         builtIn.judge(warn, setting, subjects, out);
-        return withHouse(warn, setting, subjects, out.findings());
-    }
-
-    private List<Finding> withHouse(boolean warn, Setting setting, List<?> subjects, List<Finding> all) {
+        List<Finding> all = out.findings();
         if (house != null) {
             all.addAll(ofTheHouse(warn, setting, subjects));
         }
@@ -122,6 +108,15 @@ public final class RuleBase {
         ordered.add(setting);
         ordered.addAll(subjects);
         return sorted(ordered, all);
+    }
+
+    /** What the engine finds where the rules are usually asked without it; no house rules. */
+    List<Finding> scoreByTheEngine(Setting setting, List<?> subjects) {
+        Out out = new Out(builtIn.rules(), null);
+        List<Object> facts = new ArrayList<>(subjects);
+        facts.add(0, setting);
+        builtIn.judgeByTheEngine(facts, out);
+        return sorted(facts, out.findings());
     }
 
     private List<Finding> ofTheHouse(boolean warn, Setting setting, List<?> subjects) {

@@ -36,8 +36,8 @@ class OneByOneTest {
             }
             Situation situation = Situation.differing(one.how());
             List<Object> subjects = List.of(situation.placed(), situation.paired(), situation.paired().second());
-            List<Finding> byTheEngine = RULES.score(situation.setting(), subjects);
-            assertEquals(told(byTheEngine), told(RULES.scoreAgain(situation.setting(), subjects)), one.rule());
+            List<Finding> byTheEngine = RULES.scoreByTheEngine(situation.setting(), subjects);
+            assertEquals(told(byTheEngine), told(RULES.score(situation.setting(), subjects)), one.rule());
             byTheEngine.forEach(finding -> fired.add(finding.rule().id()));
         }
         long scoring = RULES.rules().stream().filter(info -> info.effect() != Effect.CAUTION && !info.ofAPlan()).count();
@@ -57,11 +57,13 @@ class OneByOneTest {
         Rule known = rule("known").build(pattern(setting), pattern(placed), on(placed, out).execute((one, to) -> { }));
         Rule none = rule("none").build(pattern(setting), not(pattern(placed)), on(out).execute(to -> { }));
         Rule either = rule("either").build(or(pattern(placed), pattern(other)), on(out).execute(to -> { }));
+        Variable<PlannedLine> line = declarationOf(PlannedLine.class);
+        Rule plan = rule("plan").build(pattern(line), on(line, out).execute((one, to) -> { }));
         Rule two = rule("two").build(pattern(placed), pattern(other), on(placed, out).execute((one, to) -> { }));
         ModelImpl model = new ModelImpl("some");
-        List.of(known, none, either, two).forEach(model::addRule);
+        List.of(known, none, either, two, plan).forEach(model::addRule);
         assertNotNull(OneByOne.of(List.of(model), Set.of("known")));
-        for (String id : List.of("none", "either", "two")) {
+        for (String id : List.of("none", "either", "two", "plan")) {
             assertNull(OneByOne.of(List.of(model), Set.of("known", id)), id);
         }
     }
