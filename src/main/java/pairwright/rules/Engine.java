@@ -82,12 +82,16 @@ final class Engine {
             return;
         }
         KieSession session = rules.newKieSession();
+        Judging judging = new Judging();
+        judging.begin();
         try {
             session.setGlobal("out", out);
             facts.forEach(session::insert);
-            session.fireAllRules();
+            judging.firings = session.fireAllRules();
+            judging.facts = facts.size();
         } finally {
             session.dispose();
+            judging.commit();
         }
     }
 
