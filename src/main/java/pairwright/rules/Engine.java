@@ -97,12 +97,16 @@ final class Engine {
 
     private static void judge(KieBase rules, List<?> facts, Out out) {
         KieSession session = rules.newKieSession();
+        Judging judging = new Judging();
+        judging.begin();
         try {
             session.setGlobal("out", out);
             facts.forEach(session::insert);
-            session.fireAllRules();
+            judging.firings = session.fireAllRules();
+            judging.facts = facts.size();
         } finally {
             session.dispose();
+            judging.commit();
         }
     }
 
