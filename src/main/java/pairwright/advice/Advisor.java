@@ -65,7 +65,7 @@ public final class Advisor {
         Meaning meaning = Questions.of(request, now.catalogue(), now.reader());
         Question question = meaning.question();
         if (question.source() == null) {
-            return answer(now, meaning, null, List.of(), null, List.of(), List.of(), null);
+            return answer(now, meaning, null, List.of(), null, List.of(), List.of(), null, null);
         }
         Scene scene = Scene.of(question, now.catalogue(), Supply.of(atHand, question, now.catalogue()), atHand.memory());
         Verdict verdict = judge(scene, now.rules());
@@ -74,11 +74,22 @@ public final class Advisor {
                 : Draws.of(scene, now.rules(), verdict.candidates(), chosen, request.draws());
         List<Option> options = verdict.explained(now.rules(), chosen, draws);
         return answer(now, meaning, scene, options, draws == null ? null : draws.sureness(), RuledOutList.of(scene, verdict.judged(), now.rules()),
-                options.isEmpty() ? WaysOut.of(scene, now) : List.of(), OutList.of(scene, now.rules(), verdict.judged(), verdict.candidates()));
+                options.isEmpty() ? WaysOut.of(scene, now) : List.of(), OutList.of(scene, now.rules(), verdict.judged(), verdict.candidates()), heard(scene, now, chosen));
+    }
+
+    /** Null where nobody was heard before; else the same question is asked without it as well. */
+    private static Answer.Heard heard(Scene scene, Knowledge now, List<Candidate> chosen) {
+        Question question = scene.question();
+        if (question.heard() == null) {
+            return null;
+        }
+        Scene usual = Scene.of(question.unheard(), now.catalogue(), scene.supply(), scene.remembered().memory());
+        List<Candidate> before = Choice.of(judge(usual, now.rules()).candidates(), question.options());
+        return HeardAndUsual.of(usual.setting().source(), question.heard(), chosen, before);
     }
 
     private static Answer answer(Knowledge now, Meaning meaning, Scene scene, List<Option> options, Sureness sureness,
-            List<RuledOut> ruledOut, List<Answer.Instead> instead, List<Answer.Missed> out) {
+            List<RuledOut> ruledOut, List<Answer.Instead> instead, List<Answer.Missed> out, Answer.Heard heard) {
         return new Answer(
                 asked(meaning, scene),
                 options,
@@ -87,6 +98,7 @@ public final class Advisor {
                 instead,
                 scene == null ? null : scene.supply().stocked(),
                 out,
+                heard,
                 now.rules().version(),
                 now.catalogue().version());
     }

@@ -270,7 +270,7 @@ final class Draws {
         return String.format(Locale.ROOT, "%.2g", number);
     }
 
-    private static String oneLine(Candidate candidate) {
+    static String oneLine(Candidate candidate) {
         String line = words(candidate.first());
         return candidate.isSingle() ? line : line + " and " + words(candidate.second());
     }

@@ -95,7 +95,8 @@ final class Questions {
                 request.locker(),
                 chosen(request.wishes(), said.wishes()),
                 request.lifted(),
-                request.player() == null ? null : request.player().strip());
+                request.player() == null ? null : request.player().strip(),
+                request.heard());
         List<String> notUnderstood = new ArrayList<>(meaning.notUnderstood());
         if (request.ways() != null) {
             request.ways().stream().filter(way -> !ways.contains(way) && !notUnderstood.contains(way)).forEach(notUnderstood::add);
@@ -196,8 +197,18 @@ final class Questions {
         limits(request.limits());
         wishes(request.wishes());
         neighbours(request.neighbours());
+        if (request.heard() != null) {
+            faults.addAll(request.heard().faults("/heard"));
+            habits(request.heard().habits());
+        }
         if (request.from() != null && request.until() != null && !request.from().isBefore(request.until())) {
             fault("/until", "until (" + request.until() + ") is not after from (" + request.from() + "). Swap them or correct one");
+        }
+    }
+
+    private void habits(List<String> habits) {
+        if (!habits.isEmpty()) {
+            fault("/heard/habits", "habits are of a seat in a line-up, not of a question. Leave them out, and say in the words what matters, such as \"moves a lot\"");
         }
     }
 

@@ -76,7 +76,8 @@ record Scene(
 
     /** @param around who reaches a microphone where; null for the neighbours of the question */
     static Scene of(Question question, Catalogue catalogue, Supply supply, HouseMemory memory, Surroundings around) {
-        Source source = catalogue.sources().get(question.source());
+        Source usual = catalogue.sources().get(question.source());
+        Source source = question.heard() == null ? usual : question.heard().over(usual);
         List<String> assumed = new ArrayList<>();
         if (question.room() == null) {
             assumed.add("No room was named: taken as " + Naming.small(catalogue.rooms().get(Usual.ROOM).name()) + ".");

@@ -67,6 +67,7 @@ final class AnswerText {
             wrap("Not understood: ", "                ", String.join(", ", answer.question().notUnderstood()) + ".");
         }
         answer.question().ask().forEach(ask -> wrap("Question: ", "          ", ask.says()));
+        heard();
         answer.question().assumed().forEach(sentence -> wrap("Assumed: ", "         ", sentence));
     }
 
@@ -225,6 +226,13 @@ final class AnswerText {
         if (count > 0) {
             wrap(String.format(Locale.ROOT, "   %+6.2f  ", small + 0.0), "           ",
                     count == 1 ? "one smaller reason." : count + " smaller reasons.");
+        }
+    }
+
+    private void heard() {
+        if (answer.heard() != null) {
+            answer.heard().noted().forEach(says -> wrap("Heard: ", "       ", says));
+            answer.heard().changed().forEach(says -> wrap("Changed: ", "         ", says));
         }
     }
 

@@ -1,6 +1,9 @@
 package pairwright.cli;
 
+import java.io.IOException;
 import java.io.PrintWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.Clock;
 import java.util.Arrays;
 import java.util.List;
@@ -13,6 +16,7 @@ import pairwright.advice.MoveFinder;
 import pairwright.advice.UnusableQuestion;
 import pairwright.advice.WhyNotFinder;
 import pairwright.catalogue.Json;
+import pairwright.http.HeardFile;
 import pairwright.http.LockerAtHand;
 import pairwright.model.Answer;
 import pairwright.model.Catalogue;
@@ -67,6 +71,9 @@ final class Ask implements Callable<Integer> {
 
     @Option(names = "--option", paramLabel = "N", description = "With --heard: which option stands there. Usually 1.")
     private Integer option;
+
+    @Option(names = "--played", paramLabel = "FILE", description = "Reckon with this player as a recording shows them: what listen RECORDING --source SOURCE --json printed.")
+    private Path played;
 
     @Option(names = "--player", paramLabel = "NAME", description = "Who plays: in a house that writes down what was kept, what was kept with them counts first.")
     private String player;
@@ -145,6 +152,9 @@ final class Ask implements Callable<Integer> {
     private Object answer(KnowledgeStore knowledge, AtHand atHand) {
         Request request = new Request(String.join(" ", words), null, null, null, null, null, null, null, null, null, options, null, null, whyNot == null && heard == null ? draws : 0)
                 .at(times.start(), times.end(), fromLocker).by(player);
+        if (played != null) {
+            request = as(request);
+        }
         if (whyNot != null) {
             return new WhyNotFinder(knowledge::current, atHand).find(new WhyNotRequest(request, whyNot, pattern(), position));
         }
@@ -158,6 +168,20 @@ final class Ask implements Callable<Integer> {
         }
         Setup setup = answer.options().isEmpty() ? null : Setup.of(answer.options().get(number - 1));
         return new MoveFinder(knowledge::current, atHand).find(new MovesRequest(request, setup, heard));
+    }
+
+    /** The question with what a recording says of the player. */
+    private Request as(Request request) {
+        HeardFile.Read read;
+        try {
+            read = HeardFile.of(Files.readString(played), Json.mapper());
+        } catch (IOException unreadable) {
+            throw new ParameterException(spec.commandLine(), "--played: " + played + " cannot be read. Give the file that listen --json printed");
+        }
+        if (!read.faults().isEmpty()) {
+            throw new ParameterException(spec.commandLine(), "--played: " + played + ": " + String.join(". ", read.faults()));
+        }
+        return request.of(read.source(), read.heard());
     }
 
     private Pattern pattern() {

@@ -22,7 +22,7 @@ import pairwright.model.WhyNotRequest;
  */
 final class RequestBody extends JsonReader {
     private static final Set<String> FIELDS = Set.of("words", "source", "ways", "dynamics", "room", "character", "limits", "neighbours",
-            "circumstances", "techniques", "options", "from", "until", "locker", "wishes", "lifted", "player", "draws");
+            "circumstances", "techniques", "options", "from", "until", "locker", "wishes", "lifted", "player", "draws", "heard");
     private static final Set<String> NEIGHBOUR = Set.of("source", "distanceM", "angleDegrees");
     private static final Set<String> WHY_NOT = Set.of("question", "micType", "pattern", "position");
     private static final Set<String> MOVES = Set.of("question", "option", "heard");
@@ -103,7 +103,8 @@ final class RequestBody extends JsonReader {
                 words(root, at + "/wishes", this::family),
                 words(root, at + "/lifted", this::limit),
                 text(root, at + "/player"),
-                whole(root, at + "/draws"));
+                whole(root, at + "/draws"),
+                HeardBody.read(this, root, at + "/heard"));
         return request.draws() == null ? request.withDraws(Request.USUAL_DRAWS) : request;
     }
 

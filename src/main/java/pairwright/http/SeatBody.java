@@ -7,10 +7,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Collectors;
-import pairwright.acoustics.OctaveCurve;
-import pairwright.acoustics.Octaves;
 import pairwright.model.Limits;
-import pairwright.session.HeardBefore;
 import pairwright.session.Seat;
 import pairwright.session.Seating;
 
@@ -18,7 +15,6 @@ import pairwright.session.Seating;
 final class SeatBody {
     private static final Set<String> FIELDS = Set.of("id", "player", "source", "xM", "yM", "facingDegrees", "ways", "dynamics", "character", "circumstances",
             "maxMics", "limits", "must", "heard", "fixed");
-    private static final Set<String> HEARD = Set.of("typicalDbSpl", "peakDbSpl", "toneDb", "lowestHz", "highestHz", "habits");
     /** What an id may be made of. */
     private static final String NAMES_ITSELF = "[a-z0-9]+(-[a-z0-9]+)*";
     private static final int LONGEST = 50;
@@ -51,7 +47,7 @@ final class SeatBody {
         Boolean must = in.yesOrNo(root, at + "/must");
         Seat seat = new Seat(in.text(root, at + "/id"), in.text(root, at + "/player"), in.text(root, at + "/source"), xM == null ? 0 : xM, yM == null ? 0 : yM,
                 facingDegrees == null ? 0 : facingDegrees, in.texts(root, at + "/ways"), in.texts(root, at + "/dynamics"), in.texts(root, at + "/character"),
-                in.texts(root, at + "/circumstances"), limits(root, at), must == null || must, heard(root, at + "/heard"),
+                in.texts(root, at + "/circumstances"), limits(root, at), must == null || must, HeardBody.read(in, root, at + "/heard"),
                 Boolean.TRUE.equals(in.yesOrNo(root, at + "/fixed")));
         return new Seating.Told(seat, placed, !JsonReader.absent(node.path("facingDegrees")));
     }
@@ -91,30 +87,5 @@ final class SeatBody {
         Limits more = limits == null ? Limits.NONE : limits;
         return new Limits(most, more.phantom(), more.preampGainDb(), more.preampNoiseDbu(), more.onlyFamilies(), more.withoutFamilies(), more.onlyMicTypes(),
                 more.withoutMicTypes());
-    }
-
-    private HeardBefore heard(JsonNode root, String at) {
-        JsonNode node = root.at(at);
-        if (JsonReader.absent(node)) {
-            return null;
-        }
-        if (!node.isObject()) {
-            in.wrong(at, node, "an object with typicalDbSpl, habits and so on");
-            return null;
-        }
-        in.onlyKnown(node, at, HEARD);
-        return new HeardBefore(in.number(root, at + "/typicalDbSpl"), in.number(root, at + "/peakDbSpl"), tone(root, at + "/toneDb"),
-                in.number(root, at + "/lowestHz"), in.number(root, at + "/highestHz"), in.texts(root, at + "/habits"));
-    }
-
-    private OctaveCurve tone(JsonNode root, String at) {
-        List<Double> octaves = in.list(root, at, in::number);
-        if (octaves == null) {
-            return null;
-        }
-        if (root.at(at).size() != Octaves.COUNT) {
-            in.fault(at, "toneDb has " + root.at(at).size() + " values, but it needs nine: one an octave from 63 Hz to 16 kHz");
-        }
-        return octaves.size() == Octaves.COUNT ? OctaveCurve.of(octaves.stream().mapToDouble(Double::doubleValue).toArray()) : null;
     }
 }

@@ -13,6 +13,7 @@ import java.util.List;
  * @param instead where nothing fits: which limits stand in the way and what would fit without each; else empty
  * @param stock what of the locker it may use; null without a locker
  * @param out types of the locker that are taken and would be better, the best first; null without a locker
+ * @param heard what was heard of the player before, and what that changed; null where nothing was given
  * @param rulesVersion of the rules used
  * @param catalogueVersion of the catalogue used
  */
@@ -24,6 +25,7 @@ public record Answer(
         List<Instead> instead,
         Stocked stock,
         List<Missed> out,
+        Heard heard,
         String rulesVersion,
         String catalogueVersion) {
 
@@ -82,6 +84,15 @@ public record Answer(
             double roomNoiseDba,
             Double loudestNeighbourDbSpl,
             Double loudestNeighbourDegrees) {
+    }
+
+    /**
+     * A player who was heard before.
+     *
+     * @param noted what was heard against the entry of the catalogue, in sentences
+     * @param changed what is advised otherwise for it, in sentences; found by asking the same question without it
+     */
+    public record Heard(List<String> noted, List<String> changed) {
     }
 
     /**

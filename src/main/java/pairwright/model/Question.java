@@ -23,6 +23,7 @@ import java.util.List;
  * @param wishes families that would be welcome, in the order they were said; any other may still be answered
  * @param lifted limits of the words that no longer hold, by the names of their fields in {@link Limits}
  * @param player who plays, as the house calls them; null unless said
+ * @param heard what was heard of this player before, which stands above the figures of the catalogue; null for nothing
  */
 public record Question(
         String words,
@@ -41,7 +42,8 @@ public record Question(
         FromLocker locker,
         List<MicFamily> wishes,
         List<String> lifted,
-        String player) {
+        String player,
+        HeardBefore heard) {
 
     public Question {
         wishes = wishes == null ? List.of() : List.copyOf(wishes);
@@ -52,7 +54,7 @@ public record Question(
     public Question(String words, String source, List<String> ways, List<String> dynamics, String room, List<String> character, Limits limits,
             List<Neighbour> neighbours, List<String> circumstances, List<String> techniques, int options, OffsetDateTime from, OffsetDateTime until,
             List<MicFamily> wishes) {
-        this(words, source, ways, dynamics, room, character, limits, neighbours, circumstances, techniques, options, from, until, null, wishes, List.of(), null);
+        this(words, source, ways, dynamics, room, character, limits, neighbours, circumstances, techniques, options, from, until, null, wishes, List.of(), null, null);
     }
 
     /** Without a wish for a family. */
@@ -64,13 +66,19 @@ public record Question(
     /** The same, played by somebody. */
     public Question by(String who) {
         return new Question(words, source, ways, dynamics, room, character, limits, neighbours, circumstances, techniques, options, from, until, locker, wishes,
-                lifted, who);
+                lifted, who, heard);
     }
 
     /** The same but for what is asked of the source and its surroundings. */
     public Question altered(List<String> otherWays, String otherRoom, List<String> otherCharacter, Limits otherLimits, List<Neighbour> otherNeighbours,
             List<String> otherCircumstances) {
         return new Question(words, source, otherWays, dynamics, otherRoom, otherCharacter, otherLimits, otherNeighbours, otherCircumstances, techniques,
-                options, from, until, locker, wishes, lifted, player);
+                options, from, until, locker, wishes, lifted, player, heard);
+    }
+
+    /** The same of a player nobody heard before. */
+    public Question unheard() {
+        return new Question(words, source, ways, dynamics, room, character, limits, neighbours, circumstances, techniques, options, from, until, locker, wishes,
+                lifted, player, null);
     }
 }

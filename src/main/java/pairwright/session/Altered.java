@@ -1,13 +1,10 @@
 package pairwright.session;
 
 import java.util.List;
-import pairwright.acoustics.OctaveCurve;
 import pairwright.advice.Usual;
 import pairwright.model.Basis;
 import pairwright.model.Catalogue;
 import pairwright.model.Confidence;
-import pairwright.model.Level;
-import pairwright.model.Range;
 import pairwright.model.Rests;
 import pairwright.model.Room;
 import pairwright.model.Source;
@@ -38,33 +35,7 @@ public final class Altered {
         if (source == null) {
             throw new IllegalArgumentException("there is no source \"" + seat.source() + "\" for seat \"" + seat.id() + "\"");
         }
-        HeardBefore heard = seat.heard();
-        return heard == null ? source
-                : source.heard(level(source.level(), heard), spectrum(source.spectrumDb(), heard.toneDb()), fundamentals(source.fundamentalHz(), heard));
-    }
-
-    /** Who plays louder has louder peaks, unless those were noted as well. */
-    private static Level level(Level known, HeardBefore heard) {
-        if (known == null) {
-            return null;
-        }
-        double typical = heard.typicalDbSpl() == null ? known.typicalDbSpl() : heard.typicalDbSpl();
-        double peak = heard.peakDbSpl() == null ? known.peakDbSpl() + typical - known.typicalDbSpl() : heard.peakDbSpl();
-        return new Level(Math.min(typical, peak), peak, known.toleranceDb(), known.centreOffsetM());
-    }
-
-    private static OctaveCurve spectrum(OctaveCurve known, OctaveCurve toneDb) {
-        if (toneDb == null) {
-            return known;
-        }
-        OctaveCurve heard = known.plus(toneDb);
-        return heard.relativeToBand(heard.highestBand());
-    }
-
-    private static Range fundamentals(Range known, HeardBefore heard) {
-        double low = heard.lowestHz() == null ? known.low() : heard.lowestHz();
-        double high = Math.max(low, heard.highestHz() == null ? known.high() : heard.highestHz());
-        return new Range(low, Math.max(low, Math.min(high, known.typical())), high);
+        return seat.heard() == null ? source : seat.heard().over(source);
     }
 
     static boolean outdoors(Floor floor, Catalogue catalogue) {

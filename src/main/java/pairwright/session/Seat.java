@@ -1,6 +1,7 @@
 package pairwright.session;
 
 import java.util.List;
+import pairwright.model.HeardBefore;
 import pairwright.model.Limits;
 
 /**

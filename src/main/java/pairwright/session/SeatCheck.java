@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import pairwright.model.Catalogue;
+import pairwright.model.HeardBefore;
 import pairwright.model.Limits;
 import pairwright.model.Source;
 import pairwright.model.Vocabulary;
@@ -12,11 +13,6 @@ import pairwright.model.Way;
 /** What is wrong with one seat by itself. */
 final class SeatCheck {
     /** What stands between the threshold of pain and a jet is no instrument; what is quieter than that no room lets hear. */
-    private static final double LEAST_DB_SPL = 20;
-    private static final double MOST_DB_SPL = 160;
-    private static final double MOST_TONE_DB = 40;
-    private static final double LEAST_HZ = 8;
-    private static final double MOST_HZ = 20_000;
     private static final int MOST_HABITS = 12;
     private static final int LONGEST_HABIT = 300;
 
@@ -66,24 +62,7 @@ final class SeatCheck {
     }
 
     private void heard(String at, HeardBefore heard) {
-        faults.within(at + "/typicalDbSpl", heard.typicalDbSpl(), LEAST_DB_SPL, MOST_DB_SPL, "typicalDbSpl");
-        faults.within(at + "/peakDbSpl", heard.peakDbSpl(), LEAST_DB_SPL, MOST_DB_SPL, "peakDbSpl");
-        if (heard.typicalDbSpl() != null && heard.peakDbSpl() != null && heard.peakDbSpl() < heard.typicalDbSpl()) {
-            faults.add(at + "/peakDbSpl", "the peak, " + Faults.plain(heard.peakDbSpl()) + " dB, is below the running level, " + Faults.plain(heard.typicalDbSpl())
-                    + " dB. Swap them or correct one");
-        }
-        if (heard.toneDb() != null) {
-            double[] tone = heard.toneDb().toArray();
-            for (int band = 0; band < tone.length; band++) {
-                faults.within(at + "/toneDb/" + band, tone[band], -MOST_TONE_DB, MOST_TONE_DB, "an octave of toneDb");
-            }
-        }
-        faults.within(at + "/lowestHz", heard.lowestHz(), LEAST_HZ, MOST_HZ, "lowestHz");
-        faults.within(at + "/highestHz", heard.highestHz(), LEAST_HZ, MOST_HZ, "highestHz");
-        if (heard.lowestHz() != null && heard.highestHz() != null && heard.highestHz() <= heard.lowestHz()) {
-            faults.add(at + "/highestHz", "the highest note, " + Faults.plain(heard.highestHz()) + " Hz, is not above the lowest, " + Faults.plain(heard.lowestHz())
-                    + " Hz. Swap them or correct one");
-        }
+        heard.faults(at).forEach(fault -> faults.add(fault.at(), fault.says()));
         habits(at + "/habits", heard.habits());
     }
 

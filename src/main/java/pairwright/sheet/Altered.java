@@ -63,7 +63,7 @@ final class Altered {
                 room == null ? request.room() : room, character == null ? request.character() : character, request.limits(),
                 neighbours == null ? request.neighbours() : neighbours, circumstances == null ? request.circumstances() : circumstances,
                 request.techniques(), request.options(), request.from(), request.until(), request.locker(), request.wishes(), request.lifted(),
-                request.player(), request.draws());
+                request.player(), request.draws(), request.heard());
     }
 
     private Request limit(String field, String to) {
@@ -106,6 +106,6 @@ final class Altered {
     private Request limited(Limits limits, List<String> lifted) {
         return new Request(request.words(), request.source(), request.ways(), request.dynamics(), request.room(), request.character(),
                 limits.equals(Limits.NONE) ? null : limits, request.neighbours(), request.circumstances(), request.techniques(), request.options(),
-                request.from(), request.until(), request.locker(), request.wishes(), lifted, request.player(), request.draws());
+                request.from(), request.until(), request.locker(), request.wishes(), lifted, request.player(), request.draws(), request.heard());
     }
 }

@@ -13,6 +13,7 @@ import java.util.List;
  * @param readings other readings, as links
  * @param nearest sources that come near, where none was understood
  * @param assumed sentences
+ * @param heard of the player before; null for nothing
  * @param parts the controls
  * @param stock what of a locker it goes by; null without a locker
  * @param kept of the question, what holds for the next one as well
@@ -36,6 +37,7 @@ public record AnswerView(
         List<Link> readings,
         List<Link> nearest,
         List<String> assumed,
+        HeardView heard,
         Parts parts,
         StockView stock,
         List<Param> kept,
@@ -49,6 +51,10 @@ public record AnswerView(
         List<Choice> positions,
         List<Choice> complaints,
         List<Param> hidden) {
+
+    /** What was heard of the player, what it changed, and the address that asks without it. */
+    public record HeardView(List<String> noted, List<String> changed, String without) {
+    }
 
     /** Something said, and the address that follows it up; null for none. */
     public record Link(String says, String href) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Stream;
 import pairwright.advice.Knowledge;
@@ -79,7 +80,7 @@ final class AnswerViews {
         String heading = source != null ? QuestionWords.of(catalogue, meant, reader)
                 : asked.ask().isEmpty() ? "No source was understood" : "Not certain yet";
         return new AnswerView(heading, address("/"), says(heading, options), asked.notUnderstood(), asked.ask().stream().map(this::back).toList(),
-                readings(), source == null ? nearest() : List.of(), asked.assumed().stream().map(reader::sentence).toList(),
+                readings(), source == null ? nearest() : List.of(), asked.assumed().stream().map(reader::sentence).toList(), heard(),
                 PartsOf.of(catalogue, asked, reader), StockViews.of(at, answer), LockerQuery.written(request), options, sure(), address("/", new Param("draws", Integer.toString(Request.USUAL_DRAWS))),
                 ruledOut(), instead(), Choices.mics(catalogue, null), patterns(), positions(source),
                 Choices.of(catalogue.complaints().values(), Complaint::id, Complaint::name, List.of()), hidden);
@@ -90,6 +91,12 @@ final class AnswerViews {
             return meant.source() == null ? heading + "." : "Nothing fits within these limits.";
         }
         return options.size() + (options.size() == 1 ? " option. " : " options. First: ") + options.get(0).title() + ".";
+    }
+
+    /** Null where nobody was heard before. */
+    private AnswerView.HeardView heard() {
+        return answer.heard() == null ? null : new AnswerView.HeardView(answer.heard().noted().stream().map(reader::sentence).toList(),
+                answer.heard().changed().stream().map(reader::sentence).toList(), asking(request.heard(null)));
     }
 
     private String address(String path, Param... more) {
@@ -124,7 +131,7 @@ final class AnswerViews {
     private Request with(String source, String room, String words) {
         return new Request(words, source, request.ways(), request.dynamics(), room, request.character(), request.limits(), request.neighbours(),
                 request.circumstances(), request.techniques(), request.options(), request.from(), request.until(), request.locker(),
-                request.wishes(), request.lifted(), request.player(), null);
+                request.wishes(), request.lifted(), request.player(), null, Objects.equals(source, request.source()) ? request.heard() : null);
     }
 
     private List<AnswerView.Link> readings() {

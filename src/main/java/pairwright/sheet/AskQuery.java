@@ -60,6 +60,11 @@ record AskQuery(Request request, List<Fault> faults) {
         names.put("until", "Needed until");
         names.put("locker", "Choose from");
         names.put("player", "Who plays");
+        names.put(HeardQuery.LEVEL, "Level heard");
+        names.put(HeardQuery.PEAK, "Peaks heard");
+        names.put(HeardQuery.TONE, "Octaves heard");
+        names.put(HeardQuery.LOWEST, "Lowest note heard");
+        names.put(HeardQuery.HIGHEST, "Highest note heard");
         names.put("options", "Options");
         names.put("draws", "Draws");
         return names;
@@ -105,6 +110,7 @@ record AskQuery(Request request, List<Fault> faults) {
         addAll(query, "wish", request.wishes(), Word::id);
         query.addAll(LockerQuery.written(request));
         add(query, "player", request.player());
+        query.addAll(HeardQuery.written(request.heard()));
         add(query, "options", request.options() == null ? null : request.options().toString());
         return query;
     }
@@ -151,7 +157,7 @@ record AskQuery(Request request, List<Fault> faults) {
             return new Request(visit.first("words"), single("source"), list("way"), list("dynamics"), single("room"), list("character"),
                     limits.equals(Limits.NONE) ? null : limits, neighbours(), list("circumstance"), list("technique"),
                     whole("options"), locker.from(), locker.until(), locker.use(), families("wish"), List.copyOf(lifted), single("player"),
-                    whole("draws"));
+                    whole("draws"), HeardQuery.read(visit, faults));
         }
 
         private Limits limits() {

@@ -6,8 +6,8 @@ import java.util.Objects;
 import pairwright.acoustics.OctaveCurve;
 import pairwright.catalogue.Shown;
 import pairwright.model.Fault;
+import pairwright.model.HeardBefore;
 import pairwright.model.Limits;
-import pairwright.session.HeardBefore;
 import pairwright.session.LineUp;
 import pairwright.session.Seat;
 

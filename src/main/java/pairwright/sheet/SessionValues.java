@@ -6,8 +6,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import pairwright.drawing.Reader;
+import pairwright.model.HeardBefore;
 import pairwright.session.Gobo;
-import pairwright.session.HeardBefore;
 import pairwright.session.LineUp;
 import pairwright.session.Seat;
 

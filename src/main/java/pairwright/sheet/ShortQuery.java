@@ -40,7 +40,7 @@ final class ShortQuery {
                 unlike(request.dynamics(), said.dynamics()), unlike(request.room(), said.room()), unlike(request.character(), said.character()),
                 limits, neighbours(), unlike(request.circumstances(), said.circumstances()), unlike(request.techniques(), said.techniques()),
                 unlike(request.options(), USUAL_OPTIONS), request.from(), request.until(), unlike(request.locker(), FromLocker.FREE), unlike(request.wishes(), said.wishes()), lifted(),
-                request.player(), request.draws());
+                request.player(), request.draws(), request.heard());
     }
 
     private static <T> T unlike(T given, T other) {

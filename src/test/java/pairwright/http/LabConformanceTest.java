@@ -21,6 +21,7 @@ import pairwright.locker.Act;
 import pairwright.locker.ExerciseSet;
 import pairwright.locker.ExerciseSetDraft;
 import pairwright.locker.Place;
+import pairwright.model.HeardBefore;
 
 /** Every address of the lab, asked in each way it can be, answers as the description promises; and every answer and field it promises is really seen. */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)

@@ -18,6 +18,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.io.TempDir;
 import pairwright.locker.Place;
+import pairwright.model.HeardBefore;
 
 /** Sessions are planned over HTTP as the description promises, and every answer and field it promises is really seen. */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)

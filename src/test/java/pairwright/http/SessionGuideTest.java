@@ -15,6 +15,7 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import pairwright.advice.AtHand;
 import pairwright.locker.StandData;
+import pairwright.model.HeardBefore;
 import pairwright.session.GearOf;
 import pairwright.session.LineUp;
 import pairwright.session.LineUpCheck;

@@ -13,6 +13,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import pairwright.acoustics.OctaveCurve;
 import pairwright.model.Catalogue;
+import pairwright.model.HeardBefore;
 import pairwright.model.Question;
 import pairwright.model.Range;
 import pairwright.model.Room;

@@ -26,6 +26,7 @@ import pairwright.advice.Offer;
 import pairwright.advice.OfferedMic;
 import pairwright.advice.Offers;
 import pairwright.advice.Reaching;
+import pairwright.model.HeardBefore;
 import pairwright.model.Limits;
 import pairwright.model.Source;
 

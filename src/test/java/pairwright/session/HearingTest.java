@@ -17,6 +17,7 @@ import pairwright.acoustics.Weighting;
 import pairwright.advice.KnowledgeStore;
 import pairwright.advice.Offers;
 import pairwright.model.Heard;
+import pairwright.model.HeardBefore;
 import pairwright.model.Limits;
 import pairwright.model.Option;
 import pairwright.model.Pattern;

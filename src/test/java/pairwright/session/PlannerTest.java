@@ -15,6 +15,7 @@ import org.junit.jupiter.api.Test;
 import pairwright.advice.HouseMemory;
 import pairwright.advice.Knowledge;
 import pairwright.advice.KnowledgeStore;
+import pairwright.model.HeardBefore;
 import pairwright.model.Limits;
 import pairwright.session.allocation.Allocator;
 import pairwright.session.allocation.Solution;

@@ -3,6 +3,7 @@ package pairwright.session;
 import java.util.List;
 import java.util.stream.Stream;
 import pairwright.locker.PhantomSwitch;
+import pairwright.model.HeardBefore;
 import pairwright.model.Limits;
 import pairwright.model.Stock;
 
