@@ -21,15 +21,18 @@ import pairwright.model.Effect;
 final class Engine {
     private final List<Model> models;
     private final Map<String, RuleInfo> byId = new HashMap<>();
-    /** What moves a score or rules out: asked of every placement that is possible. Null where there is none. */
+    /** What moves a score or rules out: asked of every placement that is possible. Null where there is none, or where they need no engine. */
     private final KieBase scoring;
+    /** The same without an engine; null where some of them need one. */
+    private final OneByOne oneByOne;
     /** What only warns: asked of the few that are shown. Null where there is none. */
     private final KieBase warning;
 
     Engine(List<Model> models, List<RuleInfo> infos) {
         this.models = models;
         infos.forEach(info -> byId.put(info.id(), info));
-        this.scoring = ready(ids(false));
+        this.oneByOne = OneByOne.of(models, ids(false));
+        this.scoring = oneByOne == null ? ready(ids(false)) : null;
         this.warning = ready(ids(true));
     }
 
@@ -65,6 +68,10 @@ final class Engine {
      * @throws RuntimeException what a rule trips over
      */
     void judge(boolean warn, Setting setting, List<?> subjects, Out out) {
+        if (!warn && oneByOne != null) {
+            oneByOne.judge(setting, subjects, out);
+            return;
+        }
         List<Object> facts = new ArrayList<>(subjects.size() + 1);
         facts.add(setting);
         facts.addAll(subjects);
@@ -78,16 +85,28 @@ final class Engine {
      */
     void judge(boolean warn, List<?> facts, Out out) {
         KieBase rules = warn ? warning : scoring;
-        if (rules == null) {
-            return;
+        if (rules != null) {
+            judge(rules, facts, out);
         }
+    }
+
+    /** All rules that do not warn by the engine, whether they need it or not: to see that both say the same. */
+    void judgeByTheEngine(List<?> facts, Out out) {
+        judge(ready(ids(false)), facts, out);
+    }
+
+    private static void judge(KieBase rules, List<?> facts, Out out) {
         KieSession session = rules.newKieSession();
+        Judging judging = new Judging();
+        judging.begin();
         try {
             session.setGlobal("out", out);
             facts.forEach(session::insert);
-            session.fireAllRules();
+            judging.firings = session.fireAllRules();
+            judging.facts = facts.size();
         } finally {
             session.dispose();
+            judging.commit();
         }
     }
 

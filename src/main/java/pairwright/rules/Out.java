@@ -9,7 +9,7 @@ import org.kie.api.definition.rule.Rule;
 public final class Out {
     private final Map<String, RuleInfo> rules;
     private final Guard guard;
-    private final List<Finding> findings = new ArrayList<>(2048);
+    private final List<Finding> findings = new ArrayList<>(256);
 
     /**
      * How far rules may go that were not tested with the program.
@@ -40,7 +40,7 @@ public final class Out {
      * @param namesAndValues name, number, name, number; each name ends in its unit
      */
     public void note(Rule rule, Object subject, Object... namesAndValues) {
-        add(rule, subject, 1, namesAndValues);
+        add(rule.getName(), subject, 1, namesAndValues);
     }
 
     /**
@@ -49,14 +49,24 @@ public final class Out {
      * @param share 0 to 1, a number that was computed before; more or less than that is cut
      */
     public void scaled(Rule rule, Object subject, double share, Object... namesAndValues) {
+        add(rule.getName(), subject, Math.max(0, Math.min(1, share)), namesAndValues);
+    }
+
+    /** The same for a rule by its id: what the build makes of {@code drools.getRule()} in the rules of the program, so that they need no engine to know who they are. */
+    public void note(String rule, Object subject, Object... namesAndValues) {
+        add(rule, subject, 1, namesAndValues);
+    }
+
+    /** Likewise with a part of the points. */
+    public void scaled(String rule, Object subject, double share, Object... namesAndValues) {
         add(rule, subject, Math.max(0, Math.min(1, share)), namesAndValues);
     }
 
-    private void add(Rule rule, Object subject, double share, Object[] namesAndValues) {
+    private void add(String rule, Object subject, double share, Object[] namesAndValues) {
         if (guard != null) {
             guard(share, namesAndValues);
         }
-        findings.add(new Finding(rules.get(rule.getName()), subject, share, namesAndValues));
+        findings.add(new Finding(rules.get(rule), subject, share, namesAndValues));
     }
 
     /** A sentence is made later, where nobody can say any more which rule gave it no number. */

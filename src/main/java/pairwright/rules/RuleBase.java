@@ -110,6 +110,15 @@ public final class RuleBase {
         return sorted(ordered, all);
     }
 
+    /** What the engine finds where the rules are usually asked without it; no house rules. */
+    List<Finding> scoreByTheEngine(Setting setting, List<?> subjects) {
+        Out out = new Out(builtIn.rules(), null);
+        List<Object> facts = new ArrayList<>(subjects);
+        facts.add(0, setting);
+        builtIn.judgeByTheEngine(facts, out);
+        return sorted(facts, out.findings());
+    }
+
     private List<Finding> ofTheHouse(boolean warn, Setting setting, List<?> subjects) {
         try {
             return house.judge(warn, setting, subjects);

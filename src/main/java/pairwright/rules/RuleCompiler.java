@@ -55,6 +55,8 @@ final class RuleCompiler {
     private final ClassLoader parent;
     private final boolean house;
 
+    private static final Pattern RULE_OR_ITSELF = Pattern.compile("^rule\\s+\"([^\"]+)\"|drools\\.getRule\\(\\)", Pattern.MULTILINE);
+
     private RuleCompiler(ClassLoader parent, boolean house) {
         this.parent = parent;
         this.house = house;
@@ -166,6 +168,18 @@ final class RuleCompiler {
         return infos;
     }
 
+    /** Rules that say who they are by their id; nothing moves to another line. */
+    private static String named(String text) {
+        String[] id = {""};
+        return RULE_OR_ITSELF.matcher(text).replaceAll(found -> {
+            if (found.group(1) == null) {
+                return Matcher.quoteReplacement('"' + id[0] + '"');
+            }
+            id[0] = found.group(1);
+            return Matcher.quoteReplacement(found.group());
+        });
+    }
+
     private Built build(List<Source> sources) {
         KieServices services = KieServices.get();
         ReleaseId id = services.newReleaseId("rules", "r" + UUID.randomUUID(), "1");
@@ -175,7 +189,7 @@ final class RuleCompiler {
         for (Source source : sources) {
             String path = source.descr.getNamespace().replace('.', '/') + "/f" + fileByPath.size() + ".drl"; // folder = package: no warnings
             fileByPath.put(path, source.file);
-            files.write("src/main/resources/" + path, source.text);
+            files.write("src/main/resources/" + path, house ? source.text : named(source.text));
         }
         List<Problem> problems = new ArrayList<>();
         Map<String, byte[]> classes = new LinkedHashMap<>();
