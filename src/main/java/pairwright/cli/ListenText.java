@@ -70,7 +70,7 @@ final class ListenText {
             List<List<String>> rows = new ArrayList<>();
             for (int band = 0; band < Octaves.COUNT; band++) {
                 rows.add(List.of(octave(band), signed(pair.differenceOctavesDb().at(band)), String.format(Locale.ROOT, "%.0f %%", 100 * pair.coherence().at(band)), signed(pair.sumDb().at(band)),
-                        signed(pair.flippedDb().at(band)), signed(pair.alignedDb().at(band)), String.format(Locale.ROOT, "%.2f", pair.correlation().at(band)).replace('-', '\u2212')));
+                        signed(pair.flippedDb().at(band)), signed(pair.alignedDb().at(band)), String.format(Locale.ROOT, "%.2f", pair.correlationOctavesShare().at(band)).replace('-', '\u2212')));
             }
             text.append(Columns.of(List.of("octave", "second over first", "in common", "sum", "one inverted", "aligned", "corr."), rows));
             line(text, "Sums in dB over what two strangers of these levels would give: 3 dB is full addition.");

@@ -26,12 +26,12 @@ import pairwright.acoustics.OctaveCurve;
  * @param alignedGainDb how much louder, A-weighted, both together are once moved over one another and the right way up
  * @param combs where both together have a hole, the lowest first
  * @param correlationShare of the two as they are, -1 to 1: what a correlation meter shows
- * @param correlation the same octave by octave
+ * @param correlationOctavesShare the same octave by octave
  * @param curve both and their sum, by frequency, for a picture
  */
 public record PairHeard(String first, String second, boolean stereo, double durationS, double rateHz, double laterFrames, double laterMs, double wayM, Boolean inverted, double marginDb,
         double commonShare, OctaveCurve coherence, double differenceDb, OctaveCurve differenceOctavesDb, OctaveCurve sumDb, OctaveCurve flippedDb, OctaveCurve alignedDb,
-        double alignedGainDb, List<Comb> combs, double correlationShare, OctaveCurve correlation, List<Point> curve) {
+        double alignedGainDb, List<Comb> combs, double correlationShare, OctaveCurve correlationOctavesShare, List<Point> curve) {
     /** Below this the two are strangers: no delay between them means anything. */
     private static final double STRANGERS_SHARE = 0.1;
 

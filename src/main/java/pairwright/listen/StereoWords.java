@@ -18,8 +18,8 @@ final class StereoWords {
 
     static void add(PairHeard pair, List<String> says) {
         double sideDb = pair.sideDb();
-        String alike = Words.octaves(band -> pair.heard(band) && pair.correlation().at(band) > 0.8);
-        String against = Words.octaves(band -> pair.heard(band) && pair.correlation().at(band) < -0.2);
+        String alike = Words.octaves(band -> pair.heard(band) && pair.correlationOctavesShare().at(band) > 0.8);
+        String against = Words.octaves(band -> pair.heard(band) && pair.correlationOctavesShare().at(band) < -0.2);
         says.add("Correlation is " + Words.number(pair.correlationShare(), 2) + " on the whole" + (alike.isEmpty() ? "" : ", above 0.8 at " + alike) + (against.isEmpty() ? "" : ", below \u22120.2 at " + against) + ".");
         says.add("What differs between left and right is " + (Math.abs(sideDb) < WORTH_DB ? "as strong as" : Words.db(Math.abs(sideDb)) + (sideDb < 0 ? " under" : " over")) + " what they share: " + width(sideDb)
                 + ". How wide that sounds depends on the loudspeakers and on where each player stands; a single one to one side gives the same figures.");
@@ -44,7 +44,7 @@ final class StereoWords {
     private static String sort(PairHeard pair) {
         double alike = 0;
         for (int band = HZ_2000; band <= HZ_8000; band++) {
-            alike += Math.abs(pair.correlation().at(band)) / (HZ_8000 - HZ_2000 + 1);
+            alike += Math.abs(pair.correlationOctavesShare().at(band)) / (HZ_8000 - HZ_2000 + 1);
         }
         return Math.abs(pair.laterMs()) < TOGETHER_MS && alike >= ALIKE
                 ? "These figures are as usual for a coincident pair: no delay, and much the same correlation from low to high. A spaced pair before one source in its middle looks alike."

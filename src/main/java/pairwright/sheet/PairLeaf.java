@@ -32,7 +32,7 @@ final class PairLeaf {
                         new FunctionDrawing.Series("one flipped", hertz, values(pair, PairHeard.Point::flippedDb))), null, List.of(), key, reader);
         HeardView.Table octaves = HeardFigures.bands(reader, "Octaves. Sums in dB over what two strangers of these levels would give: 3 dB is full addition",
                 List.of("Octave", "Second over first", "In common", "Sum", "One inverted", "Aligned", "Correlation"),
-                List.of(pair.differenceOctavesDb(), pair.coherence(), pair.sumDb(), pair.flippedDb(), pair.alignedDb(), pair.correlation()));
+                List.of(pair.differenceOctavesDb(), pair.coherence(), pair.sumDb(), pair.flippedDb(), pair.alignedDb(), pair.correlationOctavesShare()));
         return new HeardView.Leaf(pair.first() + " and " + pair.second(), List.of(), List.of(), PairWords.of(pair).stream().map(reader::figures).toList(), List.of(drawing),
                 List.of(octaves, picture(pair)), "");
     }

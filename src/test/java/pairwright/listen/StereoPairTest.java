@@ -63,7 +63,7 @@ class StereoPairTest {
         PairHeard heard = stereo(Sounds.plus(middle, side), Sounds.plus(middle, Sounds.times(side, -1)));
         assertTrue(heard.stereo());
         for (int band = 1; band < Octaves.COUNT; band++) {
-            assertEquals(band < 4 ? 1 : band == 4 ? heard.correlation().at(4) : 0, heard.correlation().at(band), 0.05, "band " + band);
+            assertEquals(band < 4 ? 1 : band == 4 ? heard.correlationOctavesShare().at(4) : 0, heard.correlationOctavesShare().at(band), 0.05, "band " + band);
         }
         PairHeard quarter = stereo(Sounds.plus(middle, Sounds.times(Sounds.noise(FRAMES, 3), 0.25)), Sounds.plus(middle, Sounds.times(Sounds.noise(FRAMES, 3), -0.25)));
         assertEquals(-12.04, quarter.sideDb(), 0.15);
