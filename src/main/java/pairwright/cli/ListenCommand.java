@@ -18,6 +18,7 @@ import pairwright.listen.Recording;
 import pairwright.listen.SourceMeter;
 import pairwright.listen.TakesCompared;
 import pairwright.listen.Track;
+import pairwright.listen.TracksHeard;
 import pairwright.listen.Traits;
 import pairwright.listen.UnusableRecording;
 import pairwright.model.Fault;
@@ -110,7 +111,7 @@ final class ListenCommand implements Callable<Integer> {
             Traits traits = known == null || !measured.usable() ? null : Traits.of(measured, known);
             return printed.print(ListenView.of(measured, traits), ListenText.source(measured, traits));
         }
-        List<PairHeard> pairs = pairs(tracks(recordings));
+        TracksHeard pairs = TracksHeard.of(pairs(tracks(recordings)));
         return printed.print(ListenView.of(pairs), ListenText.pairs(pairs));
     }
 

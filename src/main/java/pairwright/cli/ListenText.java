@@ -11,6 +11,7 @@ import pairwright.listen.Measured;
 import pairwright.listen.PairHeard;
 import pairwright.listen.PairWords;
 import pairwright.listen.TakesCompared;
+import pairwright.listen.TracksHeard;
 import pairwright.listen.Traits;
 import pairwright.sheet.HeardLines;
 
@@ -56,9 +57,10 @@ final class ListenText {
         return text.toString();
     }
 
-    static String pairs(List<PairHeard> pairs) {
+    static String pairs(TracksHeard tracks) {
         StringBuilder text = new StringBuilder();
-        for (PairHeard pair : pairs) {
+        tracks.says().forEach(says -> line(text, says));
+        for (PairHeard pair : tracks.pairs()) {
             if (!text.isEmpty()) {
                 text.append('\n');
             }
@@ -68,9 +70,9 @@ final class ListenText {
             List<List<String>> rows = new ArrayList<>();
             for (int band = 0; band < Octaves.COUNT; band++) {
                 rows.add(List.of(octave(band), signed(pair.differenceOctavesDb().at(band)), String.format(Locale.ROOT, "%.0f %%", 100 * pair.coherence().at(band)), signed(pair.sumDb().at(band)),
-                        signed(pair.flippedDb().at(band)), signed(pair.alignedDb().at(band))));
+                        signed(pair.flippedDb().at(band)), signed(pair.alignedDb().at(band)), String.format(Locale.ROOT, "%.2f", pair.correlationOctavesShare().at(band)).replace('-', '\u2212')));
             }
-            text.append(Columns.of(List.of("octave", "second over first", "in common", "sum", "one inverted", "aligned"), rows));
+            text.append(Columns.of(List.of("octave", "second over first", "in common", "sum", "one inverted", "aligned", "corr."), rows));
             line(text, "Sums in dB over what two strangers of these levels would give: 3 dB is full addition.");
         }
         return text.toString();

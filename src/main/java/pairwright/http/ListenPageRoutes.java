@@ -7,7 +7,7 @@ import java.util.Objects;
 import java.util.function.Supplier;
 import pairwright.advice.Knowledge;
 import pairwright.catalogue.Shown;
-import pairwright.listen.PairHeard;
+import pairwright.listen.TracksHeard;
 import pairwright.model.Fault;
 import pairwright.sheet.HeardPages;
 import pairwright.sheet.Html;
@@ -51,7 +51,7 @@ final class ListenPageRoutes {
                     yield pages.source(heard.measured(), heard.traits());
                 }
                 case "pair" -> {
-                    List<PairHeard> heard = work.pairs(context);
+                    TracksHeard heard = work.pairs(context);
                     yield pages.pairs(heard);
                 }
                 case "change" -> {

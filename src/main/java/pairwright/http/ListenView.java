@@ -1,13 +1,13 @@
 package pairwright.http;
 
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import pairwright.listen.BleedHeard;
 import pairwright.listen.Measured;
 import pairwright.listen.PairHeard;
 import pairwright.listen.PairWords;
 import pairwright.listen.TakesCompared;
+import pairwright.listen.TracksHeard;
 import pairwright.listen.Traits;
 
 /** What was heard, for programs: the same from the interface and from the terminal. */
@@ -38,8 +38,11 @@ public final class ListenView {
     }
 
     /** Of several pairs. */
-    public static Map<String, Object> of(List<PairHeard> pairs) {
-        return Map.of("pairs", pairs.stream().map(ListenView::of).toList());
+    public static Map<String, Object> of(TracksHeard tracks) {
+        Map<String, Object> view = new LinkedHashMap<>();
+        view.put("says", tracks.says());
+        view.put("pairs", tracks.pairs().stream().map(ListenView::of).toList());
+        return view;
     }
 
     /** Of two takes. */

@@ -21,6 +21,7 @@ import pairwright.listen.Recording;
 import pairwright.listen.SourceMeter;
 import pairwright.listen.TakesCompared;
 import pairwright.listen.Track;
+import pairwright.listen.TracksHeard;
 import pairwright.listen.Traits;
 import pairwright.listen.UnusableRecording;
 import pairwright.model.Source;
@@ -90,7 +91,7 @@ final class ListenWork implements AutoCloseable {
         });
     }
 
-    List<PairHeard> pairs(Context context) {
+    TracksHeard pairs(Context context) {
         return taken(context, Set.of("file"), form -> {
             List<Uploads.Sent> files = form.files("file", 1, MOST_TRACKS);
             form.check();
@@ -102,7 +103,7 @@ final class ListenWork implements AutoCloseable {
                         pairs.add(PairMeter.measure(tracks.get(first), tracks.get(second), progress));
                     }
                 }
-                return pairs;
+                return TracksHeard.of(pairs);
             };
         });
     }

@@ -8,6 +8,7 @@ import java.util.function.DoubleConsumer;
 import pairwright.acoustics.Delay;
 import pairwright.acoustics.OctaveCurve;
 import pairwright.acoustics.Octaves;
+import pairwright.acoustics.Weighting;
 
 /** Measures how two tracks of one performance fit together. */
 public final class PairMeter {
@@ -19,8 +20,6 @@ public final class PairMeter {
     private static final double SILENT = 1e-8;
     /** More of them make nothing surer. */
     private static final int MOST_WINDOWS = 1500;
-    private static final double LEAST_HOLE_DB = 6;
-    private static final int MOST_HOLES = 8;
     private static final int PER_OCTAVE = 24;
     private static final double LOWEST_HZ = 50;
     private static final double HIGHEST_HZ = 16_000;
@@ -89,12 +88,15 @@ public final class PairMeter {
         }
         double oneAll = Arrays.stream(one).sum();
         double twoAll = Arrays.stream(two).sum();
-        double product = Arrays.stream(Bands.sums(spectrum.product(found.laterFrames()), spectrum.binHz())).sum();
+        double[] product = Bands.sums(spectrum.product(found.laterFrames()), spectrum.binHz());
+        double[] correlation = new double[Octaves.COUNT];
+        Arrays.setAll(correlation, band -> correlation(product[band], one[band], two[band]));
         double laterMs = laterFrames / rateHz * 1000;
-        return new PairHeard(first.name(), second.name(), durationS, rateHz, laterFrames, laterMs, laterMs / 1000 * Delay.SPEED_OF_SOUND_M_PER_S,
+        return new PairHeard(first.name(), second.name(), first.recording() == second.recording(), durationS, rateHz, laterFrames, laterMs, laterMs / 1000 * Delay.SPEED_OF_SOUND_M_PER_S,
                 found.marginDb() >= SURE_DB ? Boolean.valueOf(found.inverted()) : null, found.marginDb(), 2 * Arrays.stream(common).sum() / Arrays.stream(apart).sum(),
                 OctaveCurve.of(coherence), ratioDb(twoAll, oneAll), OctaveCurve.of(difference), over(straight, apart, spectrum), over(flipped, apart, spectrum),
-                over(aligned, apart, spectrum), combs(straight, spectrum), Math.max(-1, Math.min(1, product / Math.sqrt(oneAll * twoAll))), curve(straight, flipped, spectrum));
+                over(aligned, apart, spectrum), gainDb(aligned, straight, spectrum), Holes.of(straight, spectrum),
+                correlation(Arrays.stream(product).sum(), oneAll, twoAll), OctaveCurve.of(correlation), curve(straight, flipped, spectrum));
     }
 
     private static OctaveCurve over(double[] sum, double[] apart, CrossSpectrum spectrum) {
@@ -106,45 +108,25 @@ public final class PairMeter {
         return OctaveCurve.of(over);
     }
 
-    /** 0 where there is nothing to compare with. */
-    private static double ratioDb(double power, double reference) {
-        return reference <= 0 ? 0 : Math.max(LEAST_DB, Math.min(-LEAST_DB, Bands.db(power / reference)));
+    private static double correlation(double product, double one, double two) {
+        return one <= 0 || two <= 0 ? 0 : Math.max(-1, Math.min(1, product / Math.sqrt(one * two)));
     }
 
-    private static List<PairHeard.Comb> combs(double[] sum, CrossSpectrum spectrum) {
-        double[] apart = spectrum.apart();
-        double[] over = new double[spectrum.bins()];
-        Arrays.setAll(over, bin -> ratioDb(smooth(sum, bin), smooth(apart, bin)));
-        List<PairHeard.Comb> combs = new ArrayList<>();
-        int last = Math.min(over.length - 2, (int) (HIGHEST_HZ / spectrum.binHz()));
-        for (int bin = Math.max(2, (int) (LOWEST_HZ / spectrum.binHz())); bin <= last && combs.size() < MOST_HOLES; bin++) {
-            if (over[bin] <= -LEAST_HOLE_DB && over[bin] <= over[bin - 1] && over[bin] < over[bin + 1] && deepest(over, bin)) {
-                combs.add(new PairHeard.Comb((bin + Pitch.top(over[bin - 1], over[bin], over[bin + 1])) * spectrum.binHz(), -over[bin]));
-            }
-        }
-        return combs;
+    private static double gainDb(double[] aligned, double[] straight, CrossSpectrum spectrum) {
+        return ratioDb(weighted(Bands.sums(aligned, spectrum.binHz())), weighted(Bands.sums(straight, spectrum.binHz())));
     }
 
-    /** Whether nothing about it, as far as it rises by 3 dB to either side, is deeper. */
-    private static boolean deepest(double[] over, int bin) {
-        for (int side = -1; side <= 1; side += 2) {
-            for (int at = bin + side; at > 0 && at < over.length && over[at] < over[bin] + 3; at += side) {
-                if (over[at] < over[bin]) {
-                    return false;
-                }
-            }
-        }
-        return true;
-    }
-
-    /** Over three bins, and from some hundred hertz on over a forty-eighth of an octave to either side. */
-    private static double smooth(double[] power, int bin) {
-        int reach = Math.max(1, (int) (bin * 0.0145));
+    private static double weighted(double[] octaves) {
         double sum = 0;
-        for (int at = Math.max(0, bin - reach); at <= Math.min(power.length - 1, bin + reach); at++) {
-            sum += power[at];
+        for (int band = 0; band < octaves.length; band++) {
+            sum += octaves[band] * Math.pow(10, Weighting.octaveWeightingDb().at(band) / 10);
         }
         return sum;
+    }
+
+    /** 0 where there is nothing to compare with. */
+    static double ratioDb(double power, double reference) {
+        return reference <= 0 ? 0 : Math.max(LEAST_DB, Math.min(-LEAST_DB, Bands.db(power / reference)));
     }
 
     private static List<PairHeard.Point> curve(double[] straight, double[] flipped, CrossSpectrum spectrum) {

@@ -2,28 +2,22 @@ package pairwright.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import pairwright.acoustics.OctaveCurve;
 import pairwright.acoustics.Octaves;
 import pairwright.drawing.Drawing;
-import pairwright.drawing.FunctionDrawing;
 import pairwright.drawing.Look;
 import pairwright.drawing.OctaveDrawing;
 import pairwright.drawing.Reader;
 import pairwright.listen.BleedHeard;
 import pairwright.listen.Measured;
-import pairwright.listen.PairHeard;
-import pairwright.listen.PairWords;
 import pairwright.listen.TakesCompared;
+import pairwright.listen.TracksHeard;
 import pairwright.listen.Traits;
 
 /** What recordings show, as pages. */
 public final class HeardPages {
-    private static final double LEAST_DB = -54;
-    private static final double MOST_DB = 6;
-
     private final Html html;
     private final Visit visit;
     private final Reader reader;
@@ -50,8 +44,14 @@ public final class HeardPages {
     }
 
     /** Of tracks, each with each. */
-    public String pairs(List<PairHeard> pairs) {
-        return page("Tracks that belong together", "pair", IntStream.range(0, pairs.size()).mapToObj(i -> pair(pairs.get(i), "pair-" + (i + 1))).toList());
+    public String pairs(TracksHeard tracks) {
+        PairLeaf leaf = new PairLeaf(reader);
+        List<HeardView.Leaf> leaves = new ArrayList<>();
+        if (!tracks.says().isEmpty()) {
+            leaves.add(new HeardView.Leaf("All of them", List.of(), List.of(), tracks.says().stream().map(reader::figures).toList(), List.of(), List.of(), ""));
+        }
+        IntStream.range(0, tracks.pairs().size()).forEach(i -> leaves.add(leaf.of(tracks.pairs().get(i), "pair-" + (i + 1))));
+        return page("Tracks that belong together", "pair", leaves);
     }
 
     /** Of two takes. */
@@ -71,18 +71,6 @@ public final class HeardPages {
 
     private String page(String title, String way, List<HeardView.Leaf> leaves) {
         return ListenPage.heard(html, visit, new HeardView(title, visit.to("/listen?what=" + way), leaves));
-    }
-
-    private HeardView.Leaf pair(PairHeard pair, String key) {
-        double[] hertz = pair.curve().stream().mapToDouble(PairHeard.Point::frequencyHz).toArray();
-        Drawing drawing = FunctionDrawing.of("Their sum, over each alone", FunctionDrawing.Axis.logarithmic("Frequency", "Hz"), FunctionDrawing.Axis.linear("Level", "dB").within(LEAST_DB, MOST_DB),
-                List.of(new FunctionDrawing.Series("the first", hertz, pair.curve().stream().mapToDouble(PairHeard.Point::firstDb).toArray()),
-                        new FunctionDrawing.Series("the second", hertz, pair.curve().stream().mapToDouble(PairHeard.Point::secondDb).toArray()),
-                        new FunctionDrawing.Series("their sum", hertz, pair.curve().stream().mapToDouble(PairHeard.Point::sumDb).toArray())), null, List.of(), key, reader);
-        HeardView.Table table = bands("Octaves. Sums in dB over what two strangers of these levels would give: 3 dB is full addition",
-                List.of("Octave", "Second over first", "In common", "Sum", "One inverted", "Aligned"),
-                List.of(pair.differenceOctavesDb(), pair.coherence(), pair.sumDb(), pair.flippedDb(), pair.alignedDb()));
-        return new HeardView.Leaf(pair.first() + " and " + pair.second(), List.of(), List.of(), PairWords.of(pair).stream().map(reader::figures).toList(), List.of(drawing), List.of(table), "");
     }
 
     private Drawing octaves(String title, String unit, OctaveCurve curveDb, OctaveCurve reckonedDb, String key) {
@@ -118,25 +106,14 @@ public final class HeardPages {
     }
 
     private HeardView.Table bands(String caption, List<String> heads, List<OctaveCurve> curves) {
-        List<List<String>> rows = new ArrayList<>();
-        for (int band = 0; band < Octaves.COUNT; band++) {
-            List<String> row = new ArrayList<>();
-            double centreHz = Octaves.centreHz(band);
-            row.add(centreHz < 1000 ? figure("%.0f Hz", centreHz) : figure("%.0f kHz", centreHz / 1000));
-            for (int i = 0; i < curves.size(); i++) {
-                row.add(heads.get(i + 1).equals("In common") ? figure("%.0f %%", 100 * curves.get(i).at(band)) : db(curves.get(i).at(band)));
-            }
-            rows.add(row);
-        }
-        return new HeardView.Table(caption, heads, rows);
+        return HeardFigures.bands(reader, caption, heads, curves);
     }
 
     private String db(double value) {
-        String text = figure("%.1f", Math.abs(value));
-        return (value < 0 && !text.matches("0[.,]0") ? "\u2212" : "") + text + " dB";
+        return HeardFigures.db(reader, value);
     }
 
     private String figure(String format, double value) {
-        return reader.figures(String.format(Locale.ROOT, format, value));
+        return HeardFigures.figure(reader, format, value);
     }
 }

@@ -92,7 +92,10 @@ class ListenPagesTest {
         Markup pair = post(Multipart.form().file("file", "both.wav", Multipart.wav(one, Sounds.filtered(one, 24, hz -> -1))), "pair", 200);
         assertTrue(pair.text().contains("both.wav, right is the other way up"), pair.text());
         assertEquals(1, pair.all("svg").size());
-        assertEquals(10, pair.one("table").all("tr").size(), "a head and nine octaves");
+        assertEquals(2, pair.all("table").size());
+        pair.all("table").forEach(table -> assertEquals(10, table.all("tr").size(), "a head and nine octaves"));
+        assertTrue(pair.all("table").get(1).text().contains("One flipped"), pair.text());
+        assertTrue(pair.one("svg").text().contains("one flipped"), "the curve has its name beside it");
         assertTrue(post(Multipart.form().file("before", "b.wav", SOUND).file("after", "a.wav", SOUND), "change", 200).text().contains("At equal level no octave differs"));
         assertTrue(post(Multipart.form().file("own", "o.wav", SOUND).file("neighbour", "n.wav", SOUND).field("expectedOctavesDb", "0,0,0,0,0,0,0,0,0"), "bleed", 200).text().contains("That is as reckoned"));
     }
