@@ -53,6 +53,8 @@ final class ListenText {
             text.append('\n');
             line(text, "For its seat in the line-up:");
             text.append(HeardLines.of(traits));
+            text.append('\n');
+            line(text, "To ask what to put on this player, keep what the same command prints with --json in a file and give it: pairwright ask " + traits.source() + " --played FILE");
         }
         return text.toString();
     }

@@ -15,6 +15,8 @@ import pairwright.listen.Measured;
 import pairwright.listen.TakesCompared;
 import pairwright.listen.TracksHeard;
 import pairwright.listen.Traits;
+import pairwright.model.HeardBefore;
+import pairwright.model.Request;
 
 /** What recordings show, as pages. */
 public final class HeardPages {
@@ -40,7 +42,13 @@ public final class HeardPages {
         }
         List<String> says = traits != null ? traits.says() : List.of(measured.usable() ? "Say what plays, and it is told how it differs from its kind." : "Nothing is told of it, as nothing should rest on this recording.");
         return page(measured.recording(), "source", List.of(new HeardView.Leaf(measured.recording(), flaws(measured, true), Stream.concat(flaws(measured, false).stream(), traits == null ? Stream.of() : traits.restsOn().stream()).toList(),
-                says, drawings, List.of(figures(measured), bands("Octaves", List.of("Octave", "Against the strongest"), List.of(measured.octavesDb()))), traits == null ? "" : HeardLines.of(traits))));
+                says, drawings, List.of(figures(measured), bands("Octaves", List.of("Octave", "Against the strongest"), List.of(measured.octavesDb()))), traits == null ? "" : HeardLines.of(traits), traits == null ? null : asked(traits))));
+    }
+
+    /** The address of the question what to put on this player. */
+    private String asked(Traits traits) {
+        HeardBefore heard = new HeardBefore(traits.typicalDbSpl(), traits.peakDbSpl(), traits.toneDb(), traits.lowestHz(), traits.highestHz(), null);
+        return visit.to(Param.address("/", AskQuery.written(Request.of(null).of(traits.source(), heard))));
     }
 
     /** Of tracks, each with each. */

@@ -21,8 +21,13 @@ public record HeardView(String title, String back, List<Leaf> leaves) {
      * @param drawings pictures of it
      * @param tables its figures
      * @param heard lines for a line-up; empty for none
+     * @param ask address of the question what to put on it; null for none
      */
-    public record Leaf(String name, List<String> serious, List<String> minds, List<String> says, List<Drawing> drawings, List<Table> tables, String heard) {
+    public record Leaf(String name, List<String> serious, List<String> minds, List<String> says, List<Drawing> drawings, List<Table> tables, String heard, String ask) {
+        /** Of what no question can be asked. */
+        public Leaf(String name, List<String> serious, List<String> minds, List<String> says, List<Drawing> drawings, List<Table> tables, String heard) {
+            this(name, serious, minds, says, drawings, tables, heard, null);
+        }
     }
 
     /** Figures; the first cell of each row says of what. */
