@@ -45,7 +45,7 @@ public record Measured(String recording, double durationS, double rateHz, int ch
     }
 
     /**
-     * The fundamentals of the notes; of a stereo recording those of its first channel.
+     * The fundamentals of the notes; of a stereo recording those of whichever channel is louder at the time.
      *
      * @param lowHz one note in twenty is lower
      * @param typicalHz as many are lower as are higher

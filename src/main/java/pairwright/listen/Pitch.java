@@ -22,12 +22,12 @@ final class Pitch {
     private final int step;
     private final double rateHz;
     private final int pauseFrames;
-    private final double[] window = new double[WINDOW];
+    private final double[][] windows;
     private final double[] nothing = new double[WINDOW];
     private final Fourier fourier = Fourier.plain(2 * WINDOW);
     private final int[] histogram = new int[(int) (PER_OCTAVE * (Math.log(MOST_HZ / LEAST_HZ) / Math.log(2))) + 2];
-    private double part;
-    private int parts;
+    private final double[] parts;
+    private int gathered;
     private int filled;
     private int pause;
     private double loudest;
@@ -35,30 +35,37 @@ final class Pitch {
     private int clear;
 
     /** @param rateHz of the recording; half of it or a quarter is enough here */
-    Pitch(double rateHz) {
+    Pitch(double rateHz, int channels) {
+        this.windows = new double[channels][WINDOW];
+        this.parts = new double[channels];
         this.step = (int) Math.max(1, Math.round(rateHz / 24_000));
         this.rateHz = rateHz / step;
         this.pauseFrames = Math.max(0, (int) (LOOK_EACH_S * this.rateHz) - WINDOW);
     }
 
     /** The mean of some samples stands for them: that is filter enough below a few kilohertz. */
-    void add(double[] channel, int frames) {
+    void add(double[][] channels, int frames) {
         for (int i = 0; i < frames; i++) {
-            part += channel[i];
-            if (++parts == step) {
-                take(part / step);
-                part = 0;
-                parts = 0;
+            for (int channel = 0; channel < parts.length; channel++) {
+                parts[channel] += channels[channel][i];
+            }
+            if (++gathered == step) {
+                take();
+                Arrays.fill(parts, 0);
+                gathered = 0;
             }
         }
     }
 
-    private void take(double value) {
+    private void take() {
         if (pause > 0) {
             pause--;
             return;
         }
-        window[filled++] = value;
+        for (int channel = 0; channel < parts.length; channel++) {
+            windows[channel][filled] = parts[channel] / step;
+        }
+        filled++;
         if (filled == WINDOW) {
             filled = 0;
             pause = pauseFrames;
@@ -66,17 +73,21 @@ final class Pitch {
         }
     }
 
+    /** In the louder channel: a sum would lose what is the other way up in one of them. */
     private void look() {
+        double[] window = windows[0];
         double energy = 0;
-        for (double value : window) {
-            energy += value * value;
+        for (double[] one : windows) {
+            double has = Arrays.stream(one).map(value -> value * value).sum();
+            window = has > energy ? one : window;
+            energy = Math.max(energy, has);
         }
         loudest = Math.max(loudest, energy);
         if (energy <= loudest * 1e-3) {
             return;
         }
         looks++;
-        double periodFrames = period();
+        double periodFrames = period(window);
         double hz = rateHz / periodFrames;
         if (periodFrames > 0 && hz >= LEAST_HZ && hz <= MOST_HZ) {
             clear++;
@@ -85,7 +96,7 @@ final class Pitch {
     }
 
     /** 0 for none. The measure is twice the product of the two stretches over the sum of their squares, 1 for equal ones. */
-    private double period() {
+    private double period(double[] window) {
         fourier.of(window, 0, nothing, 0, WINDOW);
         double[] power = new double[WINDOW + 1];
         for (int bin = 0; bin < power.length; bin++) {

@@ -42,7 +42,7 @@ public final class SourceMeter {
         Loudness loudness = new Loudness(rateHz);
         LongSpectrum spectrum = new LongSpectrum(rateHz, promisedS);
         Onsets onsets = new Onsets(rateHz);
-        Pitch pitch = new Pitch(rateHz);
+        Pitch pitch = new Pitch(rateHz, recording.channels());
         Clips clips = new Clips(rateHz, recording.channels());
         double[][] block = new double[recording.channels()][BLOCK_FRAMES];
         long done = 0;
@@ -51,7 +51,7 @@ public final class SourceMeter {
                 int count = read;
                 long from = done;
                 // each has all it keeps for itself; the two that take longest are in different halves
-                Stream.<Runnable>of(() -> spectrum.add(block, count), () -> loudness.add(block, count), () -> pitch.add(block[0], count), () -> onsets.add(block, count),
+                Stream.<Runnable>of(() -> spectrum.add(block, count), () -> loudness.add(block, count), () -> pitch.add(block, count), () -> onsets.add(block, count),
                         () -> clips.add(block, count, from)).parallel().forEach(Runnable::run);
                 done += read;
                 progress.accept(recording.promisedFrames() > 0 ? Math.min(1, (double) done / recording.promisedFrames()) : 0);

@@ -104,6 +104,13 @@ class SourceMeterTest {
     }
 
     @Test
+    void ofAStereoRecordingTheNotesAreThoseOfTheLouderChannel() throws IOException {
+        double[] notes = notes(0.02, 0.7, 110, 220, 330);
+        assertEquals(220, measured(24, Sounds.times(Sounds.noise(FRAMES, 1), 0.001), notes).fundamentals().typicalHz(), 6);
+        assertEquals(220, measured(24, notes, Sounds.times(notes, -1)).fundamentals().typicalHz(), 6);
+    }
+
+    @Test
     void noiseHasNoFundamental() throws IOException {
         assertNull(measured(24, Sounds.noise(FRAMES, 1)).fundamentals());
     }
