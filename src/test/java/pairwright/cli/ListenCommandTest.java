@@ -1,6 +1,7 @@
 package pairwright.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
@@ -8,6 +9,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -47,6 +49,23 @@ class ListenCommandTest {
         assertTrue(run.out().contains("    typicalDbSpl: 96\n"), run.out());
         assertTrue(run.out().contains("    toneDb: ["), run.out());
         assertTrue(run.out().lines().allMatch(line -> line.length() <= 80), run.out());
+    }
+
+    @Test
+    void whatIsPrintedForProgramsIsTakenByAQuestion() throws IOException {
+        Path heard = Files.writeString(folder.resolve("heard.json"), Run.of("listen", near, "--source", "violin", "--level", "90", "--at", "2", "--weighting", "z", "--json").out());
+        Run asked = Run.of("ask", "violin", "warm", "--draws", "0", "--played", heard.toString());
+        assertEquals(0, asked.exit(), asked.err());
+        assertTrue(asked.out().contains("Heard: It plays at "), asked.out());
+        assertTrue(asked.out().contains("Changed: "), asked.out());
+        assertFalse(Run.of("ask", "violin", "warm", "--draws", "0").out().contains("Heard: "));
+        for (String text : List.of("no JSON", "[1, 2]", "{\"traits\": null}", "{\"traits\": {\"source\": \"violin\", \"toneDb\": [1, 2]}}", "{\"traits\": {\"source\": \"violin\", \"lowestHz\": 0}}")) {
+            Files.writeString(heard, text);
+            Run refused = Run.of("ask", "violin", "--played", heard.toString());
+            assertEquals(2, refused.exit(), text + refused.out());
+            assertTrue(refused.err().startsWith("pairwright: "), refused.err());
+        }
+        assertEquals(2, Run.of("ask", "violin", "--played", folder.resolve("none.json").toString()).exit());
     }
 
     @Test

@@ -84,6 +84,18 @@ class ListenPagesTest {
         String lines = page.one("pre").text();
         assertTrue(lines.startsWith("heard:") || lines.startsWith("  heard:"), lines);
         assertTrue(lines.contains("typicalDbSpl: 8") && lines.contains("toneDb: ["), lines);
+
+        String question = page.all(one -> one.name().equals("a") && one.text().startsWith("Ask what to put on it")).get(0).at("href");
+        Markup answer = get(question, 200);
+        String heard = answer.one("main").text();
+        assertTrue(heard.contains("As this player was heard") && heard.contains("It plays at 8") && heard.contains("Against the usual violin it has"), heard);
+        String without = answer.all(one -> one.name().equals("a") && one.text().equals("Ask for the usual player")).get(0).at("href");
+        assertFalse(without.contains("heard"), without);
+        assertFalse(get(without, 200).text().contains("As this player was heard"));
+        String faults = get(question.replaceFirst("heardTone=[^&]*", "heardTone=1+2+loud").replaceFirst("heardLevel=[^&]*", "heardLevel=low"), 400).id("faults").text();
+        assertTrue(faults.contains("\"1 2 loud\" is not nine numbers") && faults.contains("\"low\" is no number"), faults);
+        faults = get(question.replaceFirst("heardLevel=[^&]*", "heardLevel=500"), 400).id("faults").text();
+        assertTrue(faults.contains("typicalDbSpl must be 20 to 160, but was 500"), faults);
     }
 
     @Test
