@@ -26,7 +26,7 @@ public record HeardBefore(Double typicalDbSpl, Double peakDbSpl, OctaveCurve ton
     }
 
     /** Whether nothing of it changes a figure. */
-    public boolean isOfHabitsOnly() {
+    public boolean changesNoFigure() {
         return typicalDbSpl == null && peakDbSpl == null && toneDb == null && lowestHz == null && highestHz == null;
     }
 

@@ -25,7 +25,7 @@ final class HeardQuery {
     static HeardBefore read(Visit visit, List<Fault> faults) {
         HeardBefore heard = new HeardBefore(number(visit, LEVEL, "dB", faults), number(visit, PEAK, "dB", faults), tone(visit, faults), number(visit, LOWEST, "Hz", faults),
                 number(visit, HIGHEST, "Hz", faults), null);
-        return heard.isOfHabitsOnly() ? null : heard;
+        return heard.changesNoFigure() ? null : heard;
     }
 
     static List<Param> written(HeardBefore heard) {
