@@ -1,6 +1,9 @@
 package pairwright.http;
 
-import java.nio.charset.StandardCharsets;
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
 import java.nio.file.Files;
 import java.time.Clock;
 import java.time.LocalDate;
@@ -28,7 +31,9 @@ public final class LoadServer {
         Locker locker = Locker.open(Place.in(Files.createTempDirectory("load")), () -> knowledge.current().catalogue(), Clock.systemDefaultZone());
         DemoLocker.fill(locker, knowledge.current().catalogue(), LocalDate.now(), ZoneId.systemDefault());
         Server server = Server.start(knowledge, locker, "127.0.0.1", 0);
-        String answer = Serving.post(server.port(), "/api/ask", "application/json", "{\"words\": \"violin in a barn, dark, next to a singer at 2 m\"}".getBytes(StandardCharsets.UTF_8)).body();
+        HttpRequest question = HttpRequest.newBuilder(URI.create("http://127.0.0.1:" + server.port() + "/api/ask")).header("Content-Type", "application/json")
+                .POST(HttpRequest.BodyPublishers.ofString("{\"words\": \"violin in a barn, dark, next to a singer at 2 m\"}")).build();
+        String answer = HttpClient.newHttpClient().send(question, HttpResponse.BodyHandlers.ofString()).body();
         server.app().unsafe.routes.post("/nothing", context -> {
             context.body();
             context.contentType("application/json").result(answer);
@@ -37,5 +42,6 @@ public final class LoadServer {
         System.in.read();
         server.close();
         locker.close();
+        System.exit(0);
     }
 }
