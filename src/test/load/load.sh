@@ -10,7 +10,7 @@ run() { # clients, address, seconds, draws, name
   begin=$((begin + 3001))
   wrk -t1 -c"$1" -d"$3"s --timeout 20s -s "$here/ask.lua" "http://127.0.0.1:$port" -- "$2" "$begin" "$4" | sed -n "s/^RESULT/$1 $5/p"
 }
-run 4 /api/ask "$seconds" 200 warm > /dev/null
+run 4 /api/ask $((4 * seconds)) 200 warm > /dev/null
 run 4 /nothing "$seconds" 200 warm > /dev/null
 for _ in $(seq "$rounds"); do
   for clients in 1 32; do
