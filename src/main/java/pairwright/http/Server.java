@@ -161,6 +161,11 @@ public final class Server implements AutoCloseable {
         return server;
     }
 
+    /** What routes are added to beside its own, by a benchmark that compares them. */
+    Javalin app() {
+        return app;
+    }
+
     /** Where recordings lie while they are measured. */
     Path uploads() {
         return listening.folder();

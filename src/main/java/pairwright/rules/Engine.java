@@ -92,10 +92,20 @@ final class Engine {
 
     /** All rules that do not warn by the engine, whether they need it or not: to see that both say the same. */
     void judgeByTheEngine(List<?> facts, Out out) {
-        judge(ready(ids(false)), facts, out);
+        judge(byTheEngine(), facts, out);
     }
 
-    private static void judge(KieBase rules, List<?> facts, Out out) {
+    /** All rules that do not warn, made ready for the engine. */
+    KieBase byTheEngine() {
+        return ready(ids(false));
+    }
+
+    /** What they were made of. */
+    List<Model> models() {
+        return models;
+    }
+
+    static void judge(KieBase rules, List<?> facts, Out out) {
         KieSession session = rules.newKieSession();
         Judging judging = new Judging();
         judging.begin();

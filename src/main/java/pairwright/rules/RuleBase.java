@@ -110,6 +110,11 @@ public final class RuleBase {
         return sorted(ordered, all);
     }
 
+    /** The rules that ship with the program. */
+    Engine engine() {
+        return builtIn;
+    }
+
     /** What the engine finds where the rules are usually asked without it; no house rules. */
     List<Finding> scoreByTheEngine(Setting setting, List<?> subjects) {
         Out out = new Out(builtIn.rules(), null);

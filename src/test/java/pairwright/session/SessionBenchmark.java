@@ -3,6 +3,7 @@ package pairwright.session;
 import com.sun.management.OperatingSystemMXBean;
 import java.lang.management.ManagementFactory;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -44,6 +45,19 @@ public final class SessionBenchmark {
         int times = arguments.length == 0 ? 7 : Integer.parseInt(arguments[0]);
         new SessionBenchmark(24, 3, times).measure();
         new SessionBenchmark(60, 10, times).measure();
+    }
+
+    /** Milliseconds that a plan takes which nobody asked for before, the middle of a few. */
+    public static double planMs(int seats, int ofEachType, int times) {
+        SessionBenchmark bench = new SessionBenchmark(seats, ofEachType, times);
+        double[] ms = new double[times];
+        for (int i = -1; i < times; i++) {
+            long start = System.nanoTime();
+            planner().plan(bench.lineUp, bench.gear, progress -> { });
+            ms[Math.max(i, 0)] = (System.nanoTime() - start) / 1e6;
+        }
+        Arrays.sort(ms);
+        return ms[times / 2];
     }
 
     private void measure() {
