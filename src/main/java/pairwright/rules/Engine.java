@@ -69,7 +69,13 @@ final class Engine {
      */
     void judge(boolean warn, Setting setting, List<?> subjects, Out out) {
         if (!warn && oneByOne != null) {
+            Judging judging = new Judging();
+            judging.begin();
+            int before = out.findings().size();
             oneByOne.judge(setting, subjects, out);
+            judging.facts = subjects.size() + 1;
+            judging.firings = out.findings().size() - before;
+            judging.commit();
             return;
         }
         List<Object> facts = new ArrayList<>(subjects.size() + 1);

@@ -59,7 +59,7 @@ final class Growth {
     }
 
     Growth(boolean full) {
-        asked = full ? 190 : 38;
+        asked = full ? 190 : 19;
     }
 
     List<Grown> measured() {
@@ -73,7 +73,9 @@ final class Growth {
     }
 
     private static Grown grown(String what, boolean ofAnAsk, IntToDoubleFunction ms) {
-        return new Grown(what, ofAnAsk, IntStream.of(TIMES).mapToDouble(times -> ms.applyAsDouble(times)).toArray());
+        Grown grown = new Grown(what, ofAnAsk, IntStream.of(TIMES).mapToDouble(times -> ms.applyAsDouble(times)).toArray());
+        System.out.println(grown.what() + ": " + Arrays.toString(grown.ms()) + " ms");
+        return grown;
     }
 
     static double slope(int[] sizes, double[] values) {
