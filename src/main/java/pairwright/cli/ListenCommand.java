@@ -2,10 +2,13 @@ package pairwright.cli;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
 import java.util.function.DoubleConsumer;
+import pairwright.acoustics.OctaveCurve;
+import pairwright.acoustics.Octaves;
 import pairwright.advice.KnowledgeStore;
 import pairwright.catalogue.Shown;
 import pairwright.http.ListenView;
@@ -57,11 +60,16 @@ final class ListenCommand implements Callable<Integer> {
         private boolean bleed;
     }
 
+    private static final double LARGEST_DB = 200;
+
     @Parameters(arity = "1..*", paramLabel = "FILE", description = "Recordings.")
     private List<Path> files;
 
     @ArgGroup
     private As as = new As();
+
+    @Option(names = "--expected", paramLabel = "DB", description = "With --bleed: own source over neighbour as a plan reckons with it, nine numbers with commas between them, 63 Hz to 16 kHz, such as octavesDb of plan --json.")
+    private String expected;
 
     @Option(names = "--source", paramLabel = "ID", description = "What plays: it is held against its kind.")
     private String source;
@@ -86,15 +94,35 @@ final class ListenCommand implements Callable<Integer> {
         Source known = source == null ? null : known();
         MeterReading reading = reading();
         counted();
+        OctaveCurve reckoned = reckoned();
         try {
-            return listen(known, reading);
+            return listen(known, reading, reckoned);
         } catch (UnusableRecording unusable) {
             spec.commandLine().getErr().println("pairwright: " + AnswerText.harmless(unusable.recording() + ": " + unusable.getMessage()));
             return Main.UNUSABLE;
         }
     }
 
-    private int listen(Source known, MeterReading reading) {
+    /** What was reckoned of a neighbour; null where nothing was given. */
+    private OctaveCurve reckoned() {
+        if (expected == null) {
+            return null;
+        }
+        if (!as.bleed) {
+            throw new ParameterException(spec.commandLine(), "--expected goes with --bleed. Add it, or leave this out");
+        }
+        try {
+            double[] octaves = Arrays.stream(expected.strip().split("\\s*,\\s*|\\s+")).mapToDouble(Double::parseDouble).toArray();
+            if (octaves.length == Octaves.COUNT && Arrays.stream(octaves).allMatch(db -> Math.abs(db) <= LARGEST_DB)) {
+                return OctaveCurve.of(octaves);
+            }
+        } catch (NumberFormatException none) {
+            // said below
+        }
+        throw new ParameterException(spec.commandLine(), "--expected must be nine numbers with commas between them, for 63 Hz to 16 kHz, but was \"" + Shown.of(expected) + "\"");
+    }
+
+    private int listen(Source known, MeterReading reading, OctaveCurve reckoned) {
         List<Recording> recordings = recordings();
         if (as.change || as.bleed) {
             Measured one = measured(recordings.get(0), null, null);
@@ -103,7 +131,7 @@ final class ListenCommand implements Callable<Integer> {
                 TakesCompared compared = TakesCompared.of(one, other);
                 return printed.print(ListenView.of(one, other, compared), ListenText.change(compared));
             }
-            BleedHeard bleed = BleedHeard.of(one, other, null);
+            BleedHeard bleed = BleedHeard.of(one, other, reckoned);
             return printed.print(ListenView.of(one, other, bleed), ListenText.bleed(bleed));
         }
         if (recordings.size() == 1 && !as.pair) {

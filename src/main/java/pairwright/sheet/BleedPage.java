@@ -1,7 +1,10 @@
 package pairwright.sheet;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Collectors;
 import pairwright.session.HearingWords;
 import pairwright.session.Hears;
 import pairwright.session.Line;
@@ -35,8 +38,12 @@ public final class BleedPage {
     public record Step(String shade, String says) {
     }
 
-    /** One line: its cells in the order of the columns, and what it hears in sentences. */
-    public record Row(int number, String name, String mic, List<Cell> cells, List<String> says) {
+    /** One line: its cells in the order of the columns, what it hears in sentences, and where the worst of that is held against recordings. */
+    public record Row(int number, String name, String mic, List<Cell> cells, List<String> says, List<Check> checks) {
+    }
+
+    /** A neighbour to record, and the address where that is held against the plan. */
+    public record Check(String neighbour, String href) {
     }
 
     /**
@@ -68,9 +75,18 @@ public final class BleedPage {
                 silent.add(line.number() + " " + line.name());
                 continue;
             }
-            rows.add(new Row(line.number(), line.name(), line.placement().name() + (line.side() ? ", the side: it is to hear beside" : ""), seats.stream().map(seat -> cell(at, line, heard, seat)).toList(), words.of(line, heard, MOST_SAID).stream().map(at.reader()::sentence).toList()));
+            rows.add(new Row(line.number(), line.name(), line.placement().name() + (line.side() ? ", the side: it is to hear beside" : ""), seats.stream().map(seat -> cell(at, line, heard, seat)).toList(), words.of(line, heard, MOST_SAID).stream().map(at.reader()::sentence).toList(), checks(at, line, heard)));
         }
         return new Content(seats.stream().map(at::seatName).toList(), rows, steps(plan), silent.isEmpty() ? "" : "Nothing of the room reaches " + String.join(", ", silent) + ".");
+    }
+
+    /** Those that come nearest to the own sound. */
+    private static List<Check> checks(AtPlan at, Line line, List<Hears> heard) {
+        return heard.stream().sorted(Comparator.comparingDouble(Hears::separationDb)).limit(MOST_SAID).map(hears -> {
+            String neighbour = at.lineUp().seat(hears.seat()).map(at::seatName).orElse(hears.seat());
+            return new Check(neighbour, at.visit().to(Param.address("/listen", List.of(new Param("what", "bleed"), new Param("of", line.number() + " " + line.name() + ", beside the " + neighbour),
+                    new Param("expectedOctavesDb", Arrays.stream(hears.octavesDb().toArray()).mapToObj(db -> Param.number(Math.rint(db * 10) / 10)).collect(Collectors.joining(", ")))))));
+        }).toList();
     }
 
     private static Cell cell(AtPlan at, Line line, List<Hears> heard, Seat seat) {

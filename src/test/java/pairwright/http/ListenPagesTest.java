@@ -99,6 +99,14 @@ class ListenPagesTest {
     }
 
     @Test
+    void whatAPlanReckonsWithIsInTheFormOfBleed() {
+        Markup form = get("/listen?what=bleed&of=3+violin%2C+beside+the+%3Cb%3Edrums&expectedOctavesDb=12%2C+9.5%2C+8%2C+8%2C+8%2C+8%2C+8%2C+8%2C+-3", 200);
+        assertTrue(form.text().contains("Held against what the plan reckons with: 3 violin, beside the <b>drums."), form.text());
+        assertEquals("12, 9.5, 8, 8, 8, 8, 8, 8, -3", form.id("in-expectedOctavesDb").at("value"));
+        assertFalse(get("/listen?what=bleed", 200).text().contains("Held against"));
+    }
+
+    @Test
     void aPairAChangeAndBleedAreToldToo() {
         double[] one = Multipart.noise(1);
         Markup pair = post(Multipart.form().file("file", "both.wav", Multipart.wav(one, Sounds.filtered(one, 24, hz -> -1))), "pair", 200);

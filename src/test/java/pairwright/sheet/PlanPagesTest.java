@@ -5,10 +5,13 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.net.URLDecoder;
+import java.nio.charset.StandardCharsets;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -27,6 +30,7 @@ import pairwright.locker.Role;
 import pairwright.session.Arrival;
 import pairwright.session.Change;
 import pairwright.session.Gear;
+import pairwright.session.Hears;
 import pairwright.session.Line;
 import pairwright.session.LineUp;
 import pairwright.session.Lost;
@@ -190,6 +194,22 @@ class PlanPagesTest {
         assertEquals(0, page.select("main form").size());
         Document check = page(CheckPage.of(reader, Map.of()));
         assertEquals(0, check.select("button[type=submit], input:not([disabled])").size());
+    }
+
+    @Test
+    void whatALineHearsWorstIsHeldAgainstRecordings() {
+        Document page = page(BleedPage.of(at(new Fixed(SmallPlan.planned(), null), null, Role.ENGINEER, Reader.METRIC, "bleed")));
+        List<String> links = page.select(".heard-words a").eachAttr("href");
+        assertFalse(links.isEmpty());
+        Hears worst = SmallPlan.plan(1).bleed().stream().filter(hears -> hears.line() == SmallPlan.plan(1).bleed().get(0).line())
+                .min(Comparator.comparingDouble(Hears::separationDb)).orElseThrow();
+        String first = URLDecoder.decode(links.get(0), StandardCharsets.UTF_8);
+        assertTrue(first.startsWith("/listen?what=bleed&of=" + worst.line() + " "), first);
+        String[] octaves = first.replaceFirst(".*expectedOctavesDb=", "").split(", ");
+        assertEquals(9, octaves.length, first);
+        for (int band = 0; band < octaves.length; band++) {
+            assertEquals(worst.octavesDb().at(band), Double.parseDouble(octaves[band]), 0.051, first);
+        }
     }
 
     @Test
