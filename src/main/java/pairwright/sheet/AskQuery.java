@@ -110,7 +110,7 @@ record AskQuery(Request request, List<Fault> faults) {
         addAll(query, "wish", request.wishes(), Word::id);
         query.addAll(LockerQuery.written(request));
         add(query, "player", request.player());
-        query.addAll(HeardQuery.written(request.heard()));
+        query.addAll(HeardQuery.written(request.source(), request.heard()));
         add(query, "options", request.options() == null ? null : request.options().toString());
         return query;
     }
@@ -157,7 +157,7 @@ record AskQuery(Request request, List<Fault> faults) {
             return new Request(visit.first("words"), single("source"), list("way"), list("dynamics"), single("room"), list("character"),
                     limits.equals(Limits.NONE) ? null : limits, neighbours(), list("circumstance"), list("technique"),
                     whole("options"), locker.from(), locker.until(), locker.use(), families("wish"), List.copyOf(lifted), single("player"),
-                    whole("draws"), HeardQuery.read(visit, faults));
+                    whole("draws"), HeardQuery.read(visit, single("source"), faults));
         }
 
         private Limits limits() {

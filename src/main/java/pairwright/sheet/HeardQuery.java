@@ -12,6 +12,8 @@ import pairwright.model.HeardBefore;
 
 /** What was heard of a player before, as part of an address. */
 final class HeardQuery {
+    /** Of which source it was heard; of another it says nothing. */
+    private static final String OF = "heardOf";
     static final String LEVEL = "heardLevel";
     static final String PEAK = "heardPeak";
     static final String TONE = "heardTone";
@@ -21,17 +23,28 @@ final class HeardQuery {
     private HeardQuery() {
     }
 
-    /** Null where nothing of it is there. */
-    static HeardBefore read(Visit visit, List<Fault> faults) {
+    /**
+     * Null where nothing of it is there, or where it was heard of another source.
+     *
+     * @param source that is asked about; null where it is in the words
+     */
+    static HeardBefore read(Visit visit, String source, List<Fault> faults) {
+        String of = visit.first(OF);
+        if (of != null && source != null && !of.equals(source)) {
+            return null;
+        }
         HeardBefore heard = new HeardBefore(number(visit, LEVEL, "dB", faults), number(visit, PEAK, "dB", faults), tone(visit, faults), number(visit, LOWEST, "Hz", faults),
                 number(visit, HIGHEST, "Hz", faults), null);
         return heard.changesNoFigure() ? null : heard;
     }
 
-    static List<Param> written(HeardBefore heard) {
+    static List<Param> written(String source, HeardBefore heard) {
         List<Param> query = new ArrayList<>();
         if (heard == null) {
             return query;
+        }
+        if (source != null) {
+            query.add(new Param(OF, source));
         }
         add(query, LEVEL, heard.typicalDbSpl());
         add(query, PEAK, heard.peakDbSpl());

@@ -6,6 +6,7 @@ import java.util.List;
  * A question as controls that can be changed.
  *
  * @param words the sentence, sent along as it is; empty for none
+ * @param heard what was heard of the player before, sent along as it is
  * @param sources by family
  * @param sourceKnown whether one is chosen
  * @param characters one list for each sound that is wanted, and one to add another
@@ -29,6 +30,7 @@ import java.util.List;
  */
 public record Parts(
         String words,
+        List<Param> heard,
         List<Choice.Group> sources,
         boolean sourceKnown,
         List<List<Choice>> characters,

@@ -45,6 +45,7 @@ final class PartsOf {
         Source source = meant.source() == null ? null : catalogue.sources().get(meant.source());
         return new Parts(
                 meant.words(),
+                HeardQuery.written(meant.source(), meant.heard()),
                 Choices.sources(catalogue, meant.source()),
                 source != null,
                 oneEach(Choices.of(catalogue.characters().values(), Character::id, Character::name, List.of()), meant.character(), "Nothing more"),

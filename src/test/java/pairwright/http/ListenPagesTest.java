@@ -89,6 +89,9 @@ class ListenPagesTest {
         Markup answer = get(question, 200);
         String heard = answer.one("main").text();
         assertTrue(heard.contains("As this player was heard") && heard.contains("It plays at 8") && heard.contains("Against the usual violin it has"), heard);
+        String sent = answer.id("parts").all("input").stream().filter(input -> input.at("name").startsWith("heard")).map(input -> input.at("name") + "=" + input.at("value")).collect(Collectors.joining("&")).replace(' ', '+');
+        assertTrue(get("/?source=violin&room=barn&" + sent, 200).text().contains("As this player was heard"), "changing a part keeps it: " + sent);
+        assertFalse(get("/?source=trumpet&" + sent, 200).text().contains("As this player was heard"), "of another source it says nothing");
         String without = answer.all(one -> one.name().equals("a") && one.text().equals("Ask for the usual player")).get(0).at("href");
         assertFalse(without.contains("heard"), without);
         assertFalse(get(without, 200).text().contains("As this player was heard"));
