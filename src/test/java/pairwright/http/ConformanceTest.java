@@ -59,7 +59,7 @@ class ConformanceTest {
             "{'words': 'trumpet, ribbon please', 'wishes': ['moving-coil']}",
             "{'source': 'trumpet', 'wishes': 'ribbon'}",
             "{'source': 'trumpet', 'player': 'Ines'}",
-            "{'source': 'trumpet', 'heard': {'typicalDbSpl': 104, 'peakDbSpl': 132.5, 'toneDb': [0, 0, 0, 0, 0, 3, 6, 6, 4], 'lowestHz': 150}}",
+            "{'source': 'trumpet', 'heard': {'typicalDbSpl': 104, 'peakDbSpl': 132.5, 'toneDb': [0, 0, 0, 0, 0, 3, 6, 6, 4], 'lowestHz': 150, 'highestHz': 1500}}",
             "{'words': 'double bass, warm', 'heard': {'toneDb': [0, 0, 3, 0, 0, 0, 0, 0, 0], 'lowestHz': null}}",
             "{'words': 'trumpet, no phantom, one mic', 'lifted': ['phantom', 'mics']}",
             "{'source': 'triangle', 'limits': {'onlyFamilies': ['ribbon'], 'preampGainDb': 20}}",
