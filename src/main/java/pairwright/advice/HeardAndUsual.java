@@ -11,6 +11,7 @@ import pairwright.model.HeardBefore;
 import pairwright.model.Level;
 import pairwright.model.Naming;
 import pairwright.model.Predicted;
+import pairwright.model.Range;
 import pairwright.model.Source;
 import pairwright.rules.Figure;
 
@@ -39,7 +40,7 @@ final class HeardAndUsual {
         Source source = heard.over(usual);
         List<String> says = new ArrayList<>();
         if (usual.level() != null) {
-            level(usual.level(), source.level(), heard, says);
+            level(usual, source.level(), heard, says);
         }
         if (heard.toneDb() != null) {
             says.add(tone(heard.toneDb(), Naming.small(usual.name())));
@@ -50,13 +51,26 @@ final class HeardAndUsual {
         if (heard.highestHz() != null && heard.highestHz() != usual.fundamentalHz().high()) {
             says.add("Its highest note is " + hz(heard.highestHz()) + " in place of " + hz(usual.fundamentalHz().high()) + ".");
         }
+        if (heard.crestDb() != null) {
+            says.add("Its peaks stand " + Figure.forPeople(heard.crestDb(), "dB") + " over a note" + (usual.crestDb() == null ? "." : "; of its kind " + range(usual.crestDb()) + " are usual.")
+                    + (heard.higherPeaksDb(usual.crestDb()) > 0 ? " The peaks are reckoned higher by what is more." : ""));
+        }
+        if (heard.attack() != null && heard.attack() != usual.attack()) {
+            says.add("Its notes start " + heard.attack().id() + "; of its kind " + usual.attack().id() + " is usual.");
+        }
         return says;
     }
 
-    private static void level(Level usual, Level level, HeardBefore heard, List<String> says) {
+    private static String range(Range usualDb) {
+        return Figure.forPeople(usualDb.low(), "dB").replace(" dB", "") + " to " + Figure.forPeople(usualDb.high(), "dB");
+    }
+
+    private static void level(Source kind, Level level, HeardBefore heard, List<String> says) {
+        Level usual = kind.level();
         if (heard.typicalDbSpl() == null && heard.peakDbSpl() == null) {
-            says.add("How loud it is was not read from a meter: the levels are those of its kind, " + dbSpl(usual.typicalDbSpl()) + " at one metre, peaks " + dbSpl(usual.peakDbSpl())
-                    + ". Read one while they play.");
+            says.add("How loud it is was not read from a meter: " + (heard.higherPeaksDb(kind.crestDb()) > 0 ? "the running level is that of its kind, " + dbSpl(usual.typicalDbSpl())
+                    + " at one metre, peaks " + dbSpl(level.peakDbSpl()) + " in place of " + dbSpl(usual.peakDbSpl())
+                    : "the levels are those of its kind, " + dbSpl(usual.typicalDbSpl()) + " at one metre, peaks " + dbSpl(usual.peakDbSpl())) + ". Read one while they play.");
             return;
         }
         says.add("It plays at " + dbSpl(level.typicalDbSpl()) + " at one metre, peaks " + dbSpl(level.peakDbSpl()) + "; of its kind " + dbSpl(usual.typicalDbSpl()) + " and "

@@ -5,11 +5,12 @@ import java.util.List;
 import java.util.Set;
 import pairwright.acoustics.OctaveCurve;
 import pairwright.acoustics.Octaves;
+import pairwright.model.Attack;
 import pairwright.model.HeardBefore;
 
 /** Reads what was heard of a player before, of a seat or of a question. */
 final class HeardBody {
-    private static final Set<String> FIELDS = Set.of("typicalDbSpl", "peakDbSpl", "toneDb", "lowestHz", "highestHz", "habits");
+    private static final Set<String> FIELDS = Set.of("typicalDbSpl", "peakDbSpl", "toneDb", "lowestHz", "highestHz", "crestDb", "attack", "habits");
 
     private HeardBody() {
     }
@@ -26,7 +27,8 @@ final class HeardBody {
         }
         in.onlyKnown(node, at, FIELDS);
         return new HeardBefore(in.number(root, at + "/typicalDbSpl"), in.number(root, at + "/peakDbSpl"), tone(in, root, at + "/toneDb"),
-                in.number(root, at + "/lowestHz"), in.number(root, at + "/highestHz"), in.texts(root, at + "/habits"));
+                in.number(root, at + "/lowestHz"), in.number(root, at + "/highestHz"), in.number(root, at + "/crestDb"),
+                in.constant(root, at + "/attack", Attack.values(), "attack"), in.texts(root, at + "/habits"));
     }
 
     private static OctaveCurve tone(JsonReader in, JsonNode root, String at) {

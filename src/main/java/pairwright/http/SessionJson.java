@@ -141,6 +141,8 @@ public final class SessionJson {
         }
         put(node, "lowestHz", heard.lowestHz());
         put(node, "highestHz", heard.highestHz());
+        put(node, "crestDb", heard.crestDb());
+        put(node, "attack", heard.attack() == null ? null : heard.attack().id());
         listed(node, "habits", heard.habits(), NODES::textNode);
         return node;
     }

@@ -5,6 +5,9 @@ import java.util.List;
 import pairwright.acoustics.OctaveCurve;
 import pairwright.acoustics.Octaves;
 import pairwright.acoustics.Weighting;
+import pairwright.model.Attack;
+import pairwright.model.HeardBefore;
+import pairwright.model.Range;
 import pairwright.model.Source;
 
 /**
@@ -16,10 +19,12 @@ import pairwright.model.Source;
  * @param toneDb against the average of the source, octave by octave
  * @param lowestHz lowest fundamental, where it is lower than the entry's or by a third higher
  * @param highestHz highest fundamental, likewise
+ * @param crestDb how far peaks stand over one note, where that is unlike the entry's: within it would say more than a recording can
+ * @param attack how fast notes start, where that is unlike the entry's
  * @param says what is unlike the entry, in sentences
  * @param restsOn what to mind, in sentences
  */
-public record Traits(String source, Double typicalDbSpl, Double peakDbSpl, OctaveCurve toneDb, Double lowestHz, Double highestHz, List<String> says, List<String> restsOn) {
+public record Traits(String source, Double typicalDbSpl, Double peakDbSpl, OctaveCurve toneDb, Double lowestHz, Double highestHz, Double crestDb, Attack attack, List<String> says, List<String> restsOn) {
     /** What differs less is within what players of one instrument differ by. */
     private static final double WORTH_SAYING_DB = 3;
     private static final double WORTH_SAYING_CREST_DB = 2;
@@ -33,6 +38,11 @@ public record Traits(String source, Double typicalDbSpl, Double peakDbSpl, Octav
         restsOn = List.copyOf(restsOn);
     }
 
+    /** What a question or a seat takes of it. */
+    public HeardBefore heard() {
+        return new HeardBefore(typicalDbSpl, peakDbSpl, toneDb, lowestHz, highestHz, crestDb, attack, null);
+    }
+
     /** Of a recording that can be used, of a source that sounds or of a lead. */
     public static Traits of(Measured measured, Source source) {
         OctaveCurve toneDb = tone(measured.octavesDb(), source.spectrumDb());
@@ -42,10 +52,12 @@ public record Traits(String source, Double typicalDbSpl, Double peakDbSpl, Octav
         Measured.Calibrated level = source.level() == null ? null : measured.calibrated();
         List<String> says = new ArrayList<>();
         tone(toneDb, says);
-        if (source.crestDb() != null && (measured.crestDb() > source.crestDb().high() + WORTH_SAYING_CREST_DB || measured.crestDb() < source.crestDb().low() - WORTH_SAYING_CREST_DB)) {
+        Double crestDb = isOfTheKind(measured.crestDb(), source.crestDb()) ? null : Double.valueOf(Math.rint(measured.crestDb() * 10) / 10);
+        if (crestDb != null) {
             says.add("Peaks stand " + Words.db(measured.crestDb()) + " over the note; of its kind " + Words.number(source.crestDb().low(), 0) + " to " + Words.db(source.crestDb().high()) + " are usual.");
         }
-        if (measured.attack() != null && measured.attack() != source.attack()) {
+        Attack attack = measured.attack() == source.attack() ? null : measured.attack();
+        if (attack != null) {
             says.add("Notes start in " + Words.number(measured.riseMs(), measured.riseMs() < 10 ? 1 : 0) + " ms, " + measured.attack().id() + "; of its kind " + source.attack().id() + " is usual.");
         }
         if (level != null && Math.abs(level.typicalDbSpl() - source.level().typicalDbSpl()) >= WORTH_SAYING_DB) {
@@ -60,7 +72,7 @@ public record Traits(String source, Double typicalDbSpl, Double peakDbSpl, Octav
             says.add("It sounds as its kind does: nothing of it needs another choice.");
         }
         return new Traits(source.id(), level == null ? null : Double.valueOf(level.typicalDbSpl()), level == null ? null : Double.valueOf(Math.max(level.typicalDbSpl(), level.peakDbSpl())), toneDb,
-                lowestHz, highestHz, says, rests(measured, source));
+                lowestHz, highestHz, crestDb, attack, says, rests(measured, source));
     }
 
     private static List<String> rests(Measured measured, Source source) {
@@ -70,6 +82,10 @@ public record Traits(String source, Double typicalDbSpl, Double peakDbSpl, Octav
             rests.add("How loud it is in the room a recording does not tell. Read a sound level meter while they play, and give what it shows and how far away it was.");
         }
         return rests;
+    }
+
+    private static boolean isOfTheKind(double heardDb, Range usualDb) {
+        return usualDb == null || heardDb <= usualDb.high() + WORTH_SAYING_CREST_DB && heardDb >= usualDb.low() - WORTH_SAYING_CREST_DB;
     }
 
     /** A range is told wider at once, and narrower only where a good part of it was not heard, which may be the tune. */

@@ -55,9 +55,9 @@ public record Source(
         Confidence confidence,
         List<Rests> basis) {
 
-    /** The same as a player was heard: as loud, of that spectrum and that range of fundamentals. */
-    public Source heard(Level otherLevel, OctaveCurve otherSpectrumDb, Range otherFundamentalHz) {
-        return new Source(id, name, family, says, words, signal, otherLevel, lead, otherSpectrumDb, otherFundamentalHz, attack, crestDb, sizeM, body,
+    /** The same as a player was heard: as loud, of that spectrum, range of fundamentals, attack and crest. */
+    public Source heard(Level otherLevel, OctaveCurve otherSpectrumDb, Range otherFundamentalHz, Attack otherAttack, Range otherCrestDb) {
+        return new Source(id, name, family, says, words, signal, otherLevel, lead, otherSpectrumDb, otherFundamentalHz, otherAttack, otherCrestDb, sizeM, body,
                 directivityIndexDb, wide, care, ways, positions, habits, pairs, confidence, basis);
     }
 }

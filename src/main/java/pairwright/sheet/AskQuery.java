@@ -65,6 +65,8 @@ record AskQuery(Request request, List<Fault> faults) {
         names.put(HeardQuery.TONE, "Octaves heard");
         names.put(HeardQuery.LOWEST, "Lowest note heard");
         names.put(HeardQuery.HIGHEST, "Highest note heard");
+        names.put(HeardQuery.CREST, "Peaks over the note heard");
+        names.put(HeardQuery.ATTACK, "Attack heard");
         names.put("options", "Options");
         names.put("draws", "Draws");
         return names;

@@ -26,7 +26,7 @@ public record FaultView(String path, List<Said> faults, List<Field> fields) {
             Map.entry("wishes", "wish"), Map.entry("from", "from"), Map.entry("until", "until"), Map.entry("locker", "locker"), Map.entry("options", "options"), Map.entry("draws", "draws"), Map.entry("distanceM", "nearDistance"),
             Map.entry("angleDegrees", "nearDegrees"), Map.entry("neighbours", "near"), Map.entry("micType", "type"), Map.entry("heard", "heard"),
             Map.entry("pattern", "pattern"), Map.entry("position", "position"), Map.entry("option", "mic"), Map.entry("typicalDbSpl", HeardQuery.LEVEL), Map.entry("peakDbSpl", HeardQuery.PEAK),
-            Map.entry("toneDb", HeardQuery.TONE), Map.entry("lowestHz", HeardQuery.LOWEST), Map.entry("highestHz", HeardQuery.HIGHEST)));
+            Map.entry("toneDb", HeardQuery.TONE), Map.entry("lowestHz", HeardQuery.LOWEST), Map.entry("highestHz", HeardQuery.HIGHEST), Map.entry("crestDb", HeardQuery.CREST), Map.entry("attack", HeardQuery.ATTACK)));
     private static final Map<String, String> MORE = Map.of("type", "Microphone type", "heard", "What is heard", "pattern", "Pattern", "position", "Place",
             "mic", "Microphone as it stands", "pair", "How the two relate", "option", "Option");
 

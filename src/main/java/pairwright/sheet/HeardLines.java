@@ -23,6 +23,10 @@ public final class HeardLines {
         text.append("    toneDb: [").append(String.join(", ", tone)).append("]\n");
         field(text, "lowestHz", traits.lowestHz());
         field(text, "highestHz", traits.highestHz());
+        field(text, "crestDb", traits.crestDb());
+        if (traits.attack() != null) {
+            text.append("    attack: ").append(traits.attack().id()).append('\n');
+        }
         return text.toString();
     }
 

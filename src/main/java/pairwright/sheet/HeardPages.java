@@ -15,7 +15,6 @@ import pairwright.listen.Measured;
 import pairwright.listen.TakesCompared;
 import pairwright.listen.TracksHeard;
 import pairwright.listen.Traits;
-import pairwright.model.HeardBefore;
 import pairwright.model.Request;
 
 /** What recordings show, as pages. */
@@ -47,8 +46,7 @@ public final class HeardPages {
 
     /** The address of the question what to put on this player. */
     private String asked(Traits traits) {
-        HeardBefore heard = new HeardBefore(traits.typicalDbSpl(), traits.peakDbSpl(), traits.toneDb(), traits.lowestHz(), traits.highestHz(), null);
-        return visit.to(Param.address("/", AskQuery.written(Request.of(null).of(traits.source(), heard))));
+        return visit.to(Param.address("/", AskQuery.written(Request.of(null).of(traits.source(), traits.heard()))));
     }
 
     /** Of tracks, each with each. */

@@ -7,6 +7,7 @@ import java.util.stream.Collectors;
 import pairwright.acoustics.OctaveCurve;
 import pairwright.acoustics.Octaves;
 import pairwright.catalogue.Shown;
+import pairwright.model.Attack;
 import pairwright.model.Fault;
 import pairwright.model.HeardBefore;
 
@@ -19,6 +20,8 @@ final class HeardQuery {
     static final String TONE = "heardTone";
     static final String LOWEST = "heardLowest";
     static final String HIGHEST = "heardHighest";
+    static final String CREST = "heardCrest";
+    static final String ATTACK = "heardAttack";
 
     private HeardQuery() {
     }
@@ -34,7 +37,7 @@ final class HeardQuery {
             return null;
         }
         HeardBefore heard = new HeardBefore(number(visit, LEVEL, "dB", faults), number(visit, PEAK, "dB", faults), tone(visit, faults), number(visit, LOWEST, "Hz", faults),
-                number(visit, HIGHEST, "Hz", faults), null);
+                number(visit, HIGHEST, "Hz", faults), number(visit, CREST, "dB", faults), attack(visit, faults), null);
         return heard.changesNoFigure() ? null : heard;
     }
 
@@ -53,6 +56,10 @@ final class HeardQuery {
         }
         add(query, LOWEST, heard.lowestHz());
         add(query, HIGHEST, heard.highestHz());
+        add(query, CREST, heard.crestDb());
+        if (heard.attack() != null) {
+            query.add(new Param(ATTACK, heard.attack().id()));
+        }
         return query;
     }
 
@@ -73,6 +80,15 @@ final class HeardQuery {
             return null;
         }
         return typed.number().getAsDouble();
+    }
+
+    private static Attack attack(Visit visit, List<Fault> faults) {
+        String text = visit.first(ATTACK);
+        Attack attack = Arrays.stream(Attack.values()).filter(one -> one.id().equals(text)).findFirst().orElse(null);
+        if (text != null && attack == null) {
+            faults.add(new Fault(ATTACK, "there is no attack \"" + Shown.of(text) + "\". Use one of " + Arrays.stream(Attack.values()).map(Attack::id).collect(Collectors.joining(", "))));
+        }
+        return attack;
     }
 
     private static OctaveCurve tone(Visit visit, List<Fault> faults) {

@@ -3,7 +3,6 @@ package pairwright.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
-import pairwright.acoustics.OctaveCurve;
 import pairwright.catalogue.Shown;
 import pairwright.model.Fault;
 import pairwright.model.HeardBefore;
@@ -111,14 +110,13 @@ record SeatReading(Seat seat, boolean placed, boolean faced, List<Fault> faults)
             return new Limits(most, base.phantom(), base.preampGainDb(), base.preampNoiseDbu(), base.onlyFamilies(), base.withoutFamilies(), base.onlyMicTypes(), base.withoutMicTypes());
         }
 
-        /** A tone curve came with a file; the form does not show it, and leaves it. */
+        /** Tone, crest and attack came with a file or from a recording; the form has no field for them, and leaves them. */
         private HeardBefore heard() {
-            HeardBefore old = was == null || was.heard() == null ? new HeardBefore(null, null, null, null, null, null) : was.heard();
-            OctaveCurve toneDb = old.toneDb();
-            HeardBefore heard = new HeardBefore(numbers.number(name("typicalDbSpl"), "dB SPL", old.typicalDbSpl()), numbers.number(name("peakDbSpl"), "dB SPL", old.peakDbSpl()), toneDb,
-                    numbers.number(name("lowestHz"), "Hz", old.lowestHz()), numbers.number(name("highestHz"), "Hz", old.highestHz()),
+            HeardBefore old = was == null || was.heard() == null ? HeardBefore.NOTHING : was.heard();
+            HeardBefore heard = new HeardBefore(numbers.number(name("typicalDbSpl"), "dB SPL", old.typicalDbSpl()), numbers.number(name("peakDbSpl"), "dB SPL", old.peakDbSpl()), old.toneDb(),
+                    numbers.number(name("lowestHz"), "Hz", old.lowestHz()), numbers.number(name("highestHz"), "Hz", old.highestHz()), old.crestDb(), old.attack(),
                     sent.lines(name("habits")).lines().map(String::strip).filter(line -> !line.isEmpty()).toList());
-            return heard.equals(new HeardBefore(null, null, null, null, null, null)) ? null : heard;
+            return heard.equals(HeardBefore.NOTHING) ? null : heard;
         }
     }
 }

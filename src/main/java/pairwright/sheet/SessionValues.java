@@ -78,7 +78,7 @@ final class SessionValues {
         if (seat.fixed()) {
             seat(row, "fixed", "yes");
         }
-        HeardBefore heard = seat.heard() == null ? new HeardBefore(null, null, null, null, null, null) : seat.heard();
+        HeardBefore heard = seat.heard() == null ? HeardBefore.NOTHING : seat.heard();
         seat(row, "typicalDbSpl", number(heard.typicalDbSpl()));
         seat(row, "peakDbSpl", number(heard.peakDbSpl()));
         seat(row, "lowestHz", number(heard.lowestHz()));

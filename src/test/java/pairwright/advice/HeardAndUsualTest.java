@@ -11,6 +11,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import pairwright.acoustics.OctaveCurve;
 import pairwright.model.Answer;
+import pairwright.model.Attack;
 import pairwright.model.HeardBefore;
 import pairwright.model.Request;
 import pairwright.model.Source;
@@ -25,7 +26,7 @@ class HeardAndUsualTest {
     void whoWasHeardAsTheEntrySaysChangesNothing() {
         for (Source source : knowledge.catalogue().sources().values()) {
             HeardBefore heard = new HeardBefore(source.level() == null ? null : source.level().typicalDbSpl(), source.level() == null ? null : source.level().peakDbSpl(), OctaveCurve.ZERO,
-                    source.fundamentalHz().low(), source.fundamentalHz().high(), null);
+                    source.fundamentalHz().low(), source.fundamentalHz().high(), source.crestDb() == null ? null : source.crestDb().high(), source.attack(), null);
             Answer with = advisor.ask(Request.of(null).of(source.id(), heard));
             assertEquals(advisor.ask(Request.of(null).of(source.id(), null)).options(), with.options(), source.id());
             assertEquals(List.of(with.options().isEmpty() ? "It changes nothing: nothing fits with or without it." : "It changes nothing of the order."), with.heard().changed(), source.id());
@@ -34,7 +35,7 @@ class HeardAndUsualTest {
 
     @Test
     void theAnswerIsThatOfACatalogueWhoseEntryHasWhatWasHeard() {
-        HeardBefore heard = new HeardBefore(96.0, 126.0, BRIGHT, 50.0, null, null);
+        HeardBefore heard = new HeardBefore(96.0, 126.0, BRIGHT, 50.0, null, 28.0, Attack.IMPULSIVE, null);
         for (String id : List.of("double-bass", "violin", "trumpet", "flute", "accordion")) {
             Knowledge other = new Knowledge(knowledge.catalogue().with(heard.over(knowledge.catalogue().sources().get(id))), knowledge.reader(), knowledge.rules());
             Answer with = advisor.ask(Request.of("small room, warm").of(id, heard));
@@ -53,6 +54,24 @@ class HeardAndUsualTest {
         assertTrue(shape.heard().noted().get(0).startsWith("How loud it is was not read from a meter: the levels are those of its kind, "), shape.heard().toString());
         assertTrue(shape.heard().noted().get(2).startsWith("Its lowest note is 180 Hz in place of "), shape.heard().toString());
         assertNull(advisor.ask(Request.of("violin")).heard());
+    }
+
+    @Test
+    void peaksThatStandFurtherOutAreReckonedWithAndThoseThatStandLessFarAreOnlyTold() {
+        Source violin = knowledge.catalogue().sources().get("violin");
+        double moreDb = 6;
+        HeardBefore hard = new HeardBefore(null, null, null, null, null, violin.crestDb().high() + moreDb, Attack.IMPULSIVE, null);
+        assertEquals(violin.level().peakDbSpl() + moreDb, hard.over(violin).level().peakDbSpl());
+        assertEquals(violin.level().typicalDbSpl(), hard.over(violin).level().typicalDbSpl());
+        Answer answer = advisor.ask(Request.of(null).of("violin", hard));
+        assertTrue(answer.heard().noted().get(0).contains("the running level is that of its kind"), answer.heard().toString());
+        assertTrue(answer.heard().noted().get(1).endsWith("The peaks are reckoned higher by what is more."), answer.heard().toString());
+        assertEquals("Its notes start impulsive; of its kind " + violin.attack().id() + " is usual.", answer.heard().noted().get(2));
+        assertEquals(violin.level().peakDbSpl() + moreDb, answer.question().numbers().peakDbSpl(), 0.001);
+
+        HeardBefore soft = new HeardBefore(null, null, null, null, null, violin.crestDb().low() - moreDb / 2, null, null);
+        assertEquals(violin.level(), soft.over(violin).level());
+        assertEquals(130.0, new HeardBefore(null, 130.0, null, null, null, 50.0, null, null).over(violin).level().peakDbSpl());
     }
 
     @Test
@@ -76,7 +95,7 @@ class HeardAndUsualTest {
     @Test
     void whatNobodyCanBeIsRefusedAtItsPlace() {
         UnusableQuestion refused = assertThrows(UnusableQuestion.class, () -> advisor.ask(Request.of(null).of("violin",
-                new HeardBefore(300.0, 200.0, null, 400.0, 300.0, List.of("sways")))));
-        assertEquals(List.of("/heard/typicalDbSpl", "/heard/peakDbSpl", "/heard/peakDbSpl", "/heard/highestHz", "/heard/habits"), refused.faults().stream().map(fault -> fault.at()).toList());
+                new HeardBefore(300.0, 200.0, null, 400.0, 300.0, 70.0, null, List.of("sways")))));
+        assertEquals(List.of("/heard/typicalDbSpl", "/heard/peakDbSpl", "/heard/peakDbSpl", "/heard/highestHz", "/heard/crestDb", "/heard/habits"), refused.faults().stream().map(fault -> fault.at()).toList());
     }
 }

@@ -9,6 +9,7 @@ import java.util.TreeSet;
 import java.util.stream.IntStream;
 import pairwright.acoustics.OctaveCurve;
 import pairwright.model.Catalogue;
+import pairwright.model.Attack;
 import pairwright.model.HeardBefore;
 import pairwright.model.Limits;
 import pairwright.model.MicFamily;
@@ -66,7 +67,8 @@ final class LineUps {
     private HeardBefore heard() {
         return new HeardBefore(random.nextBoolean() ? null : 60 + random.nextDouble() * 20, random.nextBoolean() ? null : 90 + random.nextDouble() * 20,
                 random.nextBoolean() ? null : OctaveCurve.of(random.doubles(9, -20, 20).toArray()), random.nextBoolean() ? null : 20 + random.nextDouble(),
-                random.nextBoolean() ? null : 1000 + random.nextDouble(), random.nextBoolean() ? null : List.of("Stamps: keep the stand off the \"boards\"", "\u201cLeans\u201d in"));
+                random.nextBoolean() ? null : 1000 + random.nextDouble(), random.nextBoolean() ? null : random.nextDouble() * 30,
+                random.nextBoolean() ? null : Attack.values()[random.nextInt(Attack.values().length)], random.nextBoolean() ? null : List.of("Stamps: keep the stand off the \"boards\"", "\u201cLeans\u201d in"));
     }
 
     private <T> List<T> some(List<T> of) {
