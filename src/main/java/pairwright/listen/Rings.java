@@ -133,8 +133,7 @@ final class Rings {
         for (int place = 1; looks >= LEAST_LOOKS && place < level.length - 1; place++) {
             double sideDb = Math.max(side(level, place, -1), side(level, place, 1));
             if (highest(level, place) && level[place] - sideDb >= STANDS_OUT_DB) {
-                double part = Double.isNaN(level[place - 1] + level[place + 1]) ? 0 : Pitch.top(level[place - 1], level[place], level[place + 1]);
-                found.add(new Measured.Resonance(LOWEST_HZ * Math.pow(2, (place + part) / PER_OCTAVE), level[place] - sideDb));
+                found.add(new Measured.Resonance(LOWEST_HZ * Math.pow(2, centre(level, place, sideDb) / PER_OCTAVE), level[place] - sideDb));
             }
         }
         found.sort((one, other) -> Double.compare(other.overDb(), one.overDb()));
@@ -164,6 +163,18 @@ final class Rings {
             }
         }
         return !Double.isNaN(level[place]);
+    }
+
+    /** Notes lie a semitone apart, so that the highest place is that of a note: what rings lies in the middle of all that is lifted. */
+    private static double centre(double[] level, int place, double sideDb) {
+        double sum = 0;
+        double weight = 0;
+        for (int other = Math.max(0, place - SIDE_FROM); other <= Math.min(level.length - 1, place + SIDE_FROM); other++) {
+            double lifted = Double.isNaN(level[other]) ? 0 : Math.max(0, level[other] - (level[place] + sideDb) / 2);
+            sum += lifted * other;
+            weight += lifted;
+        }
+        return sum / weight;
     }
 
     /** No number, and so nothing stands out, where a side is not known. */
