@@ -24,6 +24,7 @@ final class LongSpectrum {
     private final double[] edgesHz;
     /** Sums of levels, band by band; a band that is loud now and then counts little here. */
     private final double[] levels;
+    private final Rings rings = new Rings();
     private double loudest;
     private int told;
     private int filled;
@@ -77,6 +78,7 @@ final class LongSpectrum {
         loudest = Math.max(loudest, all);
         if (all > HEARD_SHARE * loudest && all > 0) {
             told++;
+            rings.look(now, binHz, all);
             for (int band = 0; band < levels.length; band++) {
                 levels[band] += Bands.db(Bands.between(now, binHz, edgesHz[band], edgesHz[band + 1]) / all);
             }
@@ -90,8 +92,13 @@ final class LongSpectrum {
         return Arrays.stream(octaves).map(octave -> all <= 0 ? 0 : octave / all).toArray();
     }
 
-    /** What stands out over half an octave to either side in the mean of all levels, the most first. */
+    /** What stands out whatever is played, the most first: of notes by their harmonics, of noise by the mean of all levels. */
     List<Measured.Resonance> resonances() {
+        return rings.ofNotes() ? rings.found() : overTheMean();
+    }
+
+    /** Over half an octave to either side. */
+    List<Measured.Resonance> overTheMean() {
         List<Measured.Resonance> found = new ArrayList<>();
         if (told < LEAST_STRETCHES) {
             return found;
