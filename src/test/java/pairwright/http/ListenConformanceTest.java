@@ -59,6 +59,7 @@ class ListenConformanceTest {
         see("source", source, 200);
         assertTrue(source.json().path("usable").asBoolean(), source.body());
         see("source", Multipart.form().file("file", "tune.wav", NOTES).field("source", "piccolo").to(port, AT + "source"), 200);
+        see("source", Multipart.form().file("file", "tune.wav", NOTES).field("source", "snare-drum").to(port, AT + "source"), 200);
         double[] one = Multipart.noise(1);
         double[] both = new double[one.length];
         double[] room = Multipart.noise(2);
