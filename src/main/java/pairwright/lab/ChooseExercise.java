@@ -100,7 +100,7 @@ final class ChooseExercise implements Exercise {
         List<String> rules = option.reasons().stream().map(Reason::rule).distinct().toList();
         List<Key.Entry> entries = new ArrayList<>();
         entries.add(new Key.Entry(MIC, mic.micType().name(), accepted(one.bestOfEach(), offer -> offer.micType().id()), why, rules));
-        entries.add(new Key.Entry(PLACE, mic.position().name(), accepted(bestAtEachPlace(), offer -> offer.position().id()), List.of(mic.position().brings()), rules));
+        entries.add(new Key.Entry(PLACE, mic.position().name(), accepted(bestAtEachPlace(), offer -> offer.position().id()), List.of("What it brings: " + mic.position().brings() + "."), rules));
         entries.add(new Key.Entry(DISTANCE, centimetres(mic.distanceM()) + " cm", List.of(), ofDistance(option, mic), rules));
         entries.add(entry(REASONS, letters(REASONS, OneMic.forIt(option))));
         if (mindAsked()) {

@@ -140,7 +140,7 @@ final class SessionExercise implements Exercise {
             entries.add(new Key.Entry(mic(seat), SessionPut.mic(offer).micType().name(), accepted(answer, mic(seat), List.copyOf(units.keySet())), why,
                     offer.option().reasons().stream().map(reason -> reason.rule()).distinct().toList()));
             entries.add(new Key.Entry(place(seat), SessionPut.mic(offer).position().name(), accepted(answer, place(seat), OneMic.standing(sources.get(seat)).stream().map(Position::id).toList()),
-                    List.of(SessionPut.mic(offer).position().brings() + "."), List.of()));
+                    List.of("What it brings: " + SessionPut.mic(offer).position().brings() + "."), List.of()));
         }
         Plan plan = planned();
         return new Key(answer, entries, plan == null ? List.of() : session.telling(plan).grave().stream().map(told -> told.says()).toList());

@@ -15,7 +15,7 @@ import java.util.List;
 import java.util.Properties;
 import java.util.logging.Logger;
 
-/** Stands before the driver of SQLite while it is open, and writes down each statement that is run. */
+/** Stands before the driver of SQLite while it is open, and writes down each statement that is run; not what a new connection is told, since a pool opens one when it will. */
 public final class CountingDriver implements Driver, AutoCloseable {
     private final Driver real;
     private final List<String> run = Collections.synchronizedList(new ArrayList<>());
@@ -56,7 +56,10 @@ public final class CountingDriver implements Driver, AutoCloseable {
     private <T> T counted(Class<T> kind, T whole, String text) {
         return kind.cast(Proxy.newProxyInstance(kind.getClassLoader(), new Class<?>[] {kind}, (proxy, method, arguments) -> {
             if (method.getName().startsWith("execute")) {
-                run.add(text != null ? text : String.valueOf(arguments[0]));
+                String statement = text != null ? text : String.valueOf(arguments[0]);
+                if (!statement.startsWith("PRAGMA ")) {
+                    run.add(statement);
+                }
             }
             Object result;
             try {
