@@ -182,7 +182,8 @@ final class RuleCompiler {
 
     private Built build(List<Source> sources) {
         KieServices services = KieServices.get();
-        ReleaseId id = services.newReleaseId("rules", "r" + UUID.randomUUID(), "1");
+        // of the built-in rules two builds give the same bytes; a house may be read twice at once, and each reading has a name of its own
+        ReleaseId id = services.newReleaseId("rules", house ? "r" + UUID.randomUUID() : "built-in", "1");
         KieFileSystem files = services.newKieFileSystem();
         files.generateAndWritePomXML(id);
         Map<String, String> fileByPath = new LinkedHashMap<>();
