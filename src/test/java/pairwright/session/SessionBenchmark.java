@@ -26,6 +26,8 @@ public final class SessionBenchmark {
             "accordion", "trombone", "steel-string-guitar", "flute", "upright-piano", "congas", "viola", "alto-saxophone", "mandolin", "backing-voices", "banjo", "clean-guitar-amplifier",
             "bass-amplifier", "harp");
     private static final double ROOM_EACH_M = 2.4;
+    /** In a smaller session there is no screen and nobody is to stay together. */
+    private static final int LAST_TOGETHER = 17;
     private static final double PRICE_POINTS = 5;
     private static final KnowledgeStore KNOWLEDGE = KnowledgeStore.builtIn();
 
@@ -107,7 +109,7 @@ public final class SessionBenchmark {
         return new Planner(KNOWLEDGE::current, HouseMemory.NOTHING);
     }
 
-    /** In rows; every third of them with a limit of one microphone, every second pair of neighbours to be told apart. */
+    /** In rows; every third of them with a limit of one microphone, every fourth to be told from the one before. */
     private static LineUp lineUp(int seats) {
         int columns = (int) Math.ceil(Math.sqrt(seats));
         int rows = (seats + columns - 1) / columns;
@@ -121,8 +123,10 @@ public final class SessionBenchmark {
                 apart.add(List.of("seat-" + i, id));
             }
         }
-        return new LineUp("Benchmark", new Floor(null, columns * ROOM_EACH_M, rows * ROOM_EACH_M, 5, 0.8), all, List.of(new Gobo("screen", 2, 2.4, 5, 2.4, 1.5)), apart,
-                List.of(List.of("seat-10", "seat-17")), null, null, 3);
+        boolean large = seats > LAST_TOGETHER;
+        List<Gobo> gobos = large ? List.of(new Gobo("screen", 2, 2.4, 5, 2.4, 1.5)) : List.of();
+        List<List<String>> together = large ? List.of(List.of("seat-10", "seat-" + LAST_TOGETHER)) : List.of();
+        return new LineUp("Benchmark", new Floor(null, columns * ROOM_EACH_M, rows * ROOM_EACH_M, 5, 0.8), all, gobos, apart, together, null, null, 3);
     }
 
     /** So many units of every type, the first two of them matched; channels and stands enough for one and a half for each seat of it. */
