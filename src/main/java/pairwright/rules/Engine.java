@@ -21,19 +21,25 @@ import pairwright.model.Effect;
 final class Engine {
     private final List<Model> models;
     private final Map<String, RuleInfo> byId = new HashMap<>();
-    /** What moves a score or rules out: asked of every placement that is possible. Null where there is none, or where they need no engine. */
-    private final KieBase scoring;
-    /** The same without an engine; null where some of them need one. */
-    private final OneByOne oneByOne;
-    /** What only warns: asked of the few that are shown. Null where there is none. */
-    private final KieBase warning;
+    /** What moves a score or rules out: asked of every placement that is possible. */
+    private final Way scoring;
+    /** What only warns: asked of the few that are shown. */
+    private final Way warning;
+
+    /** How some rules are asked: one after another where all of them can be, else by the engine; both are null where there are no rules. */
+    private record Way(OneByOne oneByOne, KieBase engine) {
+    }
 
     Engine(List<Model> models, List<RuleInfo> infos) {
         this.models = models;
         infos.forEach(info -> byId.put(info.id(), info));
-        this.oneByOne = OneByOne.of(models, ids(false));
-        this.scoring = oneByOne == null ? ready(ids(false)) : null;
-        this.warning = ready(ids(true));
+        this.scoring = way(ids(false));
+        this.warning = way(ids(true));
+    }
+
+    private Way way(Set<String> ids) {
+        OneByOne oneByOne = OneByOne.of(models, ids);
+        return new Way(oneByOne, oneByOne == null ? ready(ids) : null);
     }
 
     /** The rules it has, by id. */
@@ -68,7 +74,8 @@ final class Engine {
      * @throws RuntimeException what a rule trips over
      */
     void judge(boolean warn, Setting setting, List<?> subjects, Out out) {
-        if (!warn && oneByOne != null) {
+        OneByOne oneByOne = (warn ? warning : scoring).oneByOne();
+        if (oneByOne != null) {
             Judging judging = new Judging();
             judging.begin();
             int before = out.findings().size();
@@ -85,25 +92,20 @@ final class Engine {
     }
 
     /**
-     * The same for facts of any kind.
+     * The same for facts of any kind, by rules that need the engine.
      *
      * @throws RuntimeException what a rule trips over
      */
     void judge(boolean warn, List<?> facts, Out out) {
-        KieBase rules = warn ? warning : scoring;
+        KieBase rules = (warn ? warning : scoring).engine();
         if (rules != null) {
             judge(rules, facts, out);
         }
     }
 
-    /** All rules that do not warn by the engine, whether they need it or not: to see that both say the same. */
-    void judgeByTheEngine(List<?> facts, Out out) {
-        judge(byTheEngine(), facts, out);
-    }
-
-    /** All rules that do not warn, made ready for the engine. */
-    KieBase byTheEngine() {
-        return ready(ids(false));
+    /** All rules that do not warn, or those that do, made ready for the engine whether they need it or not: to see that both say the same. */
+    KieBase byTheEngine(boolean warn) {
+        return ready(ids(warn));
     }
 
     /** What they were made of. */

@@ -116,11 +116,11 @@ public final class RuleBase {
     }
 
     /** What the engine finds where the rules are usually asked without it; no house rules. */
-    List<Finding> scoreByTheEngine(Setting setting, List<?> subjects) {
+    List<Finding> byTheEngine(boolean warn, Setting setting, List<?> subjects) {
         Out out = new Out(builtIn.rules(), null);
         List<Object> facts = new ArrayList<>(subjects);
         facts.add(0, setting);
-        builtIn.judgeByTheEngine(facts, out);
+        Engine.judge(builtIn.byTheEngine(warn), facts, out);
         return sorted(facts, out.findings());
     }
 

@@ -36,12 +36,17 @@ class OneByOneTest {
             }
             Situation situation = Situation.differing(one.how());
             List<Object> subjects = List.of(situation.placed(), situation.paired(), situation.paired().second());
-            List<Finding> byTheEngine = RULES.scoreByTheEngine(situation.setting(), subjects);
-            assertEquals(told(byTheEngine), told(RULES.score(situation.setting(), subjects)), one.rule());
-            byTheEngine.forEach(finding -> fired.add(finding.rule().id()));
+            for (boolean warn : new boolean[] {false, true}) {
+                List<Finding> byTheEngine = RULES.byTheEngine(warn, situation.setting(), subjects);
+                assertEquals(told(byTheEngine), told(warn ? RULES.warn(situation.setting(), subjects) : RULES.score(situation.setting(), subjects)), one.rule());
+                byTheEngine.forEach(finding -> fired.add(finding.rule().id()));
+            }
         }
-        long scoring = RULES.rules().stream().filter(info -> info.effect() != Effect.CAUTION && !info.ofAPlan()).count();
-        assertTrue(fired.size() > 0.9 * scoring, "of " + scoring + " rules only these spoke at all: " + fired);
+        for (boolean warn : new boolean[] {false, true}) {
+            List<String> all = RULES.rules().stream().filter(info -> (info.effect() == Effect.CAUTION) == warn && !info.ofAPlan()).map(RuleInfo::id).toList();
+            List<String> silent = all.stream().filter(id -> !fired.contains(id)).toList();
+            assertTrue(silent.size() < 0.1 * all.size(), "of " + all.size() + " rules these were silent: " + silent);
+        }
     }
 
     private static List<String> told(List<Finding> findings) {

@@ -48,7 +48,7 @@ public class RulesBenchmark {
             cases.add(AskCase.of(Request.of(DifferentQuestions.of(i)), now));
         }
         rules = RuleBase.builtIn().engine();
-        engine = rules.byTheEngine();
+        engine = rules.byTheEngine(false);
     }
 
     private AskCase next() {
