@@ -59,7 +59,7 @@ final class Growth {
     }
 
     Growth(boolean full) {
-        asked = full ? 190 : 19;
+        asked = full ? 190 : 57;
     }
 
     List<Grown> measured() {

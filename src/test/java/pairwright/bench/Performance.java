@@ -10,6 +10,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.regex.Pattern;
 import org.openjdk.jmh.results.RunResult;
 import org.openjdk.jmh.runner.Runner;
 import org.openjdk.jmh.runner.options.OptionsBuilder;
@@ -27,6 +28,10 @@ public final class Performance {
     private static final double LINEAR = 1.1;
     private static final double MOST_GROWTH = 1.05;
 
+    private static final List<String> PARTS = List.of("parts", "load", "start", "growth", "memory", "work");
+    /** Of logging, and what to do instead where a locker has too few units: none of it a figure. */
+    private static final Pattern NO_FIGURE = Pattern.compile("SLF4J.*|.*\\. Instead: .*");
+
     private final boolean full;
     private final StringBuilder page = new StringBuilder();
     private final List<String> goals = new ArrayList<>();
@@ -38,7 +43,7 @@ public final class Performance {
     /** {@code quick} or {@code full}; after it the parts that are wanted, all where none is named. */
     public static void main(String[] arguments) throws Exception {
         boolean full = arguments.length > 0 && arguments[0].equals("full");
-        new Performance(full).write(Path.of("docs", "performance.md"), arguments.length > 1 ? List.of(arguments).subList(1, arguments.length) : List.of("parts", "load", "start", "growth", "memory"));
+        new Performance(full).write(Path.of("docs", "performance.md"), arguments.length > 1 ? List.of(arguments).subList(1, arguments.length) : PARTS);
         System.exit(0);
     }
 
@@ -53,6 +58,7 @@ public final class Performance {
         parts.put("start", this::start);
         parts.put("growth", this::growth);
         parts.put("memory", this::memory);
+        parts.put("work", this::work);
         for (Map.Entry<String, Part> part : parts.entrySet()) {
             if (wanted.contains(part.getKey())) {
                 System.out.println("measuring: " + part.getKey());
@@ -209,5 +215,24 @@ public final class Performance {
         double growth = Double.parseDouble(mb.get(mb.size() - 1)) / Double.parseDouble(mb.get(1));
         line("| %s | %s | %.3f | %s |", what, String.join(", ", mb), growth, said.all("TOOK").get(0)[0]);
         goal(what + " without growth (under 5 %% after the first tenth)".replace("%%", "%"), String.format(Locale.ROOT, "%.3f times", growth), growth < MOST_GROWTH);
+    }
+
+    /** What takes longer than an ask; each of these has a command of its own, see DEVELOPERS.md. */
+    private void work() throws Exception {
+        heading("Plans, exercises and recordings");
+        line("As each of their own commands prints it.");
+        work("A session planned and planned again, phase by phase", "pairwright.session.SessionBenchmark", full ? "7" : "3");
+        work("Exercises drawn, allotted and marked", "pairwright.lab.LabBenchmark");
+        work("Recordings measured", "pairwright.listen.ListenBenchmark", full ? "60" : "15");
+    }
+
+    private void work(String what, String main, String... arguments) throws Exception {
+        Children.Said said = Children.run(Children.java(null, main, arguments));
+        line("%n%s:%n%n```", what);
+        said.lines().stream().filter(one -> !NO_FIGURE.matcher(one).matches()).forEach(one -> page.append(one.replace("```", "")).append('\n'));
+        line("```");
+        if (said.exit() != 0) {
+            goal(what, "ended with " + said.exit(), false);
+        }
     }
 }
