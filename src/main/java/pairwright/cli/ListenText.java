@@ -9,7 +9,6 @@ import pairwright.acoustics.Octaves;
 import pairwright.listen.BleedHeard;
 import pairwright.listen.Measured;
 import pairwright.listen.PairHeard;
-import pairwright.listen.PairWords;
 import pairwright.listen.TakesCompared;
 import pairwright.listen.TracksHeard;
 import pairwright.listen.Traits;
@@ -19,6 +18,8 @@ import pairwright.sheet.HeardLines;
 final class ListenText {
     private static final int BAR_DB = 2;
     private static final int LONGEST_BAR = 24;
+    /** Of an octave in which neither sounds. */
+    private static final String NOTHING = "\u2013";
 
     private ListenText() {
     }
@@ -67,10 +68,14 @@ final class ListenText {
                 text.append('\n');
             }
             line(text, pair.first() + " and " + pair.second() + ":");
-            PairWords.of(pair).forEach(says -> AnswerText.wrapped("  - ", "    ", AnswerText.harmless(says), AnswerText.WIDTH).forEach(one -> text.append(one).append('\n')));
+            tracks.says(pair).forEach(says -> AnswerText.wrapped("  - ", "    ", AnswerText.harmless(says), AnswerText.WIDTH).forEach(one -> text.append(one).append('\n')));
             text.append('\n');
             List<List<String>> rows = new ArrayList<>();
             for (int band = 0; band < Octaves.COUNT; band++) {
+                if (!pair.heard(band)) {
+                    rows.add(List.of(octave(band), NOTHING, NOTHING, NOTHING, NOTHING, NOTHING, NOTHING));
+                    continue;
+                }
                 rows.add(List.of(octave(band), signed(pair.differenceOctavesDb().at(band)), String.format(Locale.ROOT, "%.0f %%", 100 * pair.coherence().at(band)), signed(pair.sumDb().at(band)),
                         signed(pair.flippedDb().at(band)), signed(pair.alignedDb().at(band)), String.format(Locale.ROOT, "%.2f", pair.correlationOctavesShare().at(band)).replace('-', '\u2212')));
             }

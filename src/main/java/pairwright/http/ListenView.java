@@ -1,11 +1,11 @@
 package pairwright.http;
 
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import pairwright.listen.BleedHeard;
 import pairwright.listen.Measured;
 import pairwright.listen.PairHeard;
-import pairwright.listen.PairWords;
 import pairwright.listen.TakesCompared;
 import pairwright.listen.TracksHeard;
 import pairwright.listen.Traits;
@@ -28,12 +28,11 @@ public final class ListenView {
         return view;
     }
 
-    /** Of a pair. */
-    public static Map<String, Object> of(PairHeard pair) {
+    private static Map<String, Object> of(PairHeard pair, List<String> says) {
         Map<String, Object> view = new LinkedHashMap<>();
         view.put("pair", pair);
         view.put("related", pair.related());
-        view.put("says", PairWords.of(pair));
+        view.put("says", says);
         return view;
     }
 
@@ -41,7 +40,7 @@ public final class ListenView {
     public static Map<String, Object> of(TracksHeard tracks) {
         Map<String, Object> view = new LinkedHashMap<>();
         view.put("says", tracks.says());
-        view.put("pairs", tracks.pairs().stream().map(ListenView::of).toList());
+        view.put("pairs", tracks.pairs().stream().map(pair -> of(pair, tracks.says(pair))).toList());
         return view;
     }
 

@@ -11,6 +11,9 @@ final class Alignment {
     private static final double EVENING = 0.8;
     private static final double LOWEST_HZ = 60;
     private static final double HIGHEST_HZ = 16_000;
+    /** A second place that fits so nearly as well is a second reading, where between the two it fits much worse. */
+    private static final double NEARLY = 0.85;
+    private static final double MUCH_WORSE = 0.6;
 
     private final Fourier fourier = Fourier.faded(2 * WINDOW, WINDOW);
     private final double binHz;
@@ -39,8 +42,9 @@ final class Alignment {
      * @param laterFrames by how many samples the second is later, whole ones
      * @param inverted whether it is the other way up
      * @param marginDb by how much this fits better than the best that is the other way up
+     * @param rivalFrames another delay that fits about as well, the same way up; null for none
      */
-    record Found(int laterFrames, boolean inverted, double marginDb) {
+    record Found(int laterFrames, boolean inverted, double marginDb, Integer rivalFrames) {
     }
 
     Found found(int mostFrames) {
@@ -66,6 +70,23 @@ final class Alignment {
         double up = Math.max(0, product[Math.floorMod(highest, product.length)]);
         double down = Math.max(0, -product[Math.floorMod(lowest, product.length)]);
         boolean inverted = down > up;
-        return new Found(inverted ? lowest : highest, inverted, 2 * Math.abs(Bands.db(Math.max(up, 1e-12)) - Bands.db(Math.max(down, 1e-12))));
+        int later = inverted ? lowest : highest;
+        return new Found(later, inverted, 2 * Math.abs(Bands.db(Math.max(up, 1e-12)) - Bands.db(Math.max(down, 1e-12))), rival(product, later, mostFrames));
+    }
+
+    private static Integer rival(double[] product, int best, int mostFrames) {
+        double height = product[Math.floorMod(best, product.length)];
+        Integer rival = null;
+        for (int side = -1; side <= 1; side += 2) {
+            double least = 1;
+            for (int shift = best + side; Math.abs(shift) <= mostFrames; shift += side) {
+                double share = product[Math.floorMod(shift, product.length)] / height;
+                least = Math.min(least, share);
+                if (least < MUCH_WORSE && share >= (rival == null ? NEARLY : product[Math.floorMod(rival, product.length)] / height)) {
+                    rival = shift;
+                }
+            }
+        }
+        return rival;
     }
 }

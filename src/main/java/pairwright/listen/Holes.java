@@ -7,6 +7,7 @@ import java.util.List;
 /** Where two tracks together have holes that each alone has not. */
 final class Holes {
     private static final double LEAST_DB = 6;
+    private static final double RISES_TO_DB = -3;
     private static final int MOST = 8;
     private static final double LOWEST_HZ = 50;
     private static final double HIGHEST_HZ = 16_000;
@@ -34,13 +35,18 @@ final class Holes {
         return combs;
     }
 
-    /** Whether nothing about it, as far as it rises by 3 dB to either side, is deeper. */
+    /** Whether it rises to either side to where they hardly take anything from one another, and nothing on the way is deeper: what cancels all over has no holes. */
     private static boolean deepest(double[] over, int bin) {
         for (int side = -1; side <= 1; side += 2) {
-            for (int at = bin + side; at > 0 && at < over.length && over[at] < over[bin] + 3; at += side) {
+            int at = bin + side;
+            while (at > 0 && at < over.length && over[at] < RISES_TO_DB) {
                 if (over[at] < over[bin]) {
                     return false;
                 }
+                at += side;
+            }
+            if (at <= 0 || at >= over.length) {
+                return false;
             }
         }
         return true;

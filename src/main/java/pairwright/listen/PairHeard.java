@@ -14,6 +14,7 @@ import pairwright.acoustics.OctaveCurve;
  * @param laterFrames by how many samples the second hears the same later; earlier where below 0
  * @param laterMs the same in milliseconds
  * @param wayM the same as a way through the air
+ * @param rivalFrames another delay that fits about as well, so that neither is a fact; null for none
  * @param inverted whether the second is the other way up; null for not sure
  * @param marginDb by how much that fits better than the contrary
  * @param commonShare how much of the two belongs together, all frequencies by their power
@@ -29,7 +30,7 @@ import pairwright.acoustics.OctaveCurve;
  * @param correlationOctavesShare the same octave by octave
  * @param curve both and their sum, by frequency, for a picture
  */
-public record PairHeard(String first, String second, boolean stereo, double durationS, double rateHz, double laterFrames, double laterMs, double wayM, Boolean inverted, double marginDb,
+public record PairHeard(String first, String second, boolean stereo, double durationS, double rateHz, double laterFrames, double laterMs, double wayM, Double rivalFrames, Boolean inverted, double marginDb,
         double commonShare, OctaveCurve coherence, double differenceDb, OctaveCurve differenceOctavesDb, OctaveCurve sumDb, OctaveCurve flippedDb, OctaveCurve alignedDb,
         double alignedGainDb, List<Comb> combs, double correlationShare, OctaveCurve correlationOctavesShare, List<Point> curve) {
     /** Below this the two are strangers: no delay between them means anything. */

@@ -93,7 +93,7 @@ public final class PairMeter {
         Arrays.setAll(correlation, band -> correlation(product[band], one[band], two[band]));
         double laterMs = laterFrames / rateHz * 1000;
         return new PairHeard(first.name(), second.name(), first.recording() == second.recording(), durationS, rateHz, laterFrames, laterMs, laterMs / 1000 * Delay.SPEED_OF_SOUND_M_PER_S,
-                found.marginDb() >= SURE_DB ? Boolean.valueOf(found.inverted()) : null, found.marginDb(), 2 * Arrays.stream(common).sum() / Arrays.stream(apart).sum(),
+                found.rivalFrames() == null ? null : Double.valueOf(found.rivalFrames()), found.marginDb() >= SURE_DB ? Boolean.valueOf(found.inverted()) : null, found.marginDb(), 2 * Arrays.stream(common).sum() / Arrays.stream(apart).sum(),
                 OctaveCurve.of(coherence), ratioDb(twoAll, oneAll), OctaveCurve.of(difference), over(straight, apart, spectrum), over(flipped, apart, spectrum),
                 over(aligned, apart, spectrum), gainDb(aligned, straight, spectrum), Holes.of(straight, spectrum),
                 correlation(Arrays.stream(product).sum(), oneAll, twoAll), OctaveCurve.of(correlation), curve(straight, flipped, spectrum));

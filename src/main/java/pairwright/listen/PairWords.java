@@ -17,23 +17,43 @@ public final class PairWords {
     /** With less in common a phase is chance. */
     private static final double LEAST_COHERENCE = 0.2;
     private static final double MOST_TOLD_DB = 20;
+    private static final double SHARED = 0.5;
+    /** No two microphones agree so well. */
+    private static final double SAME_SHARE = 0.99999;
+    private static final double SAME_DB = 0.05;
+    private static final double LEAST_MOVE_M = 0.01;
+    private static final double MOST_MOVE_M = 2;
+    static final String INVERT = "invert it (the polarity button, \u00f8, of its channel), or look for a wrongly wired lead.";
 
     private PairWords() {
     }
 
     /** Sentences, the weightiest first; one at least. */
     public static List<String> of(PairHeard pair) {
+        return of(pair, pair.inverted() == null || !pair.inverted() ? null : pair.second() + " is the other way up: " + INVERT, true);
+    }
+
+    /**
+     * Sentences on one of several pairs, of which those about all of them say what to do.
+     *
+     * @param inverted what is said where one is the other way up
+     * @param alone whether nothing else is said of when they hear it
+     */
+    static List<String> of(PairHeard pair, String inverted, boolean alone) {
         List<String> says = new ArrayList<>();
         if (!pair.related()) {
-            says.add("These two have next to nothing in common (" + Words.number(100 * pair.commonShare(), 0) + " % of their power). They hear different sources, or were not recorded at the same time; no delay between them means anything.");
-            if (Math.abs(pair.differenceDb()) >= WORTH_DB) {
-                level(pair, says);
-            }
+            strangers(pair, says);
             return List.copyOf(says);
         }
-        polarity(pair, says);
-        time(pair, says);
+        if (pair.correlationShare() > SAME_SHARE && Math.abs(pair.differenceDb()) < SAME_DB) {
+            return List.of(pair.stereo() ? "Left and right are the same: a mono recording in a stereo file. Of two microphones it tells nothing; look how it was exported."
+                    : "Both hold the very same sound: one is a copy of the other. Look whether the right tracks were exported.");
+        }
+        if (pair.inverted() != null) {
+            says.add(pair.inverted() ? inverted : "Both are the same way up.");
+        }
         flip(pair, says);
+        time(pair, alone, says);
         holes(pair, says);
         level(pair, says);
         if (pair.stereo()) {
@@ -44,16 +64,21 @@ public final class PairWords {
         return List.copyOf(says);
     }
 
-    private static void polarity(PairHeard pair, List<String> says) {
-        if (pair.inverted() == null) {
-            says.add("Whether one is the other way up cannot be told surely (" + Words.db(pair.marginDb()) + " between the two readings, " + Words.db(PairMeter.SURE_DB)
-                    + " are wanted): flip it, listen in mono at equal level, and keep the fuller.");
-        } else {
-            says.add(pair.inverted() ? pair.second() + " is the other way up: invert it, or look for a wrongly wired lead." : "Both are the same way up.");
+    private static void strangers(PairHeard pair, List<String> says) {
+        String shared = Words.octaves(band -> pair.heard(band) && pair.coherence().at(band) >= SHARED);
+        says.add("These two have next to nothing in common (" + Words.number(100 * pair.commonShare(), 0) + " % of their power). They hear different sources, or were not recorded at the same time; no delay between them means anything."
+                + (shared.isEmpty() ? "" : " Only at " + shared + " do they share something, such as a hum or what comes through the floor."));
+        if (Math.abs(pair.differenceDb()) >= WORTH_DB) {
+            level(pair, says);
         }
     }
 
-    private static void time(PairHeard pair, List<String> says) {
+    private static void time(PairHeard pair, boolean alone, List<String> says) {
+        if (pair.rivalFrames() != null) {
+            says.add("Two delays fit about as well: " + pair.second() + " " + moment(pair, pair.laterFrames()) + ", or " + moment(pair, pair.rivalFrames())
+                    + ". What plays stands in more than one place, or one note goes on: move and shift nothing by this. Clap once where the main player is and measure that.");
+            return;
+        }
         if (Math.abs(pair.laterFrames()) < SAME_FRAMES) {
             says.add("They hear it at the same time, to half a sample.");
             return;
@@ -62,13 +87,14 @@ public final class PairWords {
         String early = later ? pair.first() : pair.second();
         String late = later ? pair.second() : pair.first();
         String way = Words.way(pair.wayM());
-        String frames = Words.number(Math.abs(pair.laterFrames()), 1) + " samples";
-        says.add(late + " hears it " + Words.number(Math.abs(pair.laterMs()), 2) + " ms later than " + early + ": " + frames + ", " + way + " of air.");
-        String move = "move " + late + " " + way + " nearer or " + early + " " + way + " back, or shift " + late + " earlier by " + Words.number(Math.abs(pair.laterFrames()), 0) + " samples";
+        says.add(late + " hears it " + Words.number(Math.abs(pair.laterMs()), 2) + " ms later than " + early + ": " + samples(pair.laterFrames(), 1) + ", " + way + " of air.");
+        if (!alone) {
+            return;
+        }
         String costs = "; what else " + late + " hears then comes too early by as much, and its depth goes";
         String leave = "If they are a stereo pair, do not shift one against the other: that delay is the place of what plays, and with it gone everything else is out of place. Where the middle leans, move the whole pair "
                 + "until both are equally far from what should be in the middle.";
-        String bring = "If one is close and the other far, there are two ways. Bring them together: " + move + costs + ". Or leave it for the depth, which costs what the sum loses"
+        String bring = "If one is close and the other far, there are two ways. Bring them together: " + move(pair, late, way) + costs + ". Or leave it for the depth, which costs what the sum loses"
                 + (pair.alignedGainDb() >= WORTH_DB ? ", " + Words.db(pair.alignedGainDb()) + " on the whole." : ", here less than " + Words.db(WORTH_DB) + " on the whole.");
         if (pair.stereo()) {
             says.add(leave);
@@ -79,19 +105,47 @@ public final class PairWords {
         }
     }
 
-    /** Octave by octave, as the phase between two may turn on the way up: what helps below may harm above. */
+    private static String moment(PairHeard pair, double laterFrames) {
+        return Math.abs(laterFrames) < SAME_FRAMES ? "hears it at the same time"
+                : "hears it " + Words.number(Math.abs(laterFrames) / pair.rateHz() * 1000, 2) + " ms " + (laterFrames > 0 ? "later" : "earlier");
+    }
+
+    private static String samples(double frames, int digits) {
+        String number = Words.number(Math.abs(frames), digits);
+        return number + (number.equals("1") ? " sample" : " samples");
+    }
+
+    /** A stand is set to a centimetre or two, and is not carried through the room for this. */
+    private static String move(PairHeard pair, String late, String way) {
+        String shift = "shift " + late + " earlier by " + samples(pair.laterFrames(), 0);
+        double sizeM = Math.abs(pair.wayM());
+        return sizeM < LEAST_MOVE_M ? shift + ", as no stand can be set to " + way : sizeM > MOST_MOVE_M ? shift + ", rather than carry a stand over " + way : "move " + late + " " + way + " nearer, or " + shift;
+    }
+
+    /** Octave by octave, as the phase between two may turn on the way up: what helps below may harm above. Never against what is said of polarity. */
     private static void flip(PairHeard pair, List<String> says) {
         IntPredicate told = band -> pair.heard(band) && pair.coherence().at(band) > LEAST_COHERENCE;
         IntPredicate gains = band -> told.test(band) && flippedGainDb(pair, band) >= WORTH_DB;
         IntPredicate costs = band -> told.test(band) && flippedGainDb(pair, band) <= -WORTH_DB;
-        String gained = Words.octaves(gains);
-        String lost = Words.octaves(costs);
-        if (gained.isEmpty() && lost.isEmpty()) {
-            says.add("Inverting one changes their sum by less than " + Words.db(WORTH_DB) + " anywhere.");
-        } else if (gained.isEmpty()) {
-            says.add("Inverting one only takes away, at " + lost + ": leave it.");
+        boolean fills = !Words.octaves(gains).isEmpty();
+        boolean thins = !Words.octaves(costs).isEmpty();
+        String what = (fills ? "fill the sum at " + Words.octaves(gains) + " by up to " + most(pair, gains) : "") + (fills && thins ? " and " : "")
+                + (thins ? "thin it at " + Words.octaves(costs) + " by up to " + most(pair, costs) : "");
+        boolean apart = pair.rivalFrames() == null && Math.abs(pair.laterFrames()) >= SAME_FRAMES;
+        String turns = ": the phase between them turns on the way up, so listen in mono and keep the fuller.";
+        boolean inverted = Boolean.TRUE.equals(pair.inverted());
+        if (pair.inverted() == null) {
+            says.add("Whether one is the other way up cannot be told surely (" + Words.db(pair.marginDb()) + " between the two readings, " + Words.db(PairMeter.SURE_DB) + " are wanted). "
+                    + (fills ? "Inverting one would " + what + (thins ? "" : " and cost nothing") + ": press the polarity button (\u00f8) of one, listen in mono at equal level, and keep the fuller."
+                    : thins ? "As they stand, inverting one only takes away, at " + Words.octaves(costs) + ": leave it." : "As they stand it makes less than " + Words.db(WORTH_DB) + " of difference anywhere."));
+        } else if (!fills && !thins) {
+            says.add("Inverting one changes their sum by less than " + Words.db(WORTH_DB) + " anywhere" + (inverted && apart ? " as they stand: the time between them decides that." : "."));
+        } else if (inverted) {
+            says.add("Inverting it would " + what + (!thins ? " and cost nothing." : apart ? " as they stand; what it thins is the time between them, and goes once they are brought together." : turns));
+        } else if (!fills) {
+            says.add("Inverting one only takes away, at " + Words.octaves(costs) + ": leave it.");
         } else {
-            says.add("Inverting one would fill the sum at " + gained + " by up to " + most(pair, gains) + (lost.isEmpty() ? " and costs nothing." : " and thin it at " + lost + " by up to " + most(pair, costs) + "."));
+            says.add(apart ? "Leave them so: inverting one would " + what + " as they stand, but that is the time between them; brought together it would take away everywhere." : "Inverting one would " + what + turns);
         }
     }
 

@@ -5,6 +5,8 @@ import java.util.List;
 /** What the two channels of a stereo recording make of width and of mono. */
 final class StereoWords {
     private static final double WORTH_DB = 1;
+    /** No pair of microphones before a source does that by where it stands. */
+    private static final double AGAINST = -0.5;
     private static final double CLOSE_TO_MONO_DB = -15;
     private static final double NARROW_DB = -8;
     private static final double HOLLOW_DB = 0;
@@ -17,6 +19,11 @@ final class StereoWords {
     }
 
     static void add(PairHeard pair, List<String> says) {
+        if (pair.correlationShare() < AGAINST) {
+            says.add("Correlation is " + Words.number(pair.correlationShare(), 2) + ": in mono they cancel, by up to " + Words.db(deepestDb(pair))
+                    + ", and over two loudspeakers there is no middle. Mend that first and measure again; till then nothing can be said of width.");
+            return;
+        }
         double sideDb = pair.sideDb();
         String alike = Words.octaves(band -> pair.heard(band) && pair.correlationOctavesShare().at(band) > 0.8);
         String against = Words.octaves(band -> pair.heard(band) && pair.correlationOctavesShare().at(band) < -0.2);
@@ -29,7 +36,7 @@ final class StereoWords {
     }
 
     private static String width(double sideDb) {
-        return sideDb < CLOSE_TO_MONO_DB ? "close to mono" : sideDb < NARROW_DB ? "narrow" : sideDb < HOLLOW_DB ? "wide" : "wider than there is a middle for, so that the middle is weak";
+        return sideDb < CLOSE_TO_MONO_DB ? "close to mono, all of it in the middle" : sideDb < NARROW_DB ? "narrow, most of it near the middle" : sideDb < HOLLOW_DB ? "wide, spread from side to side" : "very wide, with a weak middle";
     }
 
     private static double deepestDb(PairHeard pair) {

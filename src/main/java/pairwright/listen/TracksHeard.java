@@ -2,9 +2,11 @@ package pairwright.listen;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
 
 /**
  * Several tracks, each with each.
@@ -28,16 +30,32 @@ public record TracksHeard(List<PairHeard> pairs, List<String> says) {
         return new TracksHeard(sorted, sorted.size() < 2 ? List.of() : says(sorted));
     }
 
+    /** What is said of one of the pairs: of several nothing that those words about all of them say better. */
+    public List<String> says(PairHeard pair) {
+        if (pairs.size() < 2) {
+            return PairWords.of(pair);
+        }
+        List<String> odd = odd(pairs, names(pairs));
+        String inverted = odd.contains(pair.first()) ? pair.first() : pair.second();
+        return PairWords.of(pair, odd.isEmpty() ? "They are the other way up against one another: invert one of them, listen to all together in mono, and keep the fuller."
+                : inverted + " is the other way up, as said above.", false);
+    }
+
+    private static Set<String> names(List<PairHeard> pairs) {
+        Set<String> names = new TreeSet<>();
+        pairs.forEach(pair -> names.addAll(List.of(pair.first(), pair.second())));
+        return names;
+    }
+
     private static List<String> says(List<PairHeard> pairs) {
         List<String> says = new ArrayList<>();
-        Set<String> names = new LinkedHashSet<>();
-        pairs.forEach(pair -> names.addAll(List.of(pair.first(), pair.second())));
+        Set<String> names = names(pairs);
         upsideDown(pairs, names, says);
         Move best = best(pairs, names);
         if (best != null) {
             says.add("Moving one track mends most: shift " + best.track + " " + (best.earlierMs > 0 ? "earlier" : "later") + " by " + Words.number(Math.abs(best.earlierMs) * pairs.get(0).rateHz() / 1000, 0)
                     + " samples (" + Words.number(Math.abs(best.earlierMs), 2) + " ms, " + Words.way(best.earlierM) + " of air), and it is in step with " + Words.list(best.with)
-                    + ". Leave it where it belongs to a stereo pair.");
+                    + ". What else it hears is then out of step by as much, and if it is far its depth goes. Leave it where it belongs to a stereo pair.");
         }
         PairHeard first = pairs.get(0);
         if (first.related() && first.alignedGainDb() >= WORTH_DB) {
@@ -48,15 +66,55 @@ public record TracksHeard(List<PairHeard> pairs, List<String> says) {
         return says;
     }
 
-    /** The other way up against all that it can be told of, which are all the same way up. */
     private static void upsideDown(List<PairHeard> pairs, Set<String> names, List<String> says) {
+        List<String> odd = odd(pairs, names);
+        List<String> others = pairs.stream().filter(pair -> told(pair) && pair.inverted()).map(pair -> odd.contains(pair.first()) ? pair.second() : pair.first()).distinct().sorted().toList();
+        if (odd.size() == 1) {
+            says.add(odd.get(0) + " is the other way up against " + others.size() + (others.size() == 1 ? " other" : " others") + ": invert it first" + PairWords.INVERT.substring("invert it".length()));
+        } else if (!odd.isEmpty()) {
+            says.add(Words.list(odd) + " are the other way up against " + Words.list(others) + ": invert these " + (odd.size() == 2 ? "two" : String.valueOf(odd.size())) + " first" + PairWords.INVERT.substring("invert it".length()).replace("its channel", "each channel"));
+        }
+    }
+
+    private static boolean told(PairHeard pair) {
+        return pair.related() && pair.inverted() != null;
+    }
+
+    /** The fewer of two sets that are each the same way up and the other way up against one another; none where there is no such parting. */
+    private static List<String> odd(List<PairHeard> pairs, Set<String> names) {
+        Map<String, Boolean> up = new TreeMap<>();
         for (String name : names) {
-            List<PairHeard> told = pairs.stream().filter(pair -> pair.related() && pair.inverted() != null).toList();
-            List<PairHeard> mine = told.stream().filter(pair -> of(pair, name)).toList();
-            if (mine.size() > 1 && mine.stream().allMatch(PairHeard::inverted) && told.stream().filter(pair -> !of(pair, name)).noneMatch(PairHeard::inverted)) {
-                says.add(name + " is the other way up against " + mine.size() + " others: invert it first.");
+            if (!up.containsKey(name) && pairs.stream().anyMatch(pair -> told(pair) && of(pair, name))) {
+                if (!up.isEmpty() && !reached(pairs, up, name)) {
+                    continue; // has nothing to do with those before
+                }
+                up.put(name, true);
+                spread(pairs, up);
             }
         }
+        boolean holds = pairs.stream().filter(TracksHeard::told).filter(pair -> up.containsKey(pair.first()) && up.containsKey(pair.second()))
+                .allMatch(pair -> pair.inverted() == (up.get(pair.first()) != up.get(pair.second())));
+        List<String> straight = up.keySet().stream().filter(up::get).toList();
+        List<String> turned = up.keySet().stream().filter(name -> !up.get(name)).toList();
+        return !holds || turned.isEmpty() ? List.of() : turned.size() <= straight.size() ? turned : straight;
+    }
+
+    private static boolean reached(List<PairHeard> pairs, Map<String, Boolean> up, String name) {
+        return pairs.stream().anyMatch(pair -> told(pair) && of(pair, name) && (up.containsKey(pair.first()) || up.containsKey(pair.second())));
+    }
+
+    private static void spread(List<PairHeard> pairs, Map<String, Boolean> up) {
+        int before;
+        do {
+            before = up.size();
+            for (PairHeard pair : pairs) {
+                if (told(pair) && up.containsKey(pair.first()) != up.containsKey(pair.second())) {
+                    boolean known = up.getOrDefault(pair.first(), up.get(pair.second()));
+                    up.putIfAbsent(pair.first(), pair.inverted() != known);
+                    up.putIfAbsent(pair.second(), pair.inverted() != known);
+                }
+            }
+        } while (up.size() > before);
     }
 
     private record Move(String track, double earlierMs, double earlierM, List<String> with, double gainDb) {
@@ -66,7 +124,7 @@ public record TracksHeard(List<PairHeard> pairs, List<String> says) {
     private static Move best(List<PairHeard> pairs, Set<String> names) {
         Move best = null;
         for (String name : names) {
-            List<PairHeard> mine = pairs.stream().filter(pair -> of(pair, name) && pair.related()).toList();
+            List<PairHeard> mine = pairs.stream().filter(pair -> of(pair, name) && pair.related() && pair.rivalFrames() == null).toList();
             if (mine.stream().anyMatch(pair -> Math.abs(pair.laterMs()) < STEP_MS)) {
                 continue;
             }

@@ -56,7 +56,7 @@ public final class HeardPages {
         if (!tracks.says().isEmpty()) {
             leaves.add(new HeardView.Leaf("All of them", List.of(), List.of(), tracks.says().stream().map(reader::figures).toList(), List.of(), List.of(), ""));
         }
-        IntStream.range(0, tracks.pairs().size()).forEach(i -> leaves.add(leaf.of(tracks.pairs().get(i), "pair-" + (i + 1))));
+        IntStream.range(0, tracks.pairs().size()).forEach(i -> leaves.add(leaf.of(tracks.pairs().get(i), tracks.says(tracks.pairs().get(i)), "pair-" + (i + 1))));
         return page("Tracks that belong together", "pair", leaves);
     }
 

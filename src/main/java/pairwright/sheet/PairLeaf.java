@@ -8,7 +8,6 @@ import pairwright.drawing.Drawing;
 import pairwright.drawing.FunctionDrawing;
 import pairwright.drawing.Reader;
 import pairwright.listen.PairHeard;
-import pairwright.listen.PairWords;
 
 /** Two tracks on a page: what to do, the picture of their sum, and both in figures. */
 final class PairLeaf {
@@ -21,8 +20,11 @@ final class PairLeaf {
         this.reader = reader;
     }
 
-    /** @param key unlike that of any other picture of the page */
-    HeardView.Leaf of(PairHeard pair, String key) {
+    /**
+     * @param says what is said of them
+     * @param key unlike that of any other picture of the page
+     */
+    HeardView.Leaf of(PairHeard pair, List<String> says, String key) {
         double[] hertz = values(pair, PairHeard.Point::frequencyHz);
         Drawing drawing = FunctionDrawing.of("Their sum, and their sum with one flipped, over each alone", FunctionDrawing.Axis.logarithmic("Frequency", "Hz"),
                 FunctionDrawing.Axis.linear("Level", "dB").within(LEAST_DB, MOST_DB),
@@ -32,8 +34,8 @@ final class PairLeaf {
                         new FunctionDrawing.Series("one flipped", hertz, values(pair, PairHeard.Point::flippedDb))), null, List.of(), key, reader);
         HeardView.Table octaves = HeardFigures.bands(reader, "Octaves. Sums in dB over what two strangers of these levels would give: 3 dB is full addition",
                 List.of("Octave", "Second over first", "In common", "Sum", "One inverted", "Aligned", "Correlation"),
-                List.of(pair.differenceOctavesDb(), pair.coherence(), pair.sumDb(), pair.flippedDb(), pair.alignedDb(), pair.correlationOctavesShare()));
-        return new HeardView.Leaf(pair.first() + " and " + pair.second(), List.of(), List.of(), PairWords.of(pair).stream().map(reader::figures).toList(), List.of(drawing),
+                List.of(pair.differenceOctavesDb(), pair.coherence(), pair.sumDb(), pair.flippedDb(), pair.alignedDb(), pair.correlationOctavesShare()), pair::heard);
+        return new HeardView.Leaf(pair.first() + " and " + pair.second(), List.of(), List.of(), says.stream().map(reader::figures).toList(), List.of(drawing),
                 List.of(octaves, picture(pair)), "");
     }
 

@@ -69,6 +69,8 @@ class ListenConformanceTest {
         }
         Reply pair = Multipart.form().file("file", "near.wav", Multipart.wav(one)).file("file", "far.wav", Multipart.wav(both)).to(port, AT + "pair");
         see("pair", pair, 200);
+        double[] tone = Sounds.sine(1 << 16, 439.453125, 0.3); // of which every period fits
+        see("pair", Multipart.form().file("file", "near.wav", Multipart.wav(tone)).file("file", "far.wav", Multipart.wav(Sounds.filtered(tone, 30, hz -> 0.5))).to(port, AT + "pair"), 200);
         see("change", Multipart.form().file("before", "b.wav", NOTES).file("after", "a.wav", NOTES).to(port, AT + "change"), 200);
         see("bleed", Multipart.form().file("own", "o.wav", NOTES).file("neighbour", "n.wav", SOUND).field("expectedOctavesDb", "1,2,3,4,5,6,7,8,9").to(port, AT + "bleed"), 200);
         double[] cut = Sounds.times(one, 40);

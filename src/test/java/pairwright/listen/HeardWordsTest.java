@@ -68,8 +68,9 @@ class HeardWordsTest {
     void aPairThatIsTheOtherWayUpAndLateIsToldWithTheWayToMend() throws IOException {
         double[] sound = Sounds.noise(FRAMES, 1);
         List<String> says = pair(sound, Sounds.filtered(sound, 48, hz -> -0.5));
-        assertEquals("pair.wav, right is the other way up: invert it, or look for a wrongly wired lead.", says.get(0));
-        assertTrue(says.get(1).startsWith("pair.wav, right hears it 1 ms later than pair.wav, left: 48 samples, 34 cm of air."), says.get(1));
+        assertEquals("pair.wav, right is the other way up: invert it (the polarity button, \u00f8, of its channel), or look for a wrongly wired lead.", says.get(0));
+        assertTrue(says.get(1).startsWith("Inverting it would fill the sum at"), says.get(1));
+        assertTrue(says.get(2).startsWith("pair.wav, right hears it 1 ms later than pair.wav, left: 48 samples, 34 cm of air."), says.get(2));
         assertTrue(says.stream().anyMatch(one -> one.equals("pair.wav, right is 6 dB softer than pair.wav, left.")), says::toString);
     }
 
