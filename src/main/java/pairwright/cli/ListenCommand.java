@@ -129,10 +129,10 @@ final class ListenCommand implements Callable<Integer> {
             Measured other = measured(recordings.get(1), null, null);
             if (as.change) {
                 TakesCompared compared = TakesCompared.of(one, other);
-                return printed.print(ListenView.of(one, other, compared), ListenText.change(compared));
+                return printed.print(ListenView.of(one, other, compared), ListenText.change(one, other, compared));
             }
             BleedHeard bleed = BleedHeard.of(one, other, reckoned);
-            return printed.print(ListenView.of(one, other, bleed), ListenText.bleed(bleed));
+            return printed.print(ListenView.of(one, other, bleed), ListenText.bleed(one, other, bleed));
         }
         if (recordings.size() == 1 && !as.pair) {
             Measured measured = measured(recordings.get(0), reading, known);

@@ -18,6 +18,8 @@ import pairwright.sheet.HeardLines;
 final class ListenText {
     private static final int BAR_DB = 2;
     private static final int LONGEST_BAR = 24;
+    /** Between the loudest seconds and the softest: less is one way of playing. */
+    private static final double ONE_LOUDNESS_DB = 3;
     /** Of an octave in which neither sounds. */
     private static final String NOTHING = "\u2013";
 
@@ -36,7 +38,9 @@ final class ListenText {
             line(text, String.format(Locale.ROOT, "At 1 m     %.0f dB SPL, highest peak %.0f dB SPL", measured.calibrated().typicalDbSpl(), measured.calibrated().peakDbSpl()));
         }
         if (measured.loud() != null) {
-            line(text, String.format(Locale.ROOT, "Passages   loudest %s dBFS at %s, softest %s dBFS at %s", signed(measured.loud().runningDbfs()), clock(measured.loud().fromS()),
+            line(text, measured.loud().runningDbfs() - measured.soft().runningDbfs() < ONE_LOUDNESS_DB
+                    ? String.format(Locale.ROOT, "Passages   all about as loud, %s dBFS: give a soft one as well", signed(measured.loud().runningDbfs()))
+                    : String.format(Locale.ROOT, "Passages   loudest %s dBFS at %s, softest %s dBFS at %s", signed(measured.loud().runningDbfs()), clock(measured.loud().fromS()),
                     signed(measured.soft().runningDbfs()), clock(measured.soft().fromS())));
         }
         line(text, String.format(Locale.ROOT, "Peaks      %.0f dB over the note, %.0f dB over the whole", measured.crestDb(), measured.takeCrestDb()));
@@ -85,20 +89,28 @@ final class ListenText {
         return text.toString();
     }
 
-    static String change(TakesCompared compared) {
+    static String change(Measured before, Measured after, TakesCompared compared) {
         StringBuilder text = new StringBuilder();
         compared.says().forEach(says -> line(text, says));
+        flaws(text, before, after);
         text.append('\n');
         differences(text, compared.after() + " over " + compared.before() + ", at equal level", compared.octavesDb());
         return text.toString();
     }
 
-    static String bleed(BleedHeard bleed) {
+    static String bleed(Measured own, Measured neighbour, BleedHeard bleed) {
         StringBuilder text = new StringBuilder();
         bleed.says().forEach(says -> line(text, says));
+        flaws(text, own, neighbour);
         text.append('\n');
         differences(text, bleed.own() + " over " + bleed.neighbour(), bleed.octavesDb());
         return text.toString();
+    }
+
+    private static void flaws(StringBuilder text, Measured... recordings) {
+        for (Measured one : recordings) {
+            one.flaws().forEach(flaw -> line(text, (flaw.serious() ? "Not to be used: " : "Mind: ") + one.recording() + ": " + flaw.says() + "."));
+        }
     }
 
     private static void differences(StringBuilder text, String title, OctaveCurve octavesDb) {

@@ -38,7 +38,7 @@ public record BleedHeard(String own, String neighbour, double separationDb, Octa
             // where the source itself has nothing, the neighbour is filtered away or does no harm
             worst = ownOctaves.at(band) > -25 && octaves.at(band) < octaves.at(worst) ? band : worst;
         }
-        List<String> says = new ArrayList<>();
+        List<String> says = new ArrayList<>(TakesCompared.doubts(own, neighbour));
         says.add("The neighbour is " + Words.number(Math.abs(separationDb), 1) + " dB " + (separationDb >= 0 ? "under" : "over") + " its own source, nearest at " + Words.octave(worst) + " with "
                 + Words.db(octaves.at(worst)) + ".");
         if (expectedOctavesDb != null) {

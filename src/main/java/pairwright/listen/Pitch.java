@@ -18,6 +18,7 @@ final class Pitch {
     private static final int PER_OCTAVE = 24;
     private static final int LEAST_LOOKS = 12;
     private static final double LEAST_SHARE_OF_LOOKS = 0.25;
+    private static final double LEAST_SHARE_OF_NOTES = 0.05;
 
     private final int step;
     private final double rateHz;
@@ -138,6 +139,19 @@ final class Pitch {
             return null;
         }
         return new Measured.Fundamentals(percentile(0.05), percentile(0.5), percentile(0.95), (double) clear / looks);
+    }
+
+    /** How many different semitones were played more than by the way. */
+    int differentNotes() {
+        int notes = 0;
+        int last = -PER_OCTAVE;
+        for (int bin = 0; bin < histogram.length; bin++) {
+            if (histogram[bin] >= Math.max(2, LEAST_SHARE_OF_NOTES * clear) && bin - last >= PER_OCTAVE / 12) {
+                notes++;
+                last = bin;
+            }
+        }
+        return notes;
     }
 
     private double percentile(double share) {

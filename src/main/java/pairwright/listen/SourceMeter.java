@@ -20,8 +20,8 @@ public final class SourceMeter {
     private static final double SOFT_DBFS = -50;
     private static final double LEAST_OVER_NOISE_DB = 25;
     private static final double PASSAGE_S = 4;
-    /** So many semitones must be played, lest a note be taken for a resonance. */
-    private static final double LEAST_SEMITONES = 5;
+    /** So many different notes must be played, lest one that several share as a harmonic be taken for a resonance. */
+    static final int LEAST_NOTES = 8;
     /** Nothing is weaker: below is the noise of the recording. */
     private static final double LEAST_OCTAVE_DB = -80;
 
@@ -88,7 +88,7 @@ public final class SourceMeter {
         return new Measured(recording.name(), done / recording.rateHz(), recording.rateHz(), recording.channels(), recording.bits(), runningDbfs, loudness.peakDbfs(),
                 loudness.playingShare(), relative, loudness.crestDb(), loudness.peakDbfs() + SINE_CREST_DB - runningDbfs, riseMs,
                 riseMs == null ? null : attack(riseMs), onsets.count(), loudness.noiseDbfs(), fundamentals, spectrum.resonances(),
-                fundamentals == null || 12 * Math.log(fundamentals.highHz() / fundamentals.lowHz()) / Math.log(2) >= LEAST_SEMITONES,
+                fundamentals == null || pitch.differentNotes() >= LEAST_NOTES,
                 loudness.passage(1, PASSAGE_S), loudness.passage(0, PASSAGE_S), clips.count(),
                 reading == null ? null : calibrated(reading, octaves, runningDbfs, loudness.peakDbfs(), centreOffsetM), flaws(recording, done, loudness, clips));
     }

@@ -30,7 +30,7 @@ public record TakesCompared(String before, String after, double louderDb, Octave
         OctaveCurve octaves = absolute(after).minus(absolute(before)).plus(-louderDb);
         double crestDb = after.crestDb() - before.crestDb();
         Double noiseDb = before.noiseDbfs() == null || after.noiseDbfs() == null ? null : Double.valueOf(after.noiseDbfs() - before.noiseDbfs() - louderDb);
-        List<String> says = new ArrayList<>();
+        List<String> says = new ArrayList<>(doubts(before, after));
         String more = Words.octaves(band -> octaves.at(band) >= WORTH_SAYING_DB);
         String less = Words.octaves(band -> octaves.at(band) <= -WORTH_SAYING_DB);
         says.add(more.isEmpty() && less.isEmpty() ? "At equal level no octave differs by " + Words.number(WORTH_SAYING_DB, 1) + " dB or more."
@@ -39,12 +39,25 @@ public record TakesCompared(String before, String after, double louderDb, Octave
             says.add(after.recording() + " was " + Words.number(Math.abs(louderDb), 1) + " dB " + (louderDb > 0 ? "louder" : "softer") + ". Match that before you listen, lest the louder one win.");
         }
         if (Math.abs(crestDb) >= WORTH_SAYING_DB) {
-            says.add("Peaks stand " + Words.number(Math.abs(crestDb), 1) + " dB " + (crestDb > 0 ? "further out." : "less far out."));
+            says.add("Peaks stand " + Words.number(Math.abs(crestDb), 1) + " dB " + (crestDb > 0 ? "further over the notes." : "less far over the notes."));
         }
         if (noiseDb != null && Math.abs(noiseDb) >= 3) {
             says.add("Between the notes it is " + Words.db(Math.abs(noiseDb)) + (noiseDb > 0 ? " noisier." : " quieter."));
         }
         return new TakesCompared(before.recording(), after.recording(), louderDb, octaves, crestDb, noiseDb, says);
+    }
+
+    /** What in the recordings themselves keeps a comparison from being trusted. */
+    static List<String> doubts(Measured before, Measured after) {
+        List<String> doubts = new ArrayList<>();
+        for (Measured one : List.of(before, after)) {
+            if (!one.usable()) {
+                doubts.add(one.recording() + " should not be used, see below: rest nothing on what follows, and record it again.");
+            } else if (one.clips() > 0) {
+                doubts.add("In " + one.recording() + " tops are cut off: what follows of peaks and of the highest octaves is not to be trusted.");
+            }
+        }
+        return doubts;
     }
 
     /** Octave by octave in dBFS: together they are the running level. */

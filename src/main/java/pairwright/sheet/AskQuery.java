@@ -60,6 +60,7 @@ record AskQuery(Request request, List<Fault> faults) {
         names.put("until", "Needed until");
         names.put("locker", "Choose from");
         names.put("player", "Who plays");
+        names.put(HeardQuery.OF, "Heard of which source");
         names.put(HeardQuery.LEVEL, "Level heard");
         names.put(HeardQuery.PEAK, "Peaks heard");
         names.put(HeardQuery.TONE, "Octaves heard");

@@ -14,7 +14,7 @@ import pairwright.model.HeardBefore;
 /** What was heard of a player before, as part of an address. */
 final class HeardQuery {
     /** Of which source it was heard; of another it says nothing. */
-    private static final String OF = "heardOf";
+    static final String OF = "heardOf";
     static final String LEVEL = "heardLevel";
     static final String PEAK = "heardPeak";
     static final String TONE = "heardTone";

@@ -103,4 +103,43 @@ class HeardWordsTest {
         assertEquals("Against what was reckoned it is worse at 2 kHz: look whether the null points where the sheet says, and what is between or behind them.", bleed.says().get(1));
         assertEquals("That is as reckoned, to 4 dB in every octave.", BleedHeard.of(own, neighbour, bleed.octavesDb()).says().get(1));
     }
+
+    @Test
+    void whatLiesBelowTheLowestNoteIsNoTraitOfThePlayerAndStrongRumbleIsToldAsThat() throws IOException {
+        Traits plain = Traits.of(measured("plain.wav", null, likeAViolin(OctaveCurve.ZERO)), VIOLIN);
+        double[] rumble = Sounds.filtered(Sounds.noise(FRAMES, 5), 0, hz -> hz > 50 && hz < 70 ? 1 : 0);
+        Traits low = Traits.of(measured("low.wav", null, Sounds.plus(likeAViolin(OctaveCurve.ZERO), rumble)), VIOLIN);
+        assertEquals(0, low.toneDb().at(0));
+        assertTrue(low.says().stream().noneMatch(says -> says.contains("63 Hz")), low.says()::toString);
+        assertTrue(low.restsOn().stream().anyMatch(says -> says.startsWith("At 63 Hz, below its lowest note, there is more than it gives")), low.restsOn()::toString);
+        assertTrue(plain.restsOn().stream().noneMatch(says -> says.contains("lowest note")), plain.restsOn()::toString);
+        for (int band = 2; band < Octaves.COUNT; band++) {
+            assertEquals(plain.toneDb().at(band), low.toneDb().at(band), 0.5, "band " + band);
+        }
+    }
+
+    @Test
+    void aReadingFromNearIsReckonedToAMetreInWordsAndOneThatCannotBeIsDoubted() throws IOException {
+        double[] sound = likeAViolin(OctaveCurve.ZERO);
+        Traits near = Traits.of(measured("near.wav", new MeterReading(96, 0.2, MeterReading.Weighting.A), sound), VIOLIN);
+        assertTrue(near.restsOn().stream().anyMatch(says -> says.startsWith("The meter showed 96 dB(A) at 20 cm. Reckoned to one metre that is ")), near.restsOn()::toString);
+        Traits usual = Traits.of(measured("usual.wav", new MeterReading(VIOLIN.level().typicalDbSpl(), 1, MeterReading.Weighting.Z), sound), VIOLIN);
+        assertTrue(usual.restsOn().stream().noneMatch(says -> says.contains("The meter showed") || says.contains("before you rely")), usual.restsOn()::toString);
+        Traits wrong = Traits.of(measured("wrong.wav", new MeterReading(VIOLIN.level().typicalDbSpl() + 30, 1, MeterReading.Weighting.Z), sound), VIOLIN);
+        assertTrue(wrong.restsOn().stream().anyMatch(says -> says.startsWith("That is 30 dB from what is usual: before you rely on it")), wrong.restsOn()::toString);
+    }
+
+    @Test
+    void aTakeWithTopsCutOffIsNotComparedAsIfItWereSound() throws IOException {
+        double[] sound = Sounds.noise(FRAMES, 1);
+        double[] cut = Sounds.times(sound, 8);
+        for (int i = 0; i < cut.length; i++) {
+            cut[i] = Math.max(-0.9, Math.min(0.9, cut[i]));
+        }
+        Measured whole = measured("before.wav", null, sound);
+        Measured clipped = measured("after.wav", null, cut);
+        assertEquals("after.wav should not be used, see below: rest nothing on what follows, and record it again.", TakesCompared.of(whole, clipped).says().get(0));
+        assertTrue(BleedHeard.of(whole, clipped, null).says().get(0).startsWith("after.wav should not be used"));
+        assertTrue(TakesCompared.of(whole, whole).says().get(0).startsWith("At equal level no octave differs"));
+    }
 }

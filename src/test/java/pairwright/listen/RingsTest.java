@@ -1,5 +1,6 @@
 package pairwright.listen;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
@@ -68,5 +69,25 @@ class RingsTest {
         }
         assertTrue(found >= 17, found + " of " + TAKES);
         assertTrue(besides == 0, besides + " of " + TAKES);
+    }
+
+    /** What several notes share as a harmonic is there whatever is played, as if it rang. */
+    @Test
+    void ofTunesOfFewNotesItIsSaidThatTheyAreTooFew() {
+        for (int[] steps : new int[][] {{0, 4, 7}, {0, 7, 12}, {0, 3, 7, 10, 12}, {0, 2, 4, 7, 9}, {0, 2, 4, 5, 7, 9, 11, 12, 14, 16}}) {
+            Random random = new Random(steps.length);
+            Pitch pitch = new Pitch(Sounds.RATE_HZ, 1);
+            int each = (int) (0.35 * Sounds.RATE_HZ);
+            double[] note = new double[each];
+            for (int i = 0; i < 120; i++) {
+                double hz = 220 * Math.pow(2, steps[random.nextInt(steps.length)] / 12.0);
+                for (int at = 0; at < each; at++) {
+                    note[at] = 0.1 * Math.sin(2 * Math.PI * hz * at / Sounds.RATE_HZ) + 0.05 * Math.sin(4 * Math.PI * hz * at / Sounds.RATE_HZ);
+                }
+                pitch.add(new double[][] {note}, each);
+            }
+            assertEquals(steps.length, pitch.differentNotes(), 2, "a look may fall between two notes");
+            assertEquals(steps.length > 7, pitch.differentNotes() >= SourceMeter.LEAST_NOTES, steps.length + " notes");
+        }
     }
 }
