@@ -1,6 +1,7 @@
 package pairwright.listen;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import pairwright.acoustics.OctaveCurve;
 import pairwright.acoustics.Octaves;
@@ -42,11 +43,13 @@ public record BleedHeard(String own, String neighbour, double separationDb, Octa
         says.add("The neighbour is " + Words.number(Math.abs(separationDb), 1) + " dB " + (separationDb >= 0 ? "under" : "over") + " its own source, nearest at " + Words.octave(worst) + " with "
                 + Words.db(octaves.at(worst)) + ".");
         if (expectedOctavesDb != null) {
-            String better = Words.octaves(band -> octaves.at(band) - expectedOctavesDb.at(band) >= AS_RECKONED_DB);
-            String worse = Words.octaves(band -> octaves.at(band) - expectedOctavesDb.at(band) <= -AS_RECKONED_DB);
-            says.add(better.isEmpty() && worse.isEmpty() ? "That is as reckoned, to " + Words.db(AS_RECKONED_DB) + " in every octave."
-                    : "Against what was reckoned it is" + (worse.isEmpty() ? "" : " worse at " + worse) + (worse.isEmpty() || better.isEmpty() ? "" : " and") + (better.isEmpty() ? "" : " better at " + better)
-                            + ": look whether the null points where the sheet says, and what is between or behind them.");
+            String softer = Words.octaves(band -> octaves.at(band) - expectedOctavesDb.at(band) >= AS_RECKONED_DB);
+            String louder = Words.octaves(band -> octaves.at(band) - expectedOctavesDb.at(band) <= -AS_RECKONED_DB);
+            double mostDb = Arrays.stream(expectedOctavesDb.minus(octaves).toArray()).max().orElseThrow();
+            says.add(softer.isEmpty() && louder.isEmpty() ? "That is as reckoned, to " + Words.db(AS_RECKONED_DB) + " in every octave."
+                    : "The neighbour is" + (louder.isEmpty() ? "" : " louder than reckoned at " + louder + ", by up to " + Words.db(mostDb)) + (louder.isEmpty() || softer.isEmpty() ? "" : ", and")
+                            + (softer.isEmpty() ? "" : " softer than reckoned at " + softer)
+                            + (louder.isEmpty() ? ". Nothing needs doing." : ". Look whether the microphone and the neighbour stand where the plan has them, whether its null, if it has one, points at the neighbour, and what between or behind them throws sound back."));
         }
         return new BleedHeard(own.recording(), neighbour.recording(), separationDb, octaves, worst, expectedOctavesDb, says);
     }
