@@ -1,8 +1,8 @@
 package pairwright.listen;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 import pairwright.acoustics.OctaveCurve;
 import pairwright.acoustics.Octaves;
 
@@ -20,6 +20,8 @@ import pairwright.acoustics.Octaves;
 public record BleedHeard(String own, String neighbour, double separationDb, OctaveCurve octavesDb, int worstBand, OctaveCurve expectedOctavesDb, List<String> says) {
     /** Players, places and rooms differ by as much from what is reckoned with. */
     private static final double AS_RECKONED_DB = 4;
+    /** Where the source itself has less against its strongest octave, what is heard is mostly noise. */
+    private static final double SOUNDS_DB = -25;
 
     public BleedHeard {
         says = List.copyOf(says);
@@ -37,15 +39,16 @@ public record BleedHeard(String own, String neighbour, double separationDb, Octa
         int worst = ownOctaves.highestBand();
         for (int band = 0; band < Octaves.COUNT; band++) {
             // where the source itself has nothing, the neighbour is filtered away or does no harm
-            worst = ownOctaves.at(band) > -25 && octaves.at(band) < octaves.at(worst) ? band : worst;
+            worst = ownOctaves.at(band) > SOUNDS_DB && octaves.at(band) < octaves.at(worst) ? band : worst;
         }
         List<String> says = new ArrayList<>(TakesCompared.doubts(own, neighbour));
         says.add("The neighbour is " + Words.number(Math.abs(separationDb), 1) + " dB " + (separationDb >= 0 ? "under" : "over") + " its own source, nearest at " + Words.octave(worst) + " with "
                 + Words.db(octaves.at(worst)) + ".");
         if (expectedOctavesDb != null) {
-            String softer = Words.octaves(band -> octaves.at(band) - expectedOctavesDb.at(band) >= AS_RECKONED_DB);
-            String louder = Words.octaves(band -> octaves.at(band) - expectedOctavesDb.at(band) <= -AS_RECKONED_DB);
-            double mostDb = Arrays.stream(expectedOctavesDb.minus(octaves).toArray()).max().orElseThrow();
+            String softer = Words.octaves(band -> ownOctaves.at(band) > SOUNDS_DB && octaves.at(band) - expectedOctavesDb.at(band) >= AS_RECKONED_DB);
+            String louder = Words.octaves(band -> ownOctaves.at(band) > SOUNDS_DB && octaves.at(band) - expectedOctavesDb.at(band) <= -AS_RECKONED_DB);
+            OctaveCurve louderDb = expectedOctavesDb.minus(octaves);
+            double mostDb = IntStream.range(0, Octaves.COUNT).filter(band -> ownOctaves.at(band) > SOUNDS_DB).mapToDouble(louderDb::at).max().orElseThrow();
             says.add(softer.isEmpty() && louder.isEmpty() ? "That is as reckoned, to " + Words.db(AS_RECKONED_DB) + " in every octave."
                     : "The neighbour is" + (louder.isEmpty() ? "" : " louder than reckoned at " + louder + ", by up to " + Words.db(mostDb)) + (louder.isEmpty() || softer.isEmpty() ? "" : ", and")
                             + (softer.isEmpty() ? "" : " softer than reckoned at " + softer)

@@ -14,7 +14,7 @@ import javax.sound.sampled.AudioSystem;
 import javax.sound.sampled.UnsupportedAudioFileException;
 
 /**
- * A file of sound: WAV or AIFF, 44.1 to 192 kHz, 16, 24 or 32 bits or floating point, one channel or two. Only its head is read until somebody asks for
+ * A file of sound: WAV, for more than 4 GB as well (RF64, BW64), or AIFF, 44.1 to 192 kHz, 16, 24 or 32 bits or floating point, one channel or two. Only its head is read until somebody asks for
  * {@link #frames}.
  */
 public final class Recording {
@@ -25,12 +25,14 @@ public final class Recording {
 
     private final Path file;
     private final String name;
+    private final boolean large;
     private final AudioFormat format;
     private final long promisedFrames;
 
-    private Recording(Path file, String name, AudioFormat format, long promisedFrames) {
+    private Recording(Path file, String name, boolean large, AudioFormat format, long promisedFrames) {
         this.file = file;
         this.name = name;
+        this.large = large;
         this.format = format;
         this.promisedFrames = promisedFrames;
     }
@@ -44,9 +46,9 @@ public final class Recording {
      */
     public static Recording of(Path file, String name) {
         try {
-            checkHead(file, name);
-            try (AudioInputStream sound = sound(file, name)) {
-                Recording recording = new Recording(file, name, sound.getFormat(), sound.getFrameLength());
+            boolean large = checkHead(file, name);
+            try (AudioInputStream sound = sound(file, name, large)) {
+                Recording recording = new Recording(file, name, large, sound.getFormat(), sound.getFrameLength());
                 recording.check(Files.size(file));
                 return recording;
             }
@@ -55,8 +57,12 @@ public final class Recording {
         }
     }
 
-    /** Only then is the library asked: it takes more kinds of files than are recordings. */
-    private static void checkHead(Path file, String name) throws IOException {
+    /**
+     * Only then is the library asked: it takes more kinds of files than are recordings.
+     *
+     * @return whether it is for more than 4 GB
+     */
+    private static boolean checkHead(Path file, String name) throws IOException {
         if (Files.isDirectory(file)) {
             throw new UnusableRecording(name, "It is a folder. Name a WAV or AIFF file in it");
         }
@@ -69,16 +75,21 @@ public final class Recording {
         }
         String kind = new String(head, 0, 4, StandardCharsets.ISO_8859_1);
         String form = new String(head, 8, 4, StandardCharsets.ISO_8859_1);
-        if (kind.equals("RF64") || kind.equals("BW64")) {
-            throw new UnusableRecording(name, "It is a WAV file for more than 4 GB, which is not read here. Export a shorter part of it, or fewer channels");
-        }
-        if (!(kind.equals("RIFF") && form.equals("WAVE") || kind.equals("FORM") && (form.equals("AIFF") || form.equals("AIFC")))) {
+        if (!((kind.equals("RIFF") || LongWave.is(kind)) && form.equals("WAVE") || kind.equals("FORM") && (form.equals("AIFF") || form.equals("AIFC")))) {
             throw new UnusableRecording(name, "It is no WAV or AIFF file, whatever its name says. Export the track as WAV");
         }
+        return LongWave.is(kind);
     }
 
-    private static AudioInputStream sound(Path file, String name) throws IOException {
+    private static AudioInputStream sound(Path file, String name, boolean large) throws IOException {
         try {
+            if (large) {
+                AudioInputStream sound = LongWave.sound(file);
+                if (sound == null) {
+                    throw new UnsupportedAudioFileException();
+                }
+                return sound;
+            }
             return AudioSystem.getAudioInputStream(file.toFile());
         } catch (UnsupportedAudioFileException | IllegalArgumentException wrong) {
             throw new UnusableRecording(name, "Its head cannot be made sense of, or it is packed in a way that is not read here. Export the track as plain WAV, 24 bits");
@@ -133,7 +144,7 @@ public final class Recording {
     /** Its samples from the first on. To be closed. */
     Frames frames() {
         try {
-            AudioInputStream sound = sound(file, name);
+            AudioInputStream sound = sound(file, name, large);
             return new Frames(this, new BufferedInputStream(sound, 1 << 16), format);
         } catch (IOException gone) {
             throw new UnusableRecording(name, "It cannot be read any more. Look whether it is still there");

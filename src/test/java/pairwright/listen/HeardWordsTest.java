@@ -102,6 +102,9 @@ class HeardWordsTest {
         assertEquals(5, bleed.worstBand());
         assertTrue(bleed.says().get(1).startsWith("The neighbour is louder than reckoned at 2 kHz, by up to 14 dB. Look whether the microphone and the neighbour stand where the plan has them"), bleed.says()::toString);
         assertEquals("The neighbour is softer than reckoned at 63 Hz to 16 kHz. Nothing needs doing.", BleedHeard.of(own, neighbour, bleed.octavesDb().plus(-10)).says().get(1));
+        Measured low = measured("low.wav", null, Sounds.filtered(sound, 0, hz -> hz < 1400 ? 1 : 0.001));
+        String ofLow = BleedHeard.of(low, measured("quiet.wav", null, Sounds.times(sound, 0.1)), OctaveCurve.flat(20)).says().get(1);
+        assertEquals("That is as reckoned, to 4 dB in every octave.", ofLow, "where the source has nothing there is nothing to hold against the plan");
         assertEquals("That is as reckoned, to 4 dB in every octave.", BleedHeard.of(own, neighbour, bleed.octavesDb()).says().get(1));
     }
 

@@ -54,7 +54,9 @@ class RecordingTest {
         refused("no WAV or AIFF file", file(new byte[5000]));
         refused("cannot be read", folder.resolve("missing.wav"));
         refused("It is a folder", folder);
-        refused("more than 4 GB", file("RF64....WAVEds64".getBytes(java.nio.charset.StandardCharsets.US_ASCII)));
+        refused("head cannot be made sense of", file("RF64....WAVEds64".getBytes(java.nio.charset.StandardCharsets.US_ASCII)));
+        refused("head cannot be made sense of", file("RF64....WAVEdata\u00ff\u00ff\u00ff\u00ff".getBytes(java.nio.charset.StandardCharsets.ISO_8859_1)));
+        refused("no WAV or AIFF file", file("RF64....AVI LIST".getBytes(java.nio.charset.StandardCharsets.US_ASCII)));
         refused("head cannot be made sense of", file("RIFF....WAVEfmt garbage garbage".getBytes(java.nio.charset.StandardCharsets.US_ASCII)));
     }
 
@@ -134,5 +136,50 @@ class RecordingTest {
         Measured measured = measured(Files.write(folder.resolve("take.wav"), aiff.array()));
         assertEquals(expected, measured.runningDbfs(), 0.001);
         assertEquals(48_000, measured.rateHz());
+    }
+
+    /** Sizes of 64 bits in a part of their own, and those of 32 bits full. */
+    private static byte[] longHead(String kind, int tag, int channels, int bits, int rateHz, long dataBytes) {
+        int fmt = tag == 0xFFFE ? 40 : 16;
+        ByteBuffer head = ByteBuffer.allocate(12 + 8 + 28 + 8 + fmt + 8).order(java.nio.ByteOrder.LITTLE_ENDIAN);
+        java.nio.charset.Charset ascii = java.nio.charset.StandardCharsets.US_ASCII;
+        head.put(kind.getBytes(ascii)).putInt(-1).put("WAVEds64".getBytes(ascii)).putInt(28).putLong(dataBytes + head.capacity() - 8).putLong(dataBytes).putLong(0).putInt(0);
+        head.put("fmt ".getBytes(ascii)).putInt(fmt).putShort((short) tag).putShort((short) channels).putInt(rateHz).putInt(rateHz * channels * bits / 8).putShort((short) (channels * bits / 8))
+                .putShort((short) bits);
+        if (tag == 0xFFFE) {
+            head.putShort((short) 22).putShort((short) bits).putInt(3).putShort((short) 1).put(new byte[14]);
+        }
+        return head.put("data".getBytes(ascii)).putInt(-1).array();
+    }
+
+    @Test
+    void aWavForMoreThanFourGigabytesIsReadLikeAnyOther() throws IOException {
+        double[] left = Sounds.noise(FRAMES, 1);
+        double[] right = Sounds.noise(FRAMES, 2);
+        Path plain = wav(24, 48_000, left, right);
+        byte[] sound = Arrays.copyOfRange(Files.readAllBytes(plain), 44, 44 + FRAMES * 6);
+        Measured expected = measured(plain);
+        for (int tag : new int[] {1, 0xFFFE}) {
+            byte[] head = longHead(tag == 1 ? "RF64" : "BW64", tag, 2, 24, 48_000, sound.length);
+            Measured read = measured(file(ByteBuffer.allocate(head.length + sound.length).put(head).put(sound).array()));
+            assertEquals(expected, read);
+            Measured broken = measured(file(ByteBuffer.allocate(head.length + sound.length / 2).put(head).put(sound, 0, sound.length / 2).array()));
+            assertTrue(broken.flaws().get(0).says().startsWith("It breaks off at"), broken.flaws()::toString);
+        }
+    }
+
+    @Test
+    void anHourAndMoreOfHighRatesIsCountedWholeThoughThirtyTwoBitsCannot() throws IOException {
+        long frames = 800_000_000L;
+        Path file = file(longHead("RF64", 1, 2, 24, 192_000, frames * 6));
+        try (RandomAccessFile sparse = new RandomAccessFile(file.toFile(), "rw")) {
+            sparse.setLength(sparse.length() + frames * 6);
+        }
+        Recording recording = Recording.of(file, "take.wav");
+        assertEquals(frames, recording.promisedFrames());
+        try (Frames read = recording.frames()) {
+            read.skip(frames - 1000);
+            assertEquals(1000, read.read(new double[2][4096]));
+        }
     }
 }
