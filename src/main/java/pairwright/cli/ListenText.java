@@ -48,7 +48,7 @@ final class ListenText {
         line(text, "Notes      " + (measured.fundamentals() == null ? "hardly any clear pitch" : String.format(Locale.ROOT, "%.0f to %.0f Hz, the middle one %.0f Hz", measured.fundamentals().lowHz(),
                 measured.fundamentals().highHz(), measured.fundamentals().typicalHz())));
         line(text, "Noise      " + (measured.noiseDbfs() == null ? "it is never quiet enough to tell" : signed(measured.noiseDbfs()) + " dBFS between the notes"));
-        line(text, "Rings      " + (!measured.resonancesSure() ? "too few different notes to tell ringing from a note" : measured.resonances().isEmpty() ? "nothing stands out" : rings(measured.resonances())));
+        line(text, "Rings      " + (!measured.resonancesSure() ? "not to be told from a note: too few different ones, or one that sounds on" : measured.resonances().isEmpty() ? "nothing stands out" : rings(measured.resonances())));
         text.append('\n');
         octaves(text, "Octaves, against the strongest", measured.octavesDb());
         if (traits != null) {

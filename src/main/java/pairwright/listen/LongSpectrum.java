@@ -97,6 +97,11 @@ final class LongSpectrum {
         return rings.ofNotes() ? rings.found() : overTheMean();
     }
 
+    /** Whether something sounds on under what is played. */
+    boolean overADrone() {
+        return rings.ofNotes() && rings.overADrone();
+    }
+
     /** Over half an octave to either side. */
     List<Measured.Resonance> overTheMean() {
         List<Measured.Resonance> found = new ArrayList<>();

@@ -24,7 +24,7 @@ import pairwright.model.Attack;
  * @param noiseDbfs of the softest moments; null where it is never quiet enough to tell
  * @param fundamentals null where hardly any note is clear
  * @param resonances what stands out whatever is played, the most first
- * @param resonancesSure whether so many notes were played that a resonance can be told from a note
+ * @param resonancesSure whether so many notes were played, with none that sounds on, that a resonance can be told from a note
  * @param loud the loudest passage of some seconds; null for a short recording
  * @param soft the softest in which somebody plays; null likewise
  * @param clips how often tops are cut off

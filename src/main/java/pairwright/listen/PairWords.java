@@ -23,14 +23,15 @@ public final class PairWords {
     private static final double SAME_DB = 0.05;
     private static final double LEAST_MOVE_M = 0.01;
     private static final double MOST_MOVE_M = 2;
-    static final String INVERT = "invert it (the polarity button, \u00f8, of its channel), or look for a wrongly wired lead.";
+    /** After whom to invert. */
+    static final String BY_THE_BUTTON = " (the polarity button, \u00f8, of the channel), or look for a wrongly wired lead.";
 
     private PairWords() {
     }
 
     /** Sentences, the weightiest first; one at least. */
     public static List<String> of(PairHeard pair) {
-        return of(pair, pair.inverted() == null || !pair.inverted() ? null : pair.second() + " is the other way up: " + INVERT, true);
+        return of(pair, pair.inverted() == null || !pair.inverted() ? null : pair.second() + " is the other way up: invert it" + BY_THE_BUTTON, true);
     }
 
     /**

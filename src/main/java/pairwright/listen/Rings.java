@@ -31,9 +31,14 @@ final class Rings {
     private static final int SIDE_FROM = 6;
     private static final int SIDE_TO = 24;
     private static final int MOST_TOLD = 5;
+    private static final double DRONE_SHARE = 0.85;
+    /** Two and a half cents. */
+    private static final int EXACT_PER_OCTAVE = 480;
+    private static final int DRONE_REACH = 1;
 
     private final double[] overDb = new double[(int) (PER_OCTAVE * octaves(HIGHEST_HZ, LOWEST_HZ)) + 1];
     private final double[] tops = new double[overDb.length];
+    private final int[] exact = new int[(int) (EXACT_PER_OCTAVE * octaves(HIGHEST_HZ, LOWEST_HZ)) + 1];
     private double topsShare;
     private int looks;
 
@@ -69,6 +74,20 @@ final class Rings {
     /** Whether harmonics make up most of the sound. */
     boolean ofNotes() {
         return topsShare > NOTES_SHARE * looks;
+    }
+
+    /** Whether something sounds in nearly every look at one place, far more exactly than anybody plays a note again: what lasts by itself cannot be told from what rings. */
+    boolean overADrone() {
+        for (int place = DRONE_REACH; place < exact.length - DRONE_REACH; place++) {
+            int there = 0;
+            for (int near = place - DRONE_REACH; near <= place + DRONE_REACH; near++) {
+                there += exact[near];
+            }
+            if (there > DRONE_SHARE * looks) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Moves those that are no noise to the front. */
@@ -114,6 +133,10 @@ final class Rings {
                 }
             }
             int place = (int) Math.round(octave[one] * PER_OCTAVE);
+            int exactly = (int) Math.round(octave[one] * EXACT_PER_OCTAVE);
+            if (exactly >= 0 && exactly < exact.length) {
+                exact[exactly]++;
+            }
             if (taken >= LEAST_OTHERS && place >= 0 && place < tops.length) {
                 overDb[place] += db[one] - middle(Arrays.copyOf(about, taken));
                 tops[place]++;

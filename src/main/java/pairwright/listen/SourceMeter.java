@@ -88,7 +88,7 @@ public final class SourceMeter {
         return new Measured(recording.name(), done / recording.rateHz(), recording.rateHz(), recording.channels(), recording.bits(), runningDbfs, loudness.peakDbfs(),
                 loudness.playingShare(), relative, loudness.crestDb(), loudness.peakDbfs() + SINE_CREST_DB - runningDbfs, riseMs,
                 riseMs == null ? null : attack(riseMs), onsets.count(), loudness.noiseDbfs(), fundamentals, spectrum.resonances(),
-                fundamentals == null || pitch.differentNotes() >= LEAST_NOTES,
+                (fundamentals == null || pitch.differentNotes() >= LEAST_NOTES) && !spectrum.overADrone(),
                 loudness.passage(1, PASSAGE_S), loudness.passage(0, PASSAGE_S), clips.count(),
                 reading == null ? null : calibrated(reading, octaves, runningDbfs, loudness.peakDbfs(), centreOffsetM), flaws(recording, done, loudness, clips));
     }

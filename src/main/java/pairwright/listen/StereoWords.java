@@ -5,7 +5,7 @@ import java.util.List;
 /** What the two channels of a stereo recording make of width and of mono. */
 final class StereoWords {
     private static final double WORTH_DB = 1;
-    /** No pair of microphones before a source does that by where it stands. */
+    /** Where they are not known to be the same way up; of a low source a delay alone may do that. */
     private static final double AGAINST = -0.5;
     private static final double CLOSE_TO_MONO_DB = -15;
     private static final double NARROW_DB = -8;
@@ -19,7 +19,7 @@ final class StereoWords {
     }
 
     static void add(PairHeard pair, List<String> says) {
-        if (pair.correlationShare() < AGAINST) {
+        if (pair.correlationShare() < AGAINST && !Boolean.FALSE.equals(pair.inverted())) {
             says.add("Correlation is " + Words.number(pair.correlationShare(), 2) + ": in mono they cancel, by up to " + Words.db(deepestDb(pair))
                     + ", and over two loudspeakers there is no middle. Mend that first and measure again; till then nothing can be said of width.");
             return;

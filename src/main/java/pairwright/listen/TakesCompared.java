@@ -52,7 +52,7 @@ public record TakesCompared(String before, String after, double louderDb, Octave
         List<String> doubts = new ArrayList<>();
         for (Measured one : List.of(before, after)) {
             if (!one.usable()) {
-                doubts.add(one.recording() + " should not be used, see below: rest nothing on what follows, and record it again.");
+                doubts.add(one.recording() + " should not be used: rest nothing on what follows, and record it again.");
             } else if (one.clips() > 0) {
                 doubts.add("In " + one.recording() + " tops are cut off: what follows of peaks and of the highest octaves is not to be trusted.");
             }

@@ -35,10 +35,9 @@ public record TracksHeard(List<PairHeard> pairs, List<String> says) {
         if (pairs.size() < 2) {
             return PairWords.of(pair);
         }
-        List<String> odd = odd(pairs, names(pairs));
-        String inverted = odd.contains(pair.first()) ? pair.first() : pair.second();
-        return PairWords.of(pair, odd.isEmpty() ? "They are the other way up against one another: invert one of them, listen to all together in mono, and keep the fuller."
-                : inverted + " is the other way up, as said above.", false);
+        String odd = odd(pairs).stream().filter(name -> of(pair, name)).findFirst().orElse(null);
+        return PairWords.of(pair, odd == null ? "They are the other way up against one another: invert one of them, listen to all together in mono, and keep the fuller."
+                : odd + " is the other way up, as said above.", false);
     }
 
     private static Set<String> names(List<PairHeard> pairs) {
@@ -50,7 +49,7 @@ public record TracksHeard(List<PairHeard> pairs, List<String> says) {
     private static List<String> says(List<PairHeard> pairs) {
         List<String> says = new ArrayList<>();
         Set<String> names = names(pairs);
-        upsideDown(pairs, names, says);
+        upsideDown(pairs, odd(pairs), says);
         Move best = best(pairs, names);
         if (best != null) {
             says.add("Moving one track mends most: shift " + best.track + " " + (best.earlierMs > 0 ? "earlier" : "later") + " by " + Words.number(Math.abs(best.earlierMs) * pairs.get(0).rateHz() / 1000, 0)
@@ -66,13 +65,13 @@ public record TracksHeard(List<PairHeard> pairs, List<String> says) {
         return says;
     }
 
-    private static void upsideDown(List<PairHeard> pairs, Set<String> names, List<String> says) {
-        List<String> odd = odd(pairs, names);
-        List<String> others = pairs.stream().filter(pair -> told(pair) && pair.inverted()).map(pair -> odd.contains(pair.first()) ? pair.second() : pair.first()).distinct().sorted().toList();
+    private static void upsideDown(List<PairHeard> pairs, List<String> odd, List<String> says) {
+        List<String> others = pairs.stream().filter(pair -> told(pair) && pair.inverted() && odd.contains(pair.first()) != odd.contains(pair.second()))
+                .map(pair -> odd.contains(pair.first()) ? pair.second() : pair.first()).distinct().sorted().toList();
         if (odd.size() == 1) {
-            says.add(odd.get(0) + " is the other way up against " + others.size() + (others.size() == 1 ? " other" : " others") + ": invert it first" + PairWords.INVERT.substring("invert it".length()));
+            says.add(odd.get(0) + " is the other way up against " + others.size() + (others.size() == 1 ? " other" : " others") + ": invert it first" + PairWords.BY_THE_BUTTON);
         } else if (!odd.isEmpty()) {
-            says.add(Words.list(odd) + " are the other way up against " + Words.list(others) + ": invert these " + (odd.size() == 2 ? "two" : String.valueOf(odd.size())) + " first" + PairWords.INVERT.substring("invert it".length()).replace("its channel", "each channel"));
+            says.add(Words.list(odd) + " are the other way up against " + Words.list(others) + ": invert " + Words.list(odd) + " first" + PairWords.BY_THE_BUTTON);
         }
     }
 
@@ -80,29 +79,26 @@ public record TracksHeard(List<PairHeard> pairs, List<String> says) {
         return pair.related() && pair.inverted() != null;
     }
 
-    /** The fewer of two sets that are each the same way up and the other way up against one another; none where there is no such parting. */
-    private static List<String> odd(List<PairHeard> pairs, Set<String> names) {
-        Map<String, Boolean> up = new TreeMap<>();
-        for (String name : names) {
-            if (!up.containsKey(name) && pairs.stream().anyMatch(pair -> told(pair) && of(pair, name))) {
-                if (!up.isEmpty() && !reached(pairs, up, name)) {
-                    continue; // has nothing to do with those before
-                }
-                up.put(name, true);
+    /** Of all tracks that can be told against one another the fewer that are the other way up; none of those where that does not come out even. */
+    private static List<String> odd(List<PairHeard> pairs) {
+        List<String> odd = new ArrayList<>();
+        Set<String> done = new TreeSet<>();
+        for (String name : names(pairs)) {
+            if (!done.contains(name)) {
+                Map<String, Boolean> up = new TreeMap<>(Map.of(name, true));
                 spread(pairs, up);
+                done.addAll(up.keySet());
+                boolean holds = pairs.stream().filter(pair -> told(pair) && up.containsKey(pair.first())).allMatch(pair -> pair.inverted() == (up.get(pair.first()) != up.get(pair.second())));
+                List<String> straight = up.keySet().stream().filter(up::get).toList();
+                List<String> turned = up.keySet().stream().filter(one -> !up.get(one)).toList();
+                odd.addAll(!holds ? List.of() : turned.size() <= straight.size() ? turned : straight);
             }
         }
-        boolean holds = pairs.stream().filter(TracksHeard::told).filter(pair -> up.containsKey(pair.first()) && up.containsKey(pair.second()))
-                .allMatch(pair -> pair.inverted() == (up.get(pair.first()) != up.get(pair.second())));
-        List<String> straight = up.keySet().stream().filter(up::get).toList();
-        List<String> turned = up.keySet().stream().filter(name -> !up.get(name)).toList();
-        return !holds || turned.isEmpty() ? List.of() : turned.size() <= straight.size() ? turned : straight;
+        odd.sort(Comparator.naturalOrder());
+        return odd;
     }
 
-    private static boolean reached(List<PairHeard> pairs, Map<String, Boolean> up, String name) {
-        return pairs.stream().anyMatch(pair -> told(pair) && of(pair, name) && (up.containsKey(pair.first()) || up.containsKey(pair.second())));
-    }
-
+    /** To all that can be told against one of them. */
     private static void spread(List<PairHeard> pairs, Map<String, Boolean> up) {
         int before;
         do {

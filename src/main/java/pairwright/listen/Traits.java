@@ -35,7 +35,7 @@ public record Traits(String source, Double typicalDbSpl, Double peakDbSpl, Octav
     private static final double ANOTHER_RANGE = 1.26;
     private static final double RUMBLE_DB = -20;
     private static final double RUMBLE_DB_OVER = 12;
-    /** No player of an instrument differs from others by as much. */
+    /** An estimate: about as far as the softest and the loudest playing lie from the usual. */
     private static final double DOUBTFUL_DB = 18;
 
     public Traits {
@@ -72,11 +72,11 @@ public record Traits(String source, Double typicalDbSpl, Double peakDbSpl, Octav
             says.add((moreDb > 0 ? "Louder by " : "Softer by ") + Words.db(Math.abs(moreDb)) + ": " + Words.db(level.typicalDbSpl()) + " SPL at one metre, " + usual + " " + Words.db(source.level().typicalDbSpl()) + ".");
         }
         if (lowestHz != null || highestHz != null) {
-            says.add("The notes lie between " + Words.hz(notes.lowHz()) + " and " + Words.hz(notes.highHz()) + "; " + usual + " is reckoned with from " + Words.hz(source.fundamentalHz().low()) + " to "
+            says.add("The notes lie between " + Words.hz(notes.lowHz()) + " and " + Words.hz(notes.highHz()) + "; those of " + usual + " from " + Words.hz(source.fundamentalHz().low()) + " to "
                     + Words.hz(source.fundamentalHz().high()) + ".");
         }
         if (says.isEmpty()) {
-            says.add("It sounds as " + usual + " does: nothing of it needs another choice.");
+            says.add("It sounds like " + usual + ": nothing of it needs another choice.");
         }
         return new Traits(source.id(), level == null ? null : Double.valueOf(level.typicalDbSpl()), level == null ? null : Double.valueOf(Math.max(level.typicalDbSpl(), level.peakDbSpl())), toneDb,
                 lowestHz, highestHz, crestDb, attack, says, rests(measured, source, lowest));
@@ -101,10 +101,11 @@ public record Traits(String source, Double typicalDbSpl, Double peakDbSpl, Octav
         Measured.Calibrated calibrated = source.level() == null ? null : measured.calibrated();
         if (calibrated != null && calibrated.reading().distanceM() != 1) {
             rests.add("The meter showed " + Words.number(calibrated.reading().averageDb(), 0) + " dB(" + calibrated.reading().weighting() + ") at " + Words.way(calibrated.reading().distanceM()) + ". Reckoned to one metre that is "
-                    + Words.db(calibrated.typicalDbSpl()) + " SPL, unweighted: near a source of this size it falls less with distance than from a point.");
+                    + Words.db(calibrated.typicalDbSpl()) + " SPL, unweighted" + (calibrated.reading().distanceM() > 1 ? "; a room adds to what is read from far, so read it at one metre if you can."
+                    : source.level().centreOffsetM() > 0 ? ": so near, the level falls less with distance than from a point, as the source is not one." : "."));
         }
         if (calibrated != null && Math.abs(calibrated.typicalDbSpl() - source.level().typicalDbSpl()) > DOUBTFUL_DB) {
-            rests.add("That is " + Words.db(Math.abs(calibrated.typicalDbSpl() - source.level().typicalDbSpl())) + " from what is usual: before you rely on it, look whether the reading, its distance and its weighting are right.");
+            rests.add("A level " + Words.db(Math.abs(calibrated.typicalDbSpl() - source.level().typicalDbSpl())) + " from what is usual is more than loud or soft playing makes: look whether the reading, its distance and its weighting are right before you rely on it.");
         }
         rests.add("The microphone that recorded it, its place and the room are in these figures: a plain omni at a metre or more tells the source best.");
         if (source.level() != null && measured.calibrated() == null) {

@@ -106,7 +106,7 @@ public final class HeardPages {
         rows.add(List.of("Notes start", measured.riseMs() == null ? "too few start out of quiet to tell" : figure("in %.1f ms, ", measured.riseMs()) + measured.attack().id() + ", by " + measured.notes() + " notes"));
         rows.add(List.of("Notes lie", measured.fundamentals() == null ? "hardly any has a clear pitch" : figure("from %.0f", measured.fundamentals().lowHz()) + figure(" to %.0f Hz", measured.fundamentals().highHz())));
         rows.add(List.of("Noise", measured.noiseDbfs() == null ? "never quiet enough to tell" : db(measured.noiseDbfs()) + "FS between the notes"));
-        rows.add(List.of("What rings", !measured.resonancesSure() ? "too few different notes to tell" : measured.resonances().isEmpty() ? "nothing stands out"
+        rows.add(List.of("What rings", !measured.resonancesSure() ? "not to be told from a note: too few different ones, or one that sounds on" : measured.resonances().isEmpty() ? "nothing stands out"
                 : String.join("; ", measured.resonances().stream().map(one -> figure("%.0f Hz", one.frequencyHz()) + figure(" by %.0f dB", one.overDb())).toList())));
         return new HeardView.Table("Figures", List.of("What", "How much"), rows);
     }

@@ -88,6 +88,15 @@ class ListenCommandTest {
     }
 
     @Test
+    void ofAnOctaveInWhichNothingSoundsNoFigureIsTold() throws IOException {
+        double[] low = Sounds.filtered(Sounds.noise(1 << 17, 1), 0, hz -> hz < 900 ? 1 : 0);
+        double[] other = Sounds.plus(Sounds.times(low, 0.5), Sounds.filtered(Sounds.noise(1 << 17, 2), 0, hz -> hz < 900 ? 0.1 : 0));
+        String out = Run.of("listen", Sounds.wav(folder.resolve("low.wav"), 24, Sounds.RATE_HZ, low).toString(), Sounds.wav(folder.resolve("lower.wav"), 24, Sounds.RATE_HZ, other).toString()).out();
+        assertTrue(out.lines().anyMatch(line -> line.strip().matches("8 kHz( +\u2013){6}")), out);
+        assertTrue(out.lines().anyMatch(line -> line.strip().matches("500 Hz +.*[0-9] %.*")), out);
+    }
+
+    @Test
     void programsGetTheSameAsTheInterfaceGives() throws IOException {
         JsonNode pair = new ObjectMapper().readTree(Run.of("listen", near, far, "--json").out()).at("/pairs/0");
         assertEquals(96, pair.at("/pair/laterFrames").asDouble(), 0.01);

@@ -106,7 +106,7 @@ class ListenApiTest {
             assertEquals(24, reply.json().at("/pairs/0/pair/laterFrames").asDouble(), 0.05);
             assertTrue(reply.json().at("/pairs/0/pair/inverted").asBoolean() && reply.json().at("/pairs/0/related").asBoolean());
         }
-        assertEquals("far.wav is the other way up: invert it (the polarity button, \u00f8, of its channel), or look for a wrongly wired lead.", tracks.json().at("/pairs/0/says/0").asText());
+        assertEquals("far.wav is the other way up: invert it (the polarity button, \u00f8, of the channel), or look for a wrongly wired lead.", tracks.json().at("/pairs/0/says/0").asText());
         assertEquals("both.wav, right", stereo.json().at("/pairs/0/pair/second").asText());
         Multipart three = Multipart.form();
         List.of("a.wav", "b.wav", "c.wav").forEach(name -> three.file("file", name, SOUND));

@@ -82,7 +82,7 @@ class PairAdviceTest {
     void ofThreeTracksWithOneTheOtherWayUpOnlyThatOneIsEverToBeInverted() throws IOException {
         double[] sound = Sounds.noise(FRAMES, 1);
         TracksHeard heard = tracks(Sounds.times(sound, -1), Sounds.times(sound, 0.9), Sounds.times(sound, 0.8));
-        assertEquals("a.wav is the other way up against 2 others: invert it first (the polarity button, \u00f8, of its channel), or look for a wrongly wired lead.", heard.says().get(0));
+        assertEquals("a.wav is the other way up against 2 others: invert it first (the polarity button, \u00f8, of the channel), or look for a wrongly wired lead.", heard.says().get(0));
         for (PairHeard pair : heard.pairs()) {
             List<String> says = heard.says(pair);
             assertFalse(said(says, "b.wav is the other way up") || said(says, "c.wav is the other way up"), says::toString);
@@ -94,7 +94,25 @@ class PairAdviceTest {
     void ofFourTracksTwoAgainstTwoAreToldAsThat() throws IOException {
         double[] sound = Sounds.noise(FRAMES, 1);
         TracksHeard heard = tracks(sound, Sounds.times(sound, -0.9), Sounds.times(sound, 0.8), Sounds.times(sound, -0.7));
-        assertTrue(heard.says().get(0).startsWith("b.wav and d.wav are the other way up against a.wav and c.wav: invert these two"), heard.says()::toString);
+        assertTrue(heard.says().get(0).startsWith("b.wav and d.wav are the other way up against a.wav and c.wav: invert b.wav and d.wav first"), heard.says()::toString);
+    }
+
+    @Test
+    void twoBandsOfTracksThatHaveNothingInCommonAreEachToldApart() throws IOException {
+        double[] sound = Sounds.noise(FRAMES, 1);
+        double[] other = Sounds.noise(FRAMES, 2);
+        TracksHeard heard = tracks(sound, Sounds.times(sound, 0.9), other, Sounds.times(other, 0.8), Sounds.times(other, -0.7));
+        assertTrue(heard.says().get(0).startsWith("e.wav is the other way up against 2 others: invert it first"), heard.says()::toString);
+    }
+
+    @Test
+    void aLowSourceThatOneHearsHalfAPeriodLaterIsNoFaultToMend() throws IOException {
+        double[] low = Sounds.filtered(Sounds.noise(FRAMES, 1), 0, hz -> 0.03 + Math.exp(-Math.pow((hz - 500) / 220, 2)));
+        PairHeard heard = stereo(low, Sounds.filtered(low, 44, hz -> 1));
+        assertTrue(heard.correlationShare() < -0.5, "" + heard.correlationShare());
+        List<String> says = PairWords.of(heard);
+        assertEquals(false, heard.inverted(), says::toString);
+        assertFalse(said(says, "Mend that first"), says::toString);
     }
 
     @Test

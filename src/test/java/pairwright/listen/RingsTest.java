@@ -1,6 +1,7 @@
 package pairwright.listen;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
@@ -37,10 +38,34 @@ class RingsTest {
         return Sounds.plus(sound, Sounds.times(Sounds.noise(FRAMES, random.nextInt()), 1e-4));
     }
 
-    private static List<Measured.Resonance> rings(double[] sound) {
+    private static LongSpectrum spectrum(double[] sound) {
         LongSpectrum spectrum = new LongSpectrum(Sounds.RATE_HZ, FRAMES / Sounds.RATE_HZ);
         spectrum.add(new double[][] {sound}, FRAMES);
-        return spectrum.resonances();
+        return spectrum;
+    }
+
+    private static List<Measured.Resonance> rings(double[] sound) {
+        return spectrum(sound).resonances();
+    }
+
+    /** What sounds on under a tune stands out whatever is played. */
+    @Test
+    void aDroneIsNoticedAndNoTuneIsTakenForOne() {
+        int noticed = 0;
+        int taken = 0;
+        for (int take = 0; take < TAKES; take++) {
+            Random random = new Random(9000 + take);
+            double[] music = music(random, take % 2 == 0 ? 1 : 3);
+            taken += spectrum(music).overADrone() ? 1 : 0;
+            double hz = 90 * Math.pow(2, random.nextDouble());
+            double[] drone = new double[FRAMES];
+            for (int harmonic = 1; harmonic <= 10; harmonic++) {
+                drone = Sounds.plus(drone, Sounds.sine(FRAMES, harmonic * hz, 0.04 / harmonic));
+            }
+            noticed += spectrum(Sounds.plus(music, drone)).overADrone() ? 1 : 0;
+        }
+        assertTrue(noticed >= 19, noticed + " of " + TAKES);
+        assertEquals(0, taken);
     }
 
     @Test
@@ -62,7 +87,9 @@ class RingsTest {
             double[] music = music(random, take % 2 == 0 ? 1 : 3);
             double ringHz = 500 * Math.pow(4, random.nextDouble());
             double halfHz = ringHz / 24;
-            List<Measured.Resonance> rings = rings(Sounds.filtered(music, 0, hz -> 1 + 5 / (1 + Math.pow((hz - ringHz) / halfHz, 2))));
+            LongSpectrum ringing = spectrum(Sounds.filtered(music, 0, hz -> 1 + 5 / (1 + Math.pow((hz - ringHz) / halfHz, 2))));
+            assertFalse(ringing.overADrone(), "take " + take);
+            List<Measured.Resonance> rings = ringing.resonances();
             boolean there = rings.stream().anyMatch(ring -> Math.abs(ring.frequencyHz() / ringHz - 1) <= 0.03);
             found += there ? 1 : 0;
             besides += rings.stream().anyMatch(ring -> Math.abs(ring.frequencyHz() / ringHz - 1) > 0.06) ? 1 : 0;

@@ -162,7 +162,7 @@ class StereoPairTest {
     void theOneThatIsTheOtherWayUpAgainstAllIsToldFirst() throws IOException {
         double[] sound = Sounds.noise(FRAMES, 1);
         List<String> says = tracks(sound, Sounds.times(sound, -0.9), Sounds.times(sound, 0.8)).says();
-        assertEquals("b.wav is the other way up against 2 others: invert it first (the polarity button, \u00f8, of its channel), or look for a wrongly wired lead.", says.get(0));
+        assertEquals("b.wav is the other way up against 2 others: invert it first (the polarity button, \u00f8, of the channel), or look for a wrongly wired lead.", says.get(0));
         assertFalse(said(says, "a.wav is the other way up"));
     }
 }

@@ -123,7 +123,7 @@ public final class SessionBenchmark {
                 apart.add(List.of("seat-" + i, id));
             }
         }
-        boolean large = seats > LAST_TOGETHER;
+        boolean large = seats >= LAST_TOGETHER;
         List<Gobo> gobos = large ? List.of(new Gobo("screen", 2, 2.4, 5, 2.4, 1.5)) : List.of();
         List<List<String>> together = large ? List.of(List.of("seat-10", "seat-" + LAST_TOGETHER)) : List.of();
         return new LineUp("Benchmark", new Floor(null, columns * ROOM_EACH_M, rows * ROOM_EACH_M, 5, 0.8), all, gobos, apart, together, null, null, 3);
